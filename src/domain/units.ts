@@ -1,0 +1,22 @@
+/**
+ * Units that cannot be mixed by accident. Each is a plain number at run time; the brand exists only for
+ * the type checker, so everything stays JSON.
+ */
+declare const unit: unique symbol;
+type Unit<Name extends string> = number & { readonly [unit]: Name };
+
+/** A length of time in whole or part minutes. */
+export type Minutes = Unit<'minutes'>;
+/** A moment: whole minutes since 1970-01-01T00:00Z, universal time. */
+export type Instant = Unit<'instant'>;
+/** Mass in kilograms. */
+export type Kilograms = Unit<'kilograms'>;
+/** An angle in degrees; positive turns are described where they are used. */
+export type Degrees = Unit<'degrees'>;
+/** A length in the drawing's own units (a `whole` picture is 480 units wide). */
+export type SceneUnit = Unit<'scene'>;
+
+export const minutes = (value: number) => value as Minutes;
+export const instant = (value: number) => value as Instant;
+export const kilograms = (value: number) => value as Kilograms;
+export const degrees = (value: number) => value as Degrees;
