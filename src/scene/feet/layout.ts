@@ -1,6 +1,313 @@
-import type { SceneSpec } from '../spec.ts';
+/**
+ * Both bare feet seen from the foot end and a little from above, as points. Everything is measured for a pulled
+ * left leg, which lies on our right, and mirrored at the end for a pulled right leg.
+ */
+import type { DrawnAge, SceneSpec } from '../spec.ts';
+import { at, between, mirror, mix, type Point } from '../shapes.ts';
 
-export function layoutFeet(_spec: SceneSpec, _view: { width: number; height: number }) {
-  return {};
+export interface Toe {
+  base: Point;
+  tip: Point;
+  /** From the outer base round the tip to the inner base. */
+  outline: Point[];
+  nail: Point[];
+  /** The white edge of the nail. */
+  nailEdge: Point[];
+  /** What shows of the toe pad below the nail. */
+  pad: Point[];
+  creases: Point[][];
+  /** Light on tight skin. */
+  shine: Point[];
+  width: number;
+}
+
+export interface Foot {
+  /** Sides of leg and foot, from the top of the picture down to the toes. */
+  inner: Point[];
+  outer: Point[];
+  /** Big toe first. */
+  toes: Toe[];
+  /** Toes and forefoot: the field that can change colour, as one polygon. */
+  front: Point[];
+  innerAnkle: Point;
+  outerAnkle: Point;
+  /** Fine lines of the instep; none on tight or very young skin. */
+  tendons: Point[][];
+  folds: Point[][];
+  /** Shadow on the sheet. */
+  shadow: Point[];
+}
+
+interface Build {
+  length: number;
+  width: number;
+  toeLength: number;
+  ankle: number;
+  /** How much the young foot is padded. */
+  chubby: number;
+}
+
+const BUILDS: Record<DrawnAge, Build> = {
+  2: { length: 0.82, width: 0.97, toeLength: 0.8, ankle: 1.2, chubby: 1 },
+  5: { length: 1, width: 1, toeLength: 1, ankle: 1.06, chubby: 0.35 },
+  9: { length: 1.12, width: 0.98, toeLength: 1.1, ankle: 1, chubby: 0 },
+  14: { length: 1.24, width: 0.97, toeLength: 1.2, ankle: 0.97, chubby: 0 },
+};
+
+/** Page line on which the longest toe of a resting foot ends. */
+const TIP_LINE = 247;
+/** Where the middle of each foot lies from the middle of the picture. */
+export const APART = 119;
+export const MIDDLE = 240;
+
+// u runs outward from the middle of the foot, v from the ankle toward the toes
+const INNER: readonly (readonly [number, number])[] = [
+  [-35, -64],
+  [-37, -24],
+  [-46, -3],
+  [-42, 15],
+  [-45, 34],
+  [-58, 56],
+  [-79, 78],
+  [-83, 92],
+  [-80, 104],
+];
+const OUTER: readonly (readonly [number, number])[] = [
+  [35, -64],
+  [36, -16],
+  [45, 8],
+  [41, 25],
+  [50, 42],
+  [70, 61],
+  [84, 76],
+  [85, 88],
+];
+/** Middle of the toe base, length, width and lean of each toe, big toe first. */
+const TOES = [
+  { u: -55, v: 90, length: 57, width: 51, lean: 3 },
+  { u: -14.5, v: 97, length: 49, width: 31, lean: 1 },
+  { u: 15, v: 94, length: 44, width: 29, lean: -1 },
+  { u: 43, v: 87, length: 39, width: 28, lean: -3 },
+  { u: 69.5, v: 76, length: 34, width: 28, lean: -5 },
+] as const;
+/** Half outline of a toe: along its length, and share of half its width. */
+const BIG_TOE = [
+  [0, 0.97],
+  [0.3, 0.93],
+  [0.58, 1],
+  [0.8, 0.95],
+  [0.94, 0.68],
+  [1, 0.3],
+] as const;
+const SMALL_TOE = [
+  [0, 0.98],
+  [0.32, 0.9],
+  [0.6, 0.98],
+  [0.82, 0.92],
+  [0.95, 0.62],
+  [1, 0.22],
+] as const;
+
+export const SWELLING = [1, 1.15, 1.3] as const;
+const REST_PITCH = 5;
+const clamp = (value: number, low: number, high: number) => Math.min(high, Math.max(low, value));
+const radians = (degrees: number) => (degrees * Math.PI) / 180;
+
+export interface FootPose {
+  age: DrawnAge;
+  swell: 0 | 1 | 2;
+  pitch: number;
+  roll: number;
+  wiggle: number;
+}
+
+/** Page coordinates of a place on the foot that lies on our right. */
+function placing({ age, pitch, roll }: FootPose) {
+  const build = BUILDS[age];
+  const ankleY = TIP_LINE - Math.max(...TOES.map((t) => t.v * build.length + t.length * build.toeLength));
+  // a drooping foot shows more of its back, a foot pulled up less
+  const stretch = 1 + (pitch - REST_PITCH) * 0.0042;
+  const sine = Math.sin(radians(roll));
+  const narrow = mix(1, Math.cos(radians(roll)), 0.55);
+  return {
+    build,
+    ankleY,
+    place: (u: number, v: number): Point => {
+      const along = clamp(v / 80, 0, 1.6);
+      const low = clamp((v + 40) / 80, 0, 1);
+      const x = MIDDLE + APART + u * mix(1, narrow, low) + sine * 26 * along;
+      const y = ankleY + (v > 0 ? v * stretch : v) + u * sine * 0.34 * clamp(along, 0, 1);
+      return at(clamp(x, 3, 477), clamp(y, 0, 357));
+    },
+  };
+}
+
+function layoutToe(index: number, pose: FootPose, place: (u: number, v: number) => Point, build: Build): Toe {
+  const raw = TOES[index]!;
+  const swelling = SWELLING[pose.swell];
+  const half = (raw.width * build.width * swelling * (1 + build.chubby * 0.02)) / 2;
+  const length = raw.length * build.toeLength * (1 + (swelling - 1) * 0.12);
+  const u0 = raw.u * build.width * swelling;
+  const v0 = raw.v * build.length;
+  // waving toes fan out a little; still toes lie close together
+  const lean = radians(raw.lean * (1 - 0.9 * pose.wiggle));
+  const local = (s: number, w: number) => {
+    const [along, across] = [s * length, w * half];
+    return place(
+      u0 + across * Math.cos(lean) + along * Math.sin(lean),
+      v0 + along * Math.cos(lean) - across * Math.sin(lean),
+    );
+  };
+  const profile = index === 0 ? BIG_TOE : SMALL_TOE;
+  const round = build.chubby * 0.03 + (swelling - 1) * 0.15;
+  const side = (sign: 1 | -1) =>
+    profile.map(([s, w]) => local(s, sign * Math.min(1.02, w + (s > 0.1 ? round : 0))));
+  const nailHalf = index === 0 ? 0.62 : 0.56;
+  const [root, edge] = index === 0 ? [0.52, 0.84] : [0.56, 0.84];
+  const nailEdge = [
+    local(edge - 0.04, nailHalf),
+    local(edge + 0.015, nailHalf * 0.6),
+    local(edge + 0.03, 0),
+    local(edge + 0.015, -nailHalf * 0.6),
+    local(edge - 0.04, -nailHalf),
+  ];
+  const crease = (s: number, w: number) => [local(s - 0.015, w), local(s + 0.025, 0), local(s - 0.015, -w)];
+  return {
+    base: local(0, 0),
+    tip: local(1, 0),
+    outline: [...side(1), ...side(-1).reverse()],
+    nail: [
+      local(root, -nailHalf * 0.55),
+      local(root, nailHalf * 0.55),
+      local(root + 0.09, nailHalf * 0.93),
+      ...nailEdge,
+      local(root + 0.09, -nailHalf * 0.93),
+    ],
+    nailEdge,
+    pad: [
+      local(0.9, 0.7),
+      local(0.935, 0),
+      local(0.9, -0.7),
+      local(0.965, -0.46),
+      local(0.985, 0),
+      local(0.965, 0.46),
+    ],
+    creases: index === 0 ? [crease(0.3, 0.42), crease(0.38, 0.5)] : [crease(0.24, 0.42), crease(0.37, 0.5)],
+    shine: [local(0.14, -0.5), local(0.3, -0.58), local(0.46, -0.55)],
+    width: half * 2,
+  };
+}
+
+/** A foot on our right in a pose: the pulled one, or, mirrored, the other. */
+export function layoutFoot(pose: FootPose): Foot {
+  const { build, ankleY, place } = placing(pose);
+  const swelling = SWELLING[pose.swell];
+  const side = (line: readonly (readonly [number, number])[]) =>
+    line.map(([u, v]) => {
+      const puffed = mix(1, mix(1, swelling, 0.92), clamp((v - 20) / 60, 0, 1));
+      const slim = mix(build.ankle, build.width, clamp((v - 10) / 50, 0, 1));
+      return place(u * puffed * slim, v > 0 ? v * build.length : v);
+    });
+  const top = (u: number) => at(MIDDLE + APART + u * build.ankle, 0);
+  const [inner, outer] = [
+    [top(-40), ...side(INNER)],
+    [top(40), ...side(OUTER)],
+  ];
+  const toes = TOES.map((_, index) => layoutToe(index, pose, place, build));
+  const L = build.length;
+  const back = (u: number, v: number) => place(u * build.width * mix(1, swelling, 0.7), v * L);
+  const front = [
+    ...outer.slice(-3),
+    ...toes
+      .slice()
+      .reverse()
+      .flatMap((toe) => toe.outline),
+    ...inner.slice(-3).reverse(),
+    back(-46, 61),
+    back(-24, 54),
+    back(0, 60),
+    back(24, 51),
+    back(46, 58),
+  ];
+  const heights = [...inner, ...outer].map((p) => p.y).filter((y) => y > ankleY);
+  const low = Math.max(...heights, ...toes.map((t) => t.tip.y));
+  return {
+    inner,
+    outer,
+    toes,
+    front,
+    innerAnkle: place(-33 * build.ankle, -1),
+    outerAnkle: place(32 * build.ankle, 11),
+    tendons: [
+      [place(-9, 14 * L), place(-19, 40 * L), place(-36, 66 * L)],
+      [place(0, 22 * L), place(-4, 44 * L), place(-11, 70 * L)],
+      [place(7, 24 * L), place(12, 44 * L), place(16, 66 * L)],
+      [place(13, 20 * L), place(26, 40 * L), place(39, 60 * L)],
+    ],
+    folds: [
+      [place(-26 * build.ankle, 22), place(0, 30), place(24 * build.ankle, 27)],
+      [place(-18 * build.ankle, 31), place(0, 37), place(14 * build.ankle, 36)],
+    ],
+    shadow: [
+      at(MIDDLE + APART - 92, low - 62),
+      at(MIDDLE + APART - 60, low - 4),
+      at(MIDDLE + APART - 8, low + 7),
+      at(MIDDLE + APART + 50, low - 6),
+      at(MIDDLE + APART + 97, low - 50),
+      at(MIDDLE + APART + 60, low - 110),
+      at(MIDDLE + APART - 60, low - 110),
+    ],
+  };
+}
+
+/** Mirrors every point of a value made of points, numbers and lists of them. */
+export function mirrored<T>(value: T, width: number): T {
+  if (Array.isArray(value)) return value.map((item: unknown) => mirrored(item, width)) as T;
+  if (typeof value !== 'object' || value === null) return value;
+  if ('x' in value && 'y' in value) return mirror(value as unknown as Point, width) as T;
+  return Object.fromEntries(Object.entries(value).map(([key, item]) => [key, mirrored(item, width)])) as T;
+}
+
+/** Place on a side line at a page height. */
+export function alongSide(line: readonly Point[], y: number): Point {
+  const i = line.findIndex((p, k) => k > 0 && p.y >= y);
+  if (i < 1) return line[line.length - 1]!;
+  const [a, b] = [line[i - 1]!, line[i]!];
+  return between(a, b, clamp((y - a.y) / (b.y - a.y || 1), 0, 1));
+}
+
+const PLATE = { half: 102, height: 17, restTop: 303 } as const;
+
+export function layoutFeet(spec: SceneSpec, view: { width: number; height: number }) {
+  const { age } = spec;
+  const pulled = layoutFoot({
+    age,
+    swell: spec.swell,
+    pitch: spec.footPitch,
+    roll: spec.legRoll,
+    wiggle: spec.wiggle,
+  });
+  const other = mirrored(layoutFoot({ age, swell: 0, pitch: REST_PITCH, roll: 0, wiggle: 0 }), view.width);
+  const { ankleY } = placing({ age, swell: 0, pitch: REST_PITCH, roll: 0, wiggle: 0 });
+  const lowestToe = Math.max(...pulled.toes.map((toe) => toe.tip.y));
+  const plateTop = mix(lowestToe - 2, PLATE.restTop, spec.plateGap);
+  const plate = {
+    center: at(MIDDLE + APART, plateTop + PLATE.height / 2),
+    half: PLATE.half,
+    height: PLATE.height,
+  };
+  const penY = ankleY - 34;
+  const geometry = {
+    pulled,
+    other,
+    plate: { ...plate, tilt: spec.plateTilt * 0.8, top: plateTop },
+    /** Where the leg bandage ended when the pen line was drawn, and where it ends now. */
+    penY,
+    edgeY: penY + spec.bandFoot * 58,
+    ankleY,
+    lowestToe,
+    cordEnd: at(MIDDLE + APART, view.height - 2),
+  };
+  return { ...(spec.side === 'left' ? geometry : mirrored(geometry, view.width)), side: spec.side };
 }
 export type FeetGeometry = ReturnType<typeof layoutFeet>;
