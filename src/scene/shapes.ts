@@ -80,8 +80,15 @@ export function ring(center: Point, rx: number, ry: number, angleDegrees = 0, co
   });
 }
 
-export const oval = (center: Point, rx: number, ry: number, angleDegrees = 0): string =>
-  smooth(ring(center, rx, ry, angleDegrees), true);
+/** A closed ellipse as four cubics, turned by `angleDegrees`. */
+export function oval(center: Point, rx: number, ry: number, angleDegrees = 0): string {
+  const k = 0.5523;
+  const p = (x: number, y: number) => xy(turn(at(center.x + x * rx, center.y + y * ry), center, angleDegrees));
+  return (
+    `M${p(1, 0)}C${p(1, k)} ${p(k, 1)} ${p(0, 1)}C${p(-k, 1)} ${p(-1, k)} ${p(-1, 0)}` +
+    `C${p(-1, -k)} ${p(-k, -1)} ${p(0, -1)}C${p(k, -1)} ${p(1, -k)} ${p(1, 0)}Z`
+  );
+}
 
 /**
  * Hatching for change: parallel lines clipped to a polygon (even–odd), as one path.
