@@ -1,6 +1,41 @@
+/** Named points of one part seen large: one pair of functions per focus. Built for the left leg, then mirrored. */
 import type { SceneSpec } from '../spec.ts';
+import { layoutBandage } from './bandage.ts';
+import { layoutBedEnd } from './bed-end.ts';
+import { layoutChild } from './child.ts';
+import { layoutFoot } from './foot.ts';
+import { layoutHeel } from './heel.ts';
+import { layoutKnee } from './knee.ts';
+import { otherSide } from './sides.ts';
+import { layoutThigh } from './thigh.ts';
 
-export function layoutClose(_spec: SceneSpec, _view: { width: number; height: number }) {
-  return {};
+interface View {
+  width: number;
+  height: number;
+}
+
+function layoutLeft(spec: SceneSpec, view: View) {
+  switch (spec.focus) {
+    case 'foot':
+      return { focus: spec.focus, part: layoutFoot(spec, view) };
+    case 'bandage':
+      return { focus: spec.focus, part: layoutBandage(spec, view) };
+    case 'heel':
+      return { focus: spec.focus, part: layoutHeel(spec, view) };
+    case 'knee':
+      return { focus: spec.focus, part: layoutKnee(spec, view) };
+    case 'thigh':
+      return { focus: spec.focus, part: layoutThigh(spec, view) };
+    case 'bed-end':
+      return { focus: spec.focus, part: layoutBedEnd(spec, view) };
+    case 'child':
+      return { focus: spec.focus, part: layoutChild(spec, view) };
+  }
+}
+
+export function layoutClose(spec: SceneSpec, view: View) {
+  const geometry = layoutLeft(spec, view);
+  // the child's own picture knows about sides itself
+  return spec.side === 'left' || geometry.focus === 'child' ? geometry : otherSide(geometry, view.width);
 }
 export type CloseGeometry = ReturnType<typeof layoutClose>;

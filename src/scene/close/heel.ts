@@ -1,0 +1,122 @@
+/** Heel and ankle from the side, large: does the heel hang free over its thin pad, and is the skin smooth? */
+import type { SceneSpec } from '../spec.ts';
+import { at, hatch, INK, mix, oval, ring, smooth, type Picture, type Point, type Shape } from '../shapes.ts';
+import { FOOT_BUILD, SHANK, sideFoot } from '../parts/foot.ts';
+import { drawBed, drawPad } from './bed.ts';
+import { drawCord, drawPlate, drawTape, layoutPlate } from './foot.ts';
+import { along, arc, cropField, cropLine, dense, hump, inked, profile, quiet, rays, rise, type Profile } from './strokes.ts';
+import { bulging, drawSkinAtEdges, drawWrap, type Wrap } from './wrap.ts';
+
+interface View {
+  width: number;
+  height: number;
+}
+const SCALE = { 2: 2.5, 5: 2.6, 9: 2.66, 14: 2.7 } as const;
+const SHEET = 286;
+const AXIS = 150;
+const DENT = 14;
+
+export function layoutHeel(spec: SceneSpec, view: View) {
+  const scale = SCALE[spec.age];
+  const { full } = FOOT_BUILD[spec.age];
+  const sunk = 1 - spec.heelGap;
+  const ankle = at(222, AXIS + sunk * (SHEET + DENT + 6 - AXIS - 29 * scale));
+  const foot = sideFoot({ ankle, scale, look: spec, floor: SHEET + sunk * DENT });
+  const axis = (x: number) => mix(AXIS, ankle.y, rise(x, -60, ankle.x));
+  const front = profile([at(0, -25 * full * scale), at(90, -19 * full * scale), at(ankle.x - 24 * scale, -SHANK.front * full * scale)]);
+  const back = profile([at(0, 34 * full * scale), at(50, 32 * full * scale), at(110, 24 * full * scale), at(ankle.x - 24 * scale, SHANK.back * full * scale)]);
+  const edge = ankle.x - 33 * scale;
+  const slipped = edge - spec.bandFoot * 74;
+  const bare = {
+    upper: bulging((x) => front(x) + axis(x), slipped, 1, -1, spec, 0.7),
+    lower: bulging((x) => back(x) + axis(x), slipped, 1, 1, spec, 0.7),
+  };
+  const legEnd = ankle.x - 25 * scale;
+  const pull = ankle.y + 9 * scale;
+  const sole = foot.outline.slice(8).filter((p) => p.y > 0);
+  return {
+    scale,
+    foot,
+    ankle,
+    front: along(bare.upper, 0, legEnd, 16),
+    back: along(bare.lower, 0, legEnd, 16),
+    bandEdge: at(slipped, axis(slipped)),
+    pen: at(edge, axis(edge)),
+    ...layoutPlate(spec, sole, at(ankle.x, pull), scale),
+    tapeStart: at(slipped - 4, axis(slipped) + 8 * scale),
+    cordEnd: at(view.width, AXIS + 9 * scale),
+    lines: bare,
+  };
+}
+export type HeelGeometry = ReturnType<typeof layoutHeel>;
+
+export function drawHeel(spec: SceneSpec, g: HeelGeometry, view: View): Picture {
+  const { scale, foot } = g;
+  const sunk = 1 - spec.heelGap;
+  const sheet: Profile = (x) => SHEET + DENT * rise(sunk, 0.72, 1) * hump(x, foot.heel.x - 4, 52);
+  const wrap: Wrap = { ...g.lines, from: 0, to: g.bandEdge.x, penTo: g.pen.x, pitch: 38, size: 0.8 };
+  const outline = dense([...g.front, ...foot.outline, ...[...g.back].reverse()], false, 3);
+  const hidden = dense(foot.instep, false, 3);
+  const shapes: Shape[] = [
+    ...drawBed(sheet, view.width, view.height),
+    ...drawPad(8, 132, (x) => g.lines.lower(x) + 4, sheet),
+    { d: cropLine(hidden), fill: 'skin', line: 'ink' },
+    { d: smooth(cropField(outline), true, 0.6), fill: 'skin' },
+    { d: cropLine(outline), line: 'ink' },
+    { d: [foot.archLine, foot.heelFold].map((f) => cropLine(dense(f))).join(''), line: 'skin-shade', weight: 2 },
+    inked(smooth(foot.ankleBone), undefined, 2),
+    ...drawSkinAtEdges(spec, wrap),
+    ...drawTape(g.tapeStart, g.plateMiddle, scale * 6.4),
+    ...drawWrap(spec, wrap),
+    ...drawPlate({ plate: cropPlate(g.plate) }, scale),
+    ...drawCord(g.plateBack, g.cordEnd, scale * 0.8),
+  ];
+  if (sunk > 0.72) shapes.push(...drawPressed(foot.heel, sheet, rise(sunk, 0.72, 1)));
+  else shapes.push(...drawDaylight(foot.heel, sheet));
+  if (spec.mark === 'heel-rays') shapes.push(...drawSoreHeel(foot.heel, scale));
+  if (spec.mark === 'skin-patch') shapes.push(...drawPatch(foot.ankleMiddle));
+  return { ...view, shapes };
+}
+
+/** The page ends below the upper end of the plate. */
+function cropPlate([a, b, c, d]: readonly Point[]): Point[] {
+  const cut = (low: Point, high: Point) => (high.y < 0 ? at(mix(low.x, high.x, low.y / (low.y - high.y)), 0) : high);
+  return [cut(d!, a!), cut(c!, b!), c!, d!];
+}
+
+/** The sheet gives way under a heel that lies on it. */
+function drawPressed(heel: Point, sheet: Profile, how: number): Shape[] {
+  const folds = [-1, 1].flatMap((way) =>
+    [34, 54].map((reach, i) =>
+      smooth([at(heel.x + way * reach - 4, sheet(heel.x + way * reach) + 7 + i * 3), at(heel.x + way * (reach - 14), sheet(heel.x) + 9 + i * 6), at(heel.x + way * (reach - 30), sheet(heel.x) + 11 + i * 7)]),
+    ),
+  );
+  return [quiet(folds.join(''), 'ink', 1.6 * how + 0.2)];
+}
+
+/** The shadow of a heel that hangs free. */
+function drawDaylight(heel: Point, sheet: Profile): Shape[] {
+  return [{ d: oval(at(heel.x, sheet(heel.x) + 11), 44, 5), fill: 'floor' }];
+}
+
+function drawSoreHeel(heel: Point, scale: number): Shape[] {
+  const c = at(heel.x - 2, heel.y - 6 * scale);
+  const sore = ring(at(c.x, c.y + 1.5 * scale), 13 * scale, 6.6 * scale, 0, 12);
+  return [
+    { d: smooth(sore, true), fill: 'shift' },
+    quiet(hatch(sore, 6, 45), 'ink', 1.5),
+    inked(rays(c, 17 * scale, 38 * scale, -14, 194, 9, 15), 'mark', 1.6),
+  ];
+}
+
+/** A blister: rim, raised middle, hatched skin around. */
+function drawPatch(c: Point): Shape[] {
+  const around = ring(c, 43, 38, 10, 12).map((p, i) => at(mix(c.x, p.x, i % 3 ? 1 : 0.9), mix(c.y, p.y, i % 2 ? 1 : 0.92)));
+  return [
+    { d: smooth(around, true), fill: 'shift', line: 'ink', weight: 1.6 },
+    quiet(hatch(around, 6.5, 45), 'ink', 1.5),
+    { d: oval(c, 23, 19), fill: 'nail', line: 'ink', weight: INK },
+    quiet(smooth(arc(c, 14, 190, 265, 4)), 'white', 3.4),
+    quiet(smooth(arc(c, 15, 20, 85, 4)), 'ink', 1.4),
+  ];
+}
