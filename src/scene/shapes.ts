@@ -33,7 +33,8 @@ export const INK = 2.4;
 
 export const at = (x: number, y: number): Point => ({ x, y });
 export const plus = (a: Point, b: Point): Point => at(a.x + b.x, a.y + b.y);
-export const between = (a: Point, b: Point, t: number): Point => at(a.x + (b.x - a.x) * t, a.y + (b.y - a.y) * t);
+export const between = (a: Point, b: Point, t: number): Point =>
+  at(a.x + (b.x - a.x) * t, a.y + (b.y - a.y) * t);
 export const distance = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
 export const mix = (a: number, b: number, t: number): number => a + (b - a) * t;
 
@@ -41,7 +42,10 @@ export const mix = (a: number, b: number, t: number): number => a + (b - a) * t;
 export function turn(p: Point, pivot: Point, angleDegrees: number): Point {
   const angle = (angleDegrees * Math.PI) / 180;
   const [dx, dy] = [p.x - pivot.x, p.y - pivot.y];
-  return at(pivot.x + dx * Math.cos(angle) - dy * Math.sin(angle), pivot.y + dx * Math.sin(angle) + dy * Math.cos(angle));
+  return at(
+    pivot.x + dx * Math.cos(angle) - dy * Math.sin(angle),
+    pivot.y + dx * Math.sin(angle) + dy * Math.cos(angle),
+  );
 }
 
 /** The other side of the body: anatomy is mirrored here, in numbers, and never by reading direction. */
@@ -59,7 +63,8 @@ export function straight(points: readonly Point[], closed = false): string {
 export function smooth(points: readonly Point[], closed = false, ease = 1): string {
   const count = points.length;
   if (count < 3) return straight(points, closed);
-  const pick = (i: number) => (closed ? points[(i + count) % count]! : points[Math.max(0, Math.min(count - 1, i))]!);
+  const pick = (i: number) =>
+    closed ? points[(i + count) % count]! : points[Math.max(0, Math.min(count - 1, i))]!;
   const k = ease / 6;
   let d = 'M' + xy(points[0]!);
   const segments = closed ? count : count - 1;
@@ -83,7 +88,8 @@ export function ring(center: Point, rx: number, ry: number, angleDegrees = 0, co
 /** A closed ellipse as four cubics, turned by `angleDegrees`. */
 export function oval(center: Point, rx: number, ry: number, angleDegrees = 0): string {
   const k = 0.5523;
-  const p = (x: number, y: number) => xy(turn(at(center.x + x * rx, center.y + y * ry), center, angleDegrees));
+  const p = (x: number, y: number) =>
+    xy(turn(at(center.x + x * rx, center.y + y * ry), center, angleDegrees));
   return (
     `M${p(1, 0)}C${p(1, k)} ${p(k, 1)} ${p(0, 1)}C${p(-k, 1)} ${p(-1, k)} ${p(-1, 0)}` +
     `C${p(-1, -k)} ${p(-k, -1)} ${p(0, -1)}C${p(k, -1)} ${p(1, -k)} ${p(1, 0)}Z`
@@ -108,7 +114,10 @@ export function hatch(polygon: readonly Point[], gap = 6, angleDegrees = 45): st
     });
     xs.sort((a, b) => a - b);
     for (let i = 0; i + 1 < xs.length; i += 2) {
-      const [from, to] = [turn(at(xs[i]!, y), origin, angleDegrees), turn(at(xs[i + 1]!, y), origin, angleDegrees)];
+      const [from, to] = [
+        turn(at(xs[i]!, y), origin, angleDegrees),
+        turn(at(xs[i + 1]!, y), origin, angleDegrees),
+      ];
       d += straight([from, to]);
     }
   }
