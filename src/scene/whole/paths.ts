@@ -1,7 +1,86 @@
 import type { SceneSpec } from '../spec.ts';
-import type { Picture } from '../shapes.ts';
+import { at, plus, type Picture, type Point, type Shape } from '../shapes.ts';
 import type { WholeGeometry } from './layout.ts';
+import { drawBedBehind, drawBedFront } from './bed.ts';
+import {
+  drawBlanket,
+  drawFarArm,
+  drawHeadAndNeck,
+  drawNearArm,
+  drawToy,
+  drawTrunk,
+  headCenter,
+} from './body.ts';
+import { drawOtherLeg, drawPulledLeg, KNEE, legFrame } from './leg.ts';
+import { drawBag, drawBagGround, drawCord, drawPlate, drawWheel } from './pull.ts';
+import { drawMark, drawSmellAndBreath } from './marks.ts';
 
-export function drawWhole(_spec: SceneSpec, _geometry: WholeGeometry, view: { width: number; height: number }): Picture {
-  return { ...view, shapes: [] };
+interface View {
+  width: number;
+  height: number;
+}
+
+const EDGE = 1;
+const tenth = (value: number) => Math.round(value * 10) / 10;
+
+/** Every point onto its side of the body, and inside the picture. */
+function place(p: Point, view: View, flip: boolean): Point {
+  const x = Math.min(view.width - EDGE, Math.max(EDGE, p.x));
+  const y = Math.min(view.height - EDGE, Math.max(EDGE, p.y));
+  return at(tenth(flip ? view.width - x : x), tenth(y));
+}
+
+function placeShape(shape: Shape, view: View, flip: boolean): Shape {
+  const d = shape.d.replace(/(-?\d+(?:\.\d+)?) (-?\d+(?:\.\d+)?)/g, (_, x: string, y: string) => {
+    const p = place(at(Number(x), Number(y)), view, flip);
+    return `${p.x} ${p.y}`;
+  });
+  return { ...shape, d };
+}
+
+/** Places to touch on the home picture; far enough apart for a thumb. */
+function spotsOf(spec: SceneSpec, g: WholeGeometry): Record<string, { x: number; y: number; r: number }> {
+  const leg = legFrame(spec, g);
+  const spots = {
+    child: headCenter(g),
+    thigh: leg.line(0.12, -12),
+    straight: leg.line(KNEE, 20),
+    bandage: leg.line(0.72, -16),
+    toes: plus(g.ankle, at(13, -40 * g.build.foot)),
+    skin: plus(g.ankle, at(12, 24)),
+    cord: g.wheel,
+    weight: plus(g.bag, at(0, 34)),
+  };
+  return Object.fromEntries(
+    Object.entries(spots).map(([id, p]) => [
+      id,
+      { ...place(p, g.view, g.flip), r: id === 'child' ? g.build.head : 22 },
+    ]),
+  );
+}
+
+export function drawWhole(spec: SceneSpec, g: WholeGeometry, view: View): Picture {
+  const climbing = g.climbing > 0.5;
+  const shapes: Shape[] = [
+    ...drawBedBehind(spec, g),
+    ...drawBagGround(spec, g),
+    ...drawWheel(g),
+    ...(climbing ? [] : drawOtherLeg(spec, g)),
+    ...(climbing ? drawBlanket(g) : []),
+    ...drawHeadAndNeck(spec, g),
+    ...(climbing ? drawFarArm(g) : []),
+    ...drawPlate(g),
+    ...drawPulledLeg(spec, g),
+    ...drawTrunk(spec, g),
+    ...(climbing ? [] : [...drawBlanket(g), ...drawFarArm(g)]),
+    ...drawToy(g),
+    ...drawBedFront(g),
+    ...(climbing ? drawOtherLeg(spec, g) : []),
+    ...drawNearArm(g),
+    ...drawCord(spec, g),
+    ...drawBag(spec, g),
+    ...drawSmellAndBreath(spec, g),
+    ...drawMark(spec, g),
+  ];
+  return { ...view, shapes: shapes.map((shape) => placeShape(shape, view, g.flip)), spots: spotsOf(spec, g) };
 }

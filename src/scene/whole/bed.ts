@@ -1,0 +1,180 @@
+/** The bed: floor, frame on its lifting columns, mattress, pillow, and the outline of where the hill was. */
+import type { SceneSpec } from '../spec.ts';
+import { at, oval, plus, smooth, straight, type Point, type Shape } from '../shapes.ts';
+import { BED, FLOOR, type WholeGeometry } from './layout.ts';
+
+const box = (center: Point, halfWidth: number, top: number, bottom: number): Point[] => [
+  at(center.x - halfWidth, top),
+  at(center.x + halfWidth, top),
+  at(center.x + halfWidth, bottom),
+  at(center.x - halfWidth, bottom),
+];
+
+function column(g: WholeGeometry, u: number): Shape[] {
+  const top = g.flat(u, -BED.thick - 6, 30);
+  const foot = at(top.x, FLOOR - 12);
+  const sleeve = Math.min(top.y + 34, foot.y - 12);
+  const base = [
+    at(foot.x - 19, foot.y - 4),
+    at(foot.x + 19, foot.y - 4),
+    at(foot.x + 19, foot.y + 3),
+    at(foot.x - 19, foot.y + 3),
+  ];
+  return [
+    { d: straight(box(foot, 4.5, sleeve - 4, foot.y), true), fill: 'metal', line: 'ink' },
+    { d: straight(box(top, 9, top.y, sleeve), true), fill: 'frame', line: 'ink' },
+    { d: smooth(base, true, 0.3), fill: 'frame', line: 'ink' },
+    {
+      d: oval(at(foot.x - 14, foot.y + 7), 5, 5) + oval(at(foot.x + 14, foot.y + 7), 5, 5),
+      fill: 'metal',
+      line: 'ink',
+      weight: 1.8,
+    },
+  ];
+}
+
+/** A board across the end of the bed, seen from its inner side; its near edge is drawn later, before the child. */
+function panel(g: WholeGeometry, u: number, thick: number, height: number): Shape[] {
+  const deep = BED.depth;
+  const face = [g.flat(u, -12, 0), g.flat(u, height, 0), g.flat(u, height, deep), g.flat(u, -12, deep)];
+  const rim = [
+    g.flat(u, height, 0),
+    g.flat(u, height, deep),
+    g.flat(u + thick, height, deep),
+    g.flat(u + thick, height, 0),
+  ];
+  const grain = [g.flat(u, height - 8, 8), g.flat(u, height - 8, deep - 8)];
+  return [
+    { d: straight(face, true) + straight(rim, true), fill: 'frame', line: 'ink' },
+    { d: straight(grain), line: 'ink', weight: 1.2 },
+  ];
+}
+
+function post(g: WholeGeometry, u: number, thick: number, height: number): Shape {
+  const corners = [
+    g.flat(u, -34, 0),
+    g.flat(u, height - 3, 0),
+    g.flat(u + 2, height, 0),
+    g.flat(u + thick - 2, height, 0),
+    g.flat(u + thick, height - 3, 0),
+    g.flat(u + thick, -34, 0),
+  ];
+  return { d: smooth(corners, true, 0.25), fill: 'frame', line: 'ink' };
+}
+
+/** Where the raised bed was, when it is not raised as staff set it. */
+function ghost(spec: SceneSpec, g: WholeGeometry): Shape[] {
+  if (spec.bedRaise > 0.9) return [];
+  const far = BED.depth;
+  const was = [
+    g.hill(150, 0, far),
+    g.hill(BED.foot, 0, far),
+    g.hill(BED.foot, 24, far),
+    g.hill(BED.foot + 10, 24, far),
+  ];
+  const [from, to] = [g.hill(372, -2, far), g.flat(372, 4, far)];
+  return [
+    { d: straight(was), line: 'mark', dash: '7 6', weight: 2.6 },
+    {
+      d: straight([from, to]) + straight([plus(to, at(-5, -6)), to, plus(to, at(5, -6))]),
+      line: 'mark',
+      weight: 2.6,
+    },
+  ];
+}
+
+export function drawBedBehind(spec: SceneSpec, g: WholeGeometry): Shape[] {
+  const fold = [g.hinge - 34, g.hinge - 14, g.hinge, g.hinge + 14];
+  const along = [BED.head, ...fold, BED.foot];
+  const topSheet = [
+    ...along.map((u) => g.bed(u, 0, 0)),
+    ...along.map((u) => g.bed(u, 0, BED.depth)).reverse(),
+  ];
+  const side = [...along.map((u) => g.bed(u, 0, 0)), ...along.map((u) => g.bed(u, -BED.thick, 0)).reverse()];
+  const overhang = along.map((u) => g.bed(u, -8, 0));
+  const frame = [
+    g.flat(8, -BED.thick, 0),
+    g.flat(408, -BED.thick, 0),
+    g.flat(408, -BED.thick - 9, 0),
+    g.flat(8, -BED.thick - 9, 0),
+  ];
+  const strut = [g.flat(g.hinge - 70, -BED.thick, 0), g.bed(g.hinge - 70, -BED.thick, 0)];
+  const floor = [
+    at(4, FLOOR - 8),
+    at(120, FLOOR - 20),
+    at(300, FLOOR - 22),
+    at(476, FLOOR - 14),
+    at(474, FLOOR + 10),
+    at(330, FLOOR + 21),
+    at(130, FLOOR + 20),
+    at(8, FLOOR + 12),
+  ];
+  const shapes: Shape[] = [
+    { d: smooth(floor, true, 0.8), fill: 'floor' },
+    ...ghost(spec, g),
+    ...column(g, 66),
+    ...column(g, 352),
+    ...panel(g, 8, 9, 34),
+    { d: straight(frame, true), fill: 'frame', line: 'ink' },
+    ...panel(g, 402, 9, 19),
+  ];
+  if (spec.headRaise > 0.05)
+    shapes.push(
+      { d: straight(strut), line: 'ink', weight: 5 },
+      { d: straight(strut), line: 'metal', weight: 2.4 },
+    );
+  const folds = [
+    [g.bed(g.hinge + 60, 0, 92), g.bed(g.hinge + 84, 0, 84), g.bed(g.hinge + 96, 0, 70)],
+    [g.bed(352, 0, 8), g.bed(366, 0, 14), g.bed(372, 0, 26)],
+  ];
+  shapes.push(
+    { d: smooth(side, true, 0.5), fill: 'mattress', line: 'ink' },
+    { d: smooth(topSheet, true, 0.12), fill: 'sheet', line: 'ink' },
+    {
+      d: smooth([...along.map((u) => g.bed(u, 0, 0)), ...[...overhang].reverse()], true, 0.2),
+      fill: 'sheet',
+    },
+    {
+      d: smooth(
+        along.map((u) => g.bed(u, 0, 0)),
+        false,
+        0.3,
+      ),
+      line: 'soft',
+      weight: 1.4,
+    },
+    { d: smooth(overhang, false, 0.3), line: 'ink', weight: 1.4 },
+    { d: folds.map((line) => smooth(line)).join(''), line: 'soft', weight: 1.4 },
+    ...pillow(g),
+  );
+  return shapes;
+}
+
+function pillow(g: WholeGeometry): Shape[] {
+  const [from, to] = [Math.max(18, g.pillowFrom), g.pillowTo];
+  const middle = (from + to) / 2;
+  const puff = [
+    g.bed(from, 2, 12),
+    g.bed(middle, 1, 8),
+    g.bed(to, 2, 13),
+    g.bed(to + 3, 6, 50),
+    g.bed(to - 1, 8, 92),
+    g.bed(middle, 13, 96),
+    g.bed(from + 2, 10, 93),
+    g.bed(from - 3, 8, 52),
+  ];
+  return [
+    { d: smooth(puff, true, 0.9), fill: 'pillow', line: 'ink' },
+    {
+      d:
+        smooth([g.bed(from + 5, 4, 22), g.bed(from + 14, 6, 28), g.bed(from + 20, 6, 38)]) +
+        smooth([g.bed(to - 5, 8, 78), g.bed(to - 16, 9, 74)]),
+      line: 'soft',
+      weight: 1.4,
+    },
+  ];
+}
+
+export function drawBedFront(g: WholeGeometry): Shape[] {
+  return [post(g, 8, 9, 34), post(g, 402, 9, 19)];
+}

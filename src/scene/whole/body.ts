@@ -1,0 +1,200 @@
+/** Head, trunk in its gown, arms, soft toy and the folded blanket. */
+import type { SceneSpec } from '../spec.ts';
+import { at, between, distance, oval, plus, smooth, type Point, type Shape } from '../shapes.ts';
+import { drawHead } from '../parts/head.ts';
+import type { WholeGeometry } from './layout.ts';
+import { alongLimb, leftOf, scale, soften, tube, unit } from './limbs.ts';
+
+/** A frame on the trunk: `s` 0 at the neck and 1 at the hip, `n` towards the upper side of the picture. */
+export function trunk(g: WholeGeometry) {
+  return alongLimb(g.neck, g.hip);
+}
+
+export function headCenter(g: WholeGeometry): Point {
+  return plus(g.neck, scale(unit(g.hip, g.neck), g.build.head * 0.94));
+}
+
+export function drawHeadAndNeck(spec: SceneSpec, g: WholeGeometry): Shape[] {
+  const center = headCenter(g);
+  const way = unit(g.hip, g.neck);
+  const angle = (Math.atan2(way.x, -way.y) * 180) / Math.PI;
+  const neck = tube([plus(g.neck, scale(way, -12)), plus(g.neck, scale(way, g.build.head * 0.5))], [9.5, 9]);
+  // climbing, the head turns towards the edge of the bed
+  const lean = g.climbing > 0 ? 10 * g.climbing : 4;
+  return [
+    { d: smooth(neck, true, 0.6), fill: 'skin', line: 'ink' },
+    ...drawHead(center, g.build.head, angle + lean, { face: spec.face, hair: spec.hair, age: spec.age }),
+  ];
+}
+
+export function drawTrunk(spec: SceneSpec, g: WholeGeometry): Shape[] {
+  const p = trunk(g);
+  const wide = 0.78 + 0.22 * g.build.girth;
+  const belly = spec.belly * 12;
+  const outline = [
+    p(0.02, 9),
+    p(0.08, 24 * wide),
+    p(0.22, 30 * wide),
+    p(0.45, 29 * wide + belly * 0.6),
+    p(0.7, 28 * wide + belly),
+    p(1, 27 * wide + belly * 0.4),
+    p(1.22, 20 * wide),
+    p(1.3, 2),
+    p(1.26, -20 * wide),
+    p(1, -29 * wide),
+    p(0.7, -28 * wide),
+    p(0.42, -28 * wide),
+    p(0.2, -29 * wide),
+    p(0.08, -23 * wide),
+    p(0.02, -9),
+  ];
+  const collar = [p(-0.02, 11), p(0.08, 5), p(0.1, -4), p(0.04, -12)];
+  return [
+    { d: smooth(outline, true, 0.95), fill: 'gown', line: 'ink' },
+    { d: smooth(collar), line: 'ink', weight: 1.6 },
+    {
+      d: smooth([p(0.5, 14), p(0.62, 17), p(0.74, 15)]) + smooth([p(0.9, -8), p(0.98, 2), p(1.02, 12)]),
+      line: 'soft',
+      weight: 1.4,
+    },
+  ];
+}
+
+export function drawBlanket(g: WholeGeometry): Shape[] {
+  if (g.climbing > 0.4) {
+    const heap = [
+      g.flat(g.hinge + 20, 0, 66),
+      g.flat(g.hinge + 38, 24, 74),
+      g.flat(g.hinge + 64, 20, 84),
+      g.flat(g.hinge + 92, 26, 86),
+      g.flat(g.hinge + 122, 4, 84),
+      g.flat(g.hinge + 104, -4, 64),
+      g.flat(g.hinge + 60, -4, 58),
+    ];
+    return [
+      { d: smooth(heap, true), fill: 'blanket', line: 'ink' },
+      {
+        d:
+          smooth(heap.slice(1, 4).map((q) => plus(q, at(2, 10)))) +
+          smooth(heap.slice(2, 5).map((q) => plus(q, at(-4, 16)))),
+        line: 'soft',
+        weight: 1.4,
+      },
+    ];
+  }
+  const p = trunk(g);
+  const down = at(0, 26);
+  const cloth = [
+    p(0.5, 31),
+    p(0.75, 33),
+    p(1.08, 30),
+    p(1.16, 10),
+    p(1.17, -18),
+    plus(p(1.14, -30), at(2, 6)),
+    plus(p(1.12, -24), down),
+    plus(p(0.85, -26), plus(down, at(0, 2))),
+    plus(p(0.5, -25), down),
+    p(0.46, -28),
+    p(0.5, -6),
+    p(0.53, 14),
+  ];
+  const turned = [
+    p(0.5, 31),
+    p(0.6, 33),
+    p(0.64, 12),
+    p(0.6, -10),
+    p(0.57, -28),
+    plus(p(0.6, -25), down),
+    plus(p(0.5, -25), down),
+    p(0.46, -28),
+    p(0.5, -6),
+    p(0.53, 14),
+  ];
+  return [
+    { d: smooth(cloth, true, 0.85), fill: 'blanket', line: 'ink' },
+    { d: smooth(turned, true, 0.85), fill: 'sheet', line: 'ink' },
+    {
+      d:
+        smooth([p(1.06, 28), p(1.09, 6), p(1.08, -22), plus(p(1.05, -24), down)]) +
+        smooth([p(0.82, -6), p(0.84, -20), plus(p(0.83, -26), at(0, 16))]) +
+        smooth([p(0.78, 20), p(0.88, 16), p(0.96, 18)]),
+      line: 'soft',
+      weight: 1.4,
+    },
+  ];
+}
+
+interface Arm {
+  shoulder: Point;
+  elbow: Point;
+  hand: Point;
+}
+
+function drawArm(g: WholeGeometry, arm: Arm): Shape[] {
+  const k = 0.7 + 0.3 * g.build.girth;
+  const spine = soften(arm.shoulder, arm.elbow, arm.hand);
+  const skin = tube(spine, [8.4 * k, 8 * k, 7 * k, 6.6 * k, 5.4 * k]);
+  const reach = unit(spine[3]!, arm.hand);
+  const palm = plus(arm.hand, scale(reach, 5));
+  const side = leftOf(reach);
+  const finger = (n: number, long: number) =>
+    smooth([
+      plus(palm, plus(scale(reach, 2), scale(side, n))),
+      plus(palm, plus(scale(reach, long), scale(side, n * 1.05))),
+    ]);
+  const sleeveEnd = between(arm.shoulder, arm.elbow, 0.62);
+  const sleeve = tube(
+    [arm.shoulder, between(arm.shoulder, sleeveEnd, 0.5), sleeveEnd],
+    [10.5 * k, 11.5 * k, 12 * k],
+  );
+  const turn = (Math.atan2(reach.y, reach.x) * 180) / Math.PI;
+  return [
+    { d: smooth(skin, true, 0.9), fill: 'skin', line: 'ink' },
+    {
+      d: oval(plus(palm, plus(scale(reach, -1), scale(side, 5.5))), 4.4, 2.5, turn - 30),
+      fill: 'skin',
+      line: 'ink',
+      weight: 1.8,
+    },
+    { d: oval(palm, 7.6, 5.8, turn), fill: 'skin', line: 'ink', weight: 2 },
+    { d: oval(between(arm.hand, palm, 0.2), 5, 4.2, turn), fill: 'skin' },
+    { d: finger(2, 7) + finger(-0.6, 7.4) + finger(-3, 6.6), line: 'soft', weight: 1.1 },
+    { d: smooth(sleeve, true, 0.8), fill: 'gown', line: 'ink' },
+  ];
+}
+
+export function drawNearArm(g: WholeGeometry): Shape[] {
+  const p = trunk(g);
+  const out = g.climbing;
+  const long = distance(g.neck, g.hip);
+  const push = plus(g.hip, at(-34, 24));
+  return drawArm(g, {
+    shoulder: p(0.16, -21),
+    elbow: between(p(0.5, -33), plus(g.hip, at(-46, -18)), out),
+    hand: between(p(0.6, -33 + long * 0.26), push, out),
+  });
+}
+
+/** Lying, only the far hand shows, over the toy; climbing, the far arm pushes too. */
+export function drawFarArm(g: WholeGeometry): Shape[] {
+  const p = trunk(g);
+  const out = g.climbing;
+  return drawArm(g, {
+    shoulder: p(0.15, 21),
+    elbow: between(p(0.44, 27), plus(g.hip, at(30, -26)), out),
+    hand: between(p(0.5, 10), plus(g.hip, at(40, 16)), out),
+  });
+}
+
+/** A soft toy in the crook of the arm: any child's, no one's in particular. */
+export function drawToy(g: WholeGeometry): Shape[] {
+  const c = g.climbing > 0.4 ? g.flat(g.hinge - 64, 10, 40) : trunk(g)(0.33, -2);
+  const q = (x: number, y: number) => plus(c, at(x, y));
+  return [
+    { d: oval(q(9, 9), 8, 9.5, -40), fill: 'pad', line: 'ink', weight: 1.9 },
+    { d: oval(q(-6, -9), 3.6, 3.6) + oval(q(6, -9.5), 3.6, 3.6), fill: 'pad', line: 'ink', weight: 1.9 },
+    { d: oval(q(0, -1), 9, 8.4), fill: 'pad', line: 'ink', weight: 1.9 },
+    { d: oval(q(-3, -2), 0.7, 0.9) + oval(q(3.4, -2), 0.7, 0.9), fill: 'ink', line: 'ink', weight: 1 },
+    { d: smooth([q(-2, 2.4), q(0, 3.4), q(2.2, 2.2)]), line: 'ink', weight: 1.2 },
+  ];
+}
