@@ -1,573 +1,233 @@
 /** Brows, eyes, nose and mouth of the drawn child; numbers are in half face heights (see head.ts). */
+import type { Face } from '../spec.ts';
 import { oval, smooth, straight, type Point, type Shape } from '../shapes.ts';
 import type { HeadFrame, HeadLook } from './head.ts';
 
-type Pair = readonly [number, number];
+type Rest = Omit<Shape, 'd'>;
 
-/** A line on both halves of the face. */
-function lines(head: HeadFrame, pairs: readonly Pair[], weight = head.weight, line = 'ink'): Shape {
-  const [a, b] = head.both(pairs);
-  return { d: smooth(a) + smooth(b), line, weight };
+/** Points from a flat list of numbers, measured from a place of the face. */
+function place(
+  { p }: HeadFrame,
+  x: number,
+  y: number,
+  flat: readonly number[],
+  scale = 1,
+  half = 1,
+): Point[] {
+  return Array.from({ length: flat.length / 2 }, (_, i) =>
+    p(half * (x + flat[2 * i]! * scale), y + flat[2 * i + 1]! * scale),
+  );
 }
 
-/** A field on both halves of the face. */
-function fields(head: HeadFrame, pairs: readonly Pair[], rest: Omit<Shape, 'd'>): Shape {
-  const [a, b] = head.both(pairs);
-  return { d: smooth(a, true) + smooth(b, true), ...rest };
+/** A line at both eyes, measured from the eye in eye heights; positive x runs outward. */
+function eyeLine(head: HeadFrame, flat: readonly number[], weight: number): Shape {
+  const { spread, eyes, eye } = head.form;
+  const on = (half: number) => smooth(place(head, spread, eyes, flat, eye, half));
+  return { d: on(1) + on(-1), line: 'ink', weight: weight * head.weight };
 }
 
-function ovals(head: HeadFrame, x: number, y: number, rx: number, ry: number, rest: Omit<Shape, 'd'>): Shape {
-  const at = (half: number): Point => head.p(half * x, y);
-  const size = [rx * head.radius, ry * head.radius, head.angle] as const;
-  return { d: oval(at(1), ...size) + oval(at(-1), ...size), ...rest };
+function eyeField(head: HeadFrame, flat: readonly number[], rest: Rest): Shape {
+  const { spread, eyes, eye } = head.form;
+  const on = (half: number) => smooth(place(head, spread, eyes, flat, eye, half), true);
+  return { d: on(1) + on(-1), ...rest };
 }
 
-const only = (head: HeadFrame, pairs: readonly Pair[]) => pairs.map(([x, y]) => head.p(x, y));
+/** An oval at both eyes. `side` moves both the same way, as a look to one side does. */
+function eyeOval(head: HeadFrame, y: number, rx: number, ry: number, rest: Rest, side = 0): Shape {
+  const { spread, eyes, eye } = head.form;
+  const k = eye * head.radius;
+  const on = (half: number) =>
+    oval(head.p(half * spread + side * eye, eyes + y * eye), rx * k, ry * k, head.angle);
+  return { d: on(1) + on(-1), ...rest };
+}
 
-function brows(head: HeadFrame, { face }: HeadLook): Shape {
-  const { eyes: e, spread: s } = head.form;
-  const bold = head.weight * 1.15;
-  switch (face) {
-    case 'sore':
-      return {
-        ...lines(head, [
-          [s + 0.22, e - 0.14],
-          [s + 0.02, e - 0.27],
-          [s - 0.17, e - 0.35],
-          [s - 0.27, e - 0.27],
-        ]),
-        weight: bold * 1.2,
-      };
-    case 'crying':
-      return lines(
-        head,
-        [
-          [s + 0.22, e - 0.17],
-          [s, e - 0.31],
-          [s - 0.2, e - 0.44],
-        ],
-        bold,
-      );
-    case 'scared':
-      return lines(
-        head,
-        [
-          [s + 0.2, e - 0.37],
-          [s, e - 0.48],
-          [s - 0.19, e - 0.54],
-        ],
-        bold,
-      );
-    case 'flushed':
-      return lines(
-        head,
-        [
-          [s + 0.19, e - 0.21],
-          [s, e - 0.29],
-          [s - 0.17, e - 0.33],
-        ],
-        bold,
-      );
-    case 'drained':
-      return lines(
-        head,
-        [
-          [s + 0.2, e - 0.2],
-          [s, e - 0.3],
-          [s - 0.17, e - 0.36],
-        ],
-        bold,
-      );
-    case 'drowsy':
-      return lines(
-        head,
-        [
-          [s + 0.2, e - 0.2],
-          [s, e - 0.25],
-          [s - 0.16, e - 0.24],
-        ],
-        bold,
-      );
-    case 'away':
-      return lines(
-        head,
-        [
-          [s + 0.19, e - 0.36],
-          [s, e - 0.41],
-          [s - 0.18, e - 0.38],
-        ],
-        bold,
-      );
-    case 'calm':
-      return lines(
-        head,
-        [
-          [s + 0.17, e - 0.24],
-          [s, e - 0.3],
-          [s - 0.15, e - 0.27],
-        ],
-        bold,
-      );
-  }
+/** From the outer to the inner end, measured from the eye in half face heights. */
+const BROWS: Record<Face, readonly number[]> = {
+  calm: [0.17, -0.24, 0, -0.3, -0.15, -0.27],
+  // drawn together: the inner ends rise and knit
+  sore: [0.22, -0.14, 0.02, -0.27, -0.17, -0.35, -0.27, -0.27],
+  crying: [0.22, -0.17, 0, -0.31, -0.2, -0.44],
+  scared: [0.2, -0.37, 0, -0.48, -0.19, -0.54],
+  flushed: [0.19, -0.21, 0, -0.29, -0.17, -0.33],
+  drowsy: [0.2, -0.2, 0, -0.25, -0.16, -0.24],
+  drained: [0.2, -0.2, 0, -0.3, -0.17, -0.36],
+  away: [0.19, -0.36, 0, -0.41, -0.18, -0.38],
+};
+
+function brows(head: HeadFrame, face: Face): Shape {
+  const { spread, eyes } = head.form;
+  const on = (half: number) => smooth(place(head, spread, eyes, BROWS[face], 1, half));
+  return { d: on(1) + on(-1), line: 'ink', weight: head.weight * (face === 'sore' ? 1.38 : 1.15) };
 }
 
 /** A lid that has sunk over the eye: a filled dome with a bold lower edge. */
 function lids(head: HeadFrame, depth: number, fill: string): Shape[] {
-  const { eyes: e, spread: s, eye: k } = head.form;
-  const [w, low] = [k * 1.32, e - k + depth * 2 * k];
+  const low = 2 * depth - 1;
+  const edge = [-1.32, low - 0.08, 0, low + 0.3];
   return [
-    fields(
-      head,
-      [
-        [s - w, low - 0.01],
-        [s - w * 0.6, e - k * 1.25],
-        [s + w * 0.5, e - k * 1.28],
-        [s + w, low],
-        [s, low + k * 0.3],
-      ],
-      { fill, line: 'ink', weight: Math.max(1.2, head.weight * 0.5) },
-    ),
-    lines(
-      head,
-      [
-        [s - w, low - 0.01],
-        [s, low + k * 0.3],
-        [s + w * 1.1, low],
-      ],
-      head.weight * 1.1,
-    ),
+    eyeField(head, [-1.32, low - 0.08, -0.8, -1.25, 0.66, -1.28, 1.32, low, 0, low + 0.3], {
+      fill,
+      line: 'ink',
+      weight: Math.max(1.2, head.weight * 0.5),
+    }),
+    eyeLine(head, [...edge, 1.45, low], 1.1),
   ];
 }
 
-function eyes(head: HeadFrame, { face }: HeadLook): Shape[] {
-  const { form, weight } = head;
-  const { eyes: e, spread: s, eye: k } = form;
-  const large = head.radius > 45;
-  const glint = (x: number, y: number): Shape[] => {
-    // one lamp, so the glint sits on the same side of both eyes
-    if (!large) return [];
-    const size = k * 0.26 * head.radius;
-    const d = [1, -1].map((half) => oval(head.p(half * s + x, y), size, size)).join('');
-    return [{ d, fill: 'white' }];
-  };
+function eyes(head: HeadFrame, face: Face): Shape[] {
+  // one lamp, so the glint sits on the same side of both eyes
+  const glint = (y: number) =>
+    head.radius > 45 ? [eyeOval(head, y, 0.26, 0.26, { fill: 'white' }, 0.24)] : [];
+  const white: Rest = { fill: 'white', line: 'ink', weight: 1.4 };
+  const wide: Rest = { fill: 'white', line: 'ink', weight: head.weight * 0.85 };
   switch (face) {
     case 'calm':
       return [
-        ovals(head, s, e, k * 0.72, k, { fill: 'ink' }),
-        ...glint(k * 0.24, e - k * 0.38),
-        lines(
-          head,
-          [
-            [s - k * 0.95, e - k * 0.75],
-            [s, e - k * 1.18],
-            [s + k * 1.25, e - k * 0.6],
-          ],
-          weight * 0.8,
-        ),
+        eyeOval(head, 0, 0.72, 1, { fill: 'ink' }),
+        ...glint(-0.38),
+        eyeLine(head, [-0.95, -0.75, 0, -1.18, 1.25, -0.6], 0.8),
       ];
     case 'flushed':
       return [
-        ovals(head, s, e, k * 1.25, k * 0.95, { fill: 'white', line: 'ink', weight: 1.4 }),
-        ovals(head, s, e, k * 0.68, k * 0.9, { fill: 'ink' }),
-        ...glint(k * 0.24, e + k * 0.2),
+        eyeOval(head, 0, 1.25, 0.95, white),
+        eyeOval(head, 0, 0.68, 0.9, { fill: 'ink' }),
+        ...glint(0.2),
         ...lids(head, 0.36, 'skin'),
-        lines(
-          head,
-          [
-            [s - k, e + k * 1.35],
-            [s, e + k * 1.6],
-            [s + k, e + k * 1.3],
-          ],
-          weight * 0.6,
-        ),
+        eyeLine(head, [-1, 1.35, 0, 1.6, 1, 1.3], 0.6),
       ];
     case 'sore':
       return [
-        lines(
-          head,
-          [
-            [s - k * 1.4, e + k * 0.1],
-            [s - k * 0.2, e + k * 0.42],
-            [s + k * 1.3, e - k * 0.1],
-          ],
-          weight * 1.35,
-        ),
-        lines(
-          head,
-          [
-            [s + k * 1.3, e - k * 0.1],
-            [s + k * 1.9, e - k * 0.6],
-          ],
-          weight * 0.8,
-        ),
-        lines(
-          head,
-          [
-            [s + k * 1.3, e + k * 0.1],
-            [s + k * 2, e + k * 0.35],
-          ],
-          weight * 0.8,
-        ),
-        lines(
-          head,
-          [
-            [s - k * 1.2, e + k * 1.1],
-            [s, e + k * 1.35],
-            [s + k * 0.9, e + k * 1],
-          ],
-          weight * 0.6,
-        ),
-        // the furrow between the brows
-        lines(
-          head,
-          [
-            [0.045, e - 0.3],
-            [0.06, e - 0.12],
-          ],
-          weight * 0.7,
-        ),
+        eyeLine(head, [-1.4, 0.1, -0.2, 0.42, 1.3, -0.1], 1.35),
+        eyeLine(head, [1.3, -0.1, 1.9, -0.6], 0.8),
+        eyeLine(head, [1.3, 0.1, 2, 0.35], 0.8),
+        eyeLine(head, [-1.2, 1.1, 0, 1.35, 0.9, 1], 0.6),
       ];
     case 'crying':
-      return [
-        lines(
-          head,
-          [
-            [s - k * 1.5, e - k * 0.3],
-            [s - k * 0.2, e + k * 0.3],
-            [s + k * 1.4, e + k * 0.3],
-          ],
-          weight * 1.35,
-        ),
-        lines(
-          head,
-          [
-            [s + k * 1.4, e + k * 0.3],
-            [s + k * 2, e + k * 0.1],
-          ],
-          weight * 0.8,
-        ),
-      ];
+      return [eyeLine(head, [-1.5, -0.3, -0.2, 0.3, 1.4, 0.3], 1.35), eyeLine(head, [1.4, 0.3, 2, 0.1], 0.8)];
     case 'scared':
-      return [
-        ovals(head, s, e - 0.02, k * 1.5, k * 1.72, { fill: 'white', line: 'ink', weight: weight * 0.85 }),
-        ovals(head, s, e - 0.02, k * 0.6, k * 0.66, { fill: 'ink' }),
-        lines(
-          head,
-          [
-            [s - k * 1.2, e + k * 2],
-            [s, e + k * 2.3],
-            [s + k * 1.2, e + k * 1.95],
-          ],
-          weight * 0.55,
-        ),
-      ];
+      return [eyeOval(head, -0.15, 1.5, 1.72, wide), eyeOval(head, -0.15, 0.6, 0.66, { fill: 'ink' })];
     case 'drowsy':
       return [
-        ovals(head, s, e + k * 0.3, k * 1.25, k * 0.78, { fill: 'white', line: 'ink', weight: 1.2 }),
-        ovals(head, s, e + k * 0.5, k * 0.6, k * 0.56, { fill: 'ink' }),
+        eyeOval(head, 0.3, 1.25, 0.78, white),
+        eyeOval(head, 0.5, 0.6, 0.56, { fill: 'ink' }),
         ...lids(head, 0.66, 'skin'),
       ];
     case 'drained':
       return [
-        ovals(head, s, e, k * 1.25, k * 0.9, { fill: 'white', line: 'ink', weight: 1.4 }),
-        ovals(head, s, e + k * 0.1, k * 0.62, k * 0.78, { fill: 'soft', line: 'ink', weight: 1.4 }),
+        eyeOval(head, 0, 1.25, 0.9, white),
+        eyeOval(head, 0.1, 0.62, 0.78, { fill: 'soft', line: 'ink', weight: 1.4 }),
         ...lids(head, 0.48, 'drained'),
-        lines(
-          head,
-          [
-            [s - k * 1.3, e + k * 1.2],
-            [s - k * 0.2, e + k * 1.95],
-            [s + k * 1.1, e + k * 1.5],
-          ],
-          weight * 0.75,
-        ),
+        eyeLine(head, [-1.3, 1.2, -0.2, 1.95, 1.1, 1.5], 0.75),
       ];
-    case 'away': {
-      const x = (half: number) => half * s + k * 0.5;
-      const iris = [1, -1]
-        .map((half) => oval(head.p(x(half), e - k * 0.95), k * 0.56 * head.radius, k * 0.56 * head.radius))
-        .join('');
+    case 'away':
       return [
-        ovals(head, s, e, k * 1.45, k * 1.2, { fill: 'white', line: 'ink', weight: weight * 0.85 }),
-        { d: iris, fill: 'ink' },
-        fields(
-          head,
-          [
-            [s - k * 1.5, e - k * 0.55],
-            [s, e - k * 1.0],
-            [s + k * 1.5, e - k * 0.55],
-            [s + k * 1.1, e - k * 1.55],
-            [s, e - k * 1.8],
-            [s - k * 1.1, e - k * 1.55],
-          ],
-          { fill: 'skin' },
-        ),
-        lines(
-          head,
-          [
-            [s - k * 1.5, e - k * 0.5],
-            [s, e - k * 1.0],
-            [s + k * 1.5, e - k * 0.5],
-          ],
-          weight * 1.1,
-        ),
+        eyeOval(head, 0, 1.45, 1.2, wide),
+        eyeOval(head, -0.95, 0.56, 0.56, { fill: 'ink' }, 0.5),
+        eyeField(head, [-1.5, -0.55, 0, -1, 1.5, -0.55, 1.1, -1.55, 0, -1.8, -1.1, -1.55], { fill: 'skin' }),
+        eyeLine(head, [-1.5, -0.5, 0, -1, 1.5, -0.5], 1.1),
       ];
-    }
   }
 }
 
+const OPEN_MOUTHS = {
+  gasping: [0, -0.12, 0.16, -0.06, 0.19, 0.06, 0.1, 0.2, -0.1, 0.2, -0.19, 0.06, -0.16, -0.06],
+  sick: [0, -0.08, 0.2, -0.03, 0.22, 0.1, 0, 0.18, -0.22, 0.1, -0.2, -0.03],
+  crying: [0, -0.14, 0.2, -0.1, 0.31, 0.1, 0.26, 0.2, 0, 0.17, -0.26, 0.2, -0.31, 0.1, -0.2, -0.1],
+  scared: [0, -0.06, 0.13, -0.01, 0.16, 0.09, 0.06, 0.14, -0.06, 0.14, -0.16, 0.09, -0.13, -0.01],
+  flushed: [-0.15, 0.01, 0, -0.02, 0.15, 0.01, 0.07, 0.08, -0.07, 0.08],
+  drowsy: [-0.12, 0, 0.02, -0.05, 0.15, 0.02, 0.12, 0.14, 0, 0.17, -0.09, 0.11],
+} as const;
+
 function mouth(head: HeadFrame, look: HeadLook): Shape[] {
-  const { mouth: m } = head.form;
-  const { weight } = head;
-  const open = (points: readonly Pair[]): Shape => ({
-    d: smooth(only(head, points), true),
+  const { weight, form } = head;
+  const at = (flat: readonly number[]) => place(head, 0, form.mouth, flat);
+  const line = (flat: readonly number[], bold: number): Shape => ({
+    d: smooth(at(flat)),
+    line: 'ink',
+    weight: Math.max(1.2, bold * weight),
+  });
+  const open = (kind: keyof typeof OPEN_MOUTHS): Shape => ({
+    d: smooth(at(OPEN_MOUTHS[kind]), true),
     fill: 'mouth',
     line: 'ink',
     weight,
   });
-  const line = (points: readonly Pair[], w = weight): Shape => ({
-    d: smooth(only(head, points)),
-    line: 'ink',
-    weight: w,
-  });
-  if (look.mouth === 'gasping')
-    return [
-      open([
-        [0, m - 0.12],
-        [0.16, m - 0.06],
-        [0.19, m + 0.06],
-        [0.1, m + 0.2],
-        [-0.1, m + 0.2],
-        [-0.19, m + 0.06],
-        [-0.16, m - 0.06],
-      ]),
-    ];
-  if (look.mouth === 'sick')
-    return [
-      open([
-        [0, m - 0.08],
-        [0.2, m - 0.03],
-        [0.22, m + 0.1],
-        [0, m + 0.18],
-        [-0.22, m + 0.1],
-        [-0.2, m - 0.03],
-      ]),
-    ];
+  if (look.mouth) return [open(look.mouth)];
   switch (look.face) {
     case 'calm':
       return [
-        line([
-          [-0.19, m - 0.03],
-          [-0.08, m + 0.025],
-          [0.08, m + 0.025],
-          [0.19, m - 0.03],
-        ]),
-        line(
-          [
-            [-0.07, m + 0.13],
-            [0.07, m + 0.13],
-          ],
-          Math.max(1.2, weight * 0.45),
-        ),
+        line([-0.18, -0.015, -0.08, 0.025, 0.08, 0.025, 0.18, -0.015], 1),
+        line([-0.07, 0.13, 0.07, 0.13], 0.45),
       ];
     case 'sore':
       return [
-        line(
-          [
-            [-0.29, m + 0.1],
-            [-0.2, m + 0.0],
-            [-0.07, m - 0.02],
-            [0.07, m + 0.01],
-            [0.2, m - 0.01],
-            [0.29, m + 0.09],
-          ],
-          weight * 1.3,
-        ),
-        line(
-          [
-            [-0.14, m + 0.15],
-            [0, m + 0.13],
-            [0.14, m + 0.15],
-          ],
-          weight * 0.7,
-        ),
+        line([-0.29, 0.1, -0.2, 0, -0.07, -0.02, 0.07, 0.01, 0.2, -0.01, 0.29, 0.09], 1.3),
+        line([-0.14, 0.15, 0, 0.13, 0.14, 0.15], 0.7),
       ];
-    case 'crying':
-      return [
-        open([
-          [0, m - 0.14],
-          [0.2, m - 0.1],
-          [0.31, m + 0.1],
-          [0.26, m + 0.2],
-          [0, m + 0.17],
-          [-0.26, m + 0.2],
-          [-0.31, m + 0.1],
-          [-0.2, m - 0.1],
-        ]),
-        {
-          d: smooth(
-            only(head, [
-              [-0.15, m + 0.14],
-              [-0.1, m + 0.06],
-              [0.1, m + 0.06],
-              [0.15, m + 0.14],
-              [0, m + 0.15],
-            ]),
-            true,
-          ),
-          fill: 'blanket',
-        },
-      ];
+    case 'crying': {
+      const tongue = [-0.15, 0.14, -0.1, 0.06, 0.1, 0.06, 0.15, 0.14, 0, 0.15];
+      return [open('crying'), { d: smooth(at(tongue), true), fill: 'blanket' }];
+    }
     case 'scared':
-      return [
-        open([
-          [0, m - 0.06],
-          [0.13, m - 0.01],
-          [0.16, m + 0.09],
-          [0.06, m + 0.14],
-          [-0.06, m + 0.14],
-          [-0.16, m + 0.09],
-          [-0.13, m - 0.01],
-        ]),
-      ];
     case 'flushed':
-      return [
-        open([
-          [-0.15, m + 0.01],
-          [0, m - 0.02],
-          [0.15, m + 0.01],
-          [0.07, m + 0.08],
-          [-0.07, m + 0.08],
-        ]),
-      ];
     case 'drowsy':
-      return [
-        open([
-          [-0.12, m + 0.0],
-          [0.02, m - 0.05],
-          [0.15, m + 0.02],
-          [0.12, m + 0.14],
-          [0, m + 0.17],
-          [-0.09, m + 0.11],
-        ]),
-      ];
+      return [open(look.face)];
     case 'drained':
-      return [
-        line([
-          [-0.17, m + 0.06],
-          [-0.06, m + 0.0],
-          [0.07, m + 0.0],
-          [0.17, m + 0.07],
-        ]),
-      ];
+      return [line([-0.17, 0.06, -0.06, 0, 0.07, 0, 0.17, 0.07], 1)];
     case 'away': {
-      const [a, b] = [0.22, 0.075];
+      // stiff: the teeth are on each other
+      const lips = [-0.22, 0, -0.18, -0.075, 0.18, -0.075, 0.22, 0, 0.18, 0.075, -0.18, 0.075];
       return [
-        {
-          d: smooth(
-            only(head, [
-              [-a, m],
-              [-a * 0.8, m - b],
-              [a * 0.8, m - b],
-              [a, m],
-              [a * 0.8, m + b],
-              [-a * 0.8, m + b],
-            ]),
-            true,
-          ),
-          fill: 'white',
-          line: 'ink',
-          weight,
-        },
-        {
-          d: straight(
-            only(head, [
-              [-a, m],
-              [a, m],
-            ]),
-          ),
-          line: 'ink',
-          weight: 1.4,
-        },
+        { d: smooth(at(lips), true), fill: 'white', line: 'ink', weight },
+        { d: straight(at([-0.22, 0, 0.22, 0])), line: 'ink', weight: 1.4 },
       ];
     }
   }
 }
 
-function nose(head: HeadFrame): Shape {
-  const y = head.form.nose;
+function nose(head: HeadFrame, face: Face): Shape {
+  const wings = smooth(
+    place(head, 0, head.form.nose, [-0.07, -0.01, -0.02, 0.045, 0.05, 0.03, 0.075, -0.02]),
+  );
+  const { eyes } = head.form;
+  const furrow = [1, -1].map((half) => straight(place(head, 0, eyes, [0.045, -0.3, 0.06, -0.12], 1, half)));
   return {
-    d: smooth(
-      only(head, [
-        [-0.07, y - 0.01],
-        [-0.02, y + 0.045],
-        [0.05, y + 0.03],
-        [0.075, y - 0.02],
-      ]),
-    ),
+    d: face === 'sore' ? wings + furrow.join('') : wings,
     line: 'ink',
-    weight: Math.max(1.3, head.weight * 0.65),
+    weight: Math.max(1.3, head.weight * 0.68),
   };
 }
 
-/** A drop with its point up; `size` in half face heights. */
-function drop(head: HeadFrame, x: number, y: number, size: number): string {
-  const d = smooth(
-    [
-      [0, -1.5],
-      [0.55, -0.35],
-      [0.62, 0.35],
-      [0, 0.85],
-      [-0.62, 0.35],
-      [-0.55, -0.35],
-    ].map(([dx, dy]) => head.p(x + dx! * size, y + dy! * size)),
-    true,
-    0.8,
-  );
-  return d;
-}
-
-/** Tears, shine: what runs over the face. */
-function onTheSkin(head: HeadFrame, { face }: HeadLook): Shape[] {
+/** Tears, shine: what lies on the skin. */
+function onTheSkin(head: HeadFrame, face: Face): Shape[] {
   const { eyes: e, spread: s, eye: k, cheek, jaw } = head.form;
-  if (face === 'crying')
-    return [
-      fields(
-        head,
-        [
-          [s + 0.02, e + k * 0.55],
-          [s + 0.16, e + k * 0.6],
-          [(s + cheek) / 2 + 0.1, e + 0.3],
-          [jaw * 0.84, 0.66],
-          [jaw * 0.66, 0.68],
-          [s + 0.1, e + 0.34],
-        ],
-        { fill: 'tear', line: 'ink', weight: Math.max(1.2, head.weight * 0.55) },
-      ),
-      {
-        d: drop(head, jaw + 0.06, 0.8, 0.13) + drop(head, -jaw - 0.06, 0.8, 0.13),
-        fill: 'tear',
-        line: 'ink',
-        weight: Math.max(1.2, head.weight * 0.6),
-      },
+  const thin = Math.max(1.2, head.weight * 0.55);
+  if (face === 'crying') {
+    const middle = (s + cheek) / 2 + 0.1;
+    const run = [
+      s + 0.02,
+      e + k * 0.55,
+      s + 0.16,
+      e + k * 0.6,
+      middle,
+      e + 0.3,
+      jaw * 0.84,
+      0.66,
+      jaw * 0.66,
+      0.68,
     ];
+    run.push(s + 0.1, e + 0.34);
+    const drop = [0, -0.19, 0.07, -0.05, 0.08, 0.04, 0, 0.11, -0.08, 0.04, -0.07, -0.05];
+    const both = (x: number, y: number, flat: readonly number[]) =>
+      [1, -1].map((half) => smooth(place(head, x, y, flat, 1, half), true)).join('');
+    return [{ d: both(0, 0, run) + both(jaw + 0.06, 0.8, drop), fill: 'tear', line: 'ink', weight: thin }];
+  }
   if (face === 'flushed' && head.radius > 45)
     return [
       {
         d:
-          smooth(
-            only(head, [
-              [-0.36, e - 0.46],
-              [-0.2, e - 0.52],
-              [-0.04, e - 0.53],
-            ]),
-          ) +
-          smooth(
-            only(head, [
-              [0.08, e - 0.53],
-              [0.14, e - 0.525],
-            ]),
-          ),
+          smooth(place(head, 0, e, [-0.36, -0.46, -0.2, -0.52, -0.04, -0.53])) +
+          straight(place(head, 0, e, [0.08, -0.53, 0.14, -0.525])),
         line: 'white',
         weight: head.weight * 1.5,
       },
@@ -577,5 +237,12 @@ function onTheSkin(head: HeadFrame, { face }: HeadLook): Shape[] {
 
 /** Everything a face shows, back to front. */
 export function features(head: HeadFrame, look: HeadLook): Shape[] {
-  return [...eyes(head, look), brows(head, look), nose(head), ...onTheSkin(head, look), ...mouth(head, look)];
+  const { face } = look;
+  return [
+    ...eyes(head, face),
+    brows(head, face),
+    nose(head, face),
+    ...onTheSkin(head, face),
+    ...mouth(head, look),
+  ];
 }

@@ -1,0 +1,85 @@
+/** Grown-ups beside the bed: a head from the side, to lean, speak and call. */
+import { oval, smooth, type Point, type Shape } from '../shapes.ts';
+import { points } from './points.ts';
+
+export interface ProfileLook {
+  /** 1 looks toward larger x. */
+  facing: 1 | -1;
+  mouth: 'shut' | 'speaking' | 'calling';
+  hair: 'bun' | 'short';
+}
+
+const FACE = {
+  shut: [0.84, 0.36, 0.76, 0.43, 0.82, 0.5],
+  speaking: [0.85, 0.34, 0.62, 0.42, 0.78, 0.54],
+  calling: [0.86, 0.3, 0.52, 0.42, 0.72, 0.64],
+} as const;
+
+/** Shapes of a head from the side; `radius` is half its height. */
+export function drawProfile(center: Point, radius: number, look: ProfileLook): Shape[] {
+  const put = (flat: readonly number[]) => points(flat, center, look.facing * radius, radius);
+  const drop = look.mouth === 'calling' ? 0.1 : 0;
+  const weight = Math.max(1.6, Math.min(3, radius * 0.06));
+  const skull = [
+    -0.3,
+    1.02,
+    -0.36,
+    0.66,
+    -0.8,
+    0.3,
+    -0.86,
+    -0.2,
+    -0.62,
+    -0.76,
+    -0.06,
+    -1,
+    0.46,
+    -0.86,
+    0.7,
+    -0.46,
+    0.72,
+    -0.2,
+    0.7,
+    -0.08,
+    0.96,
+    0.16,
+    0.94,
+    0.22,
+    0.78,
+    0.24,
+    ...FACE[look.mouth],
+    0.74,
+    0.8 + drop,
+    0.56,
+    0.96 + drop,
+    0.26,
+    0.86 + drop,
+    0.2,
+    1.04,
+  ];
+  const hair =
+    look.hair === 'bun'
+      ? [
+          -0.04, 0.3, -0.3, 0.5, -0.72, 0.42, -0.96, 0.1, -0.98, -0.4, -0.68, -0.9, -0.06, -1.14, 0.5, -0.98,
+          0.76, -0.54, 0.5, -0.62, 0.14, -0.5, -0.04, -0.16,
+        ]
+      : [
+          -0.12, 0.1, -0.34, 0.36, -0.62, 0.62, -0.9, 0.2, -0.96, -0.36, -0.68, -0.9, -0.06, -1.14, 0.5, -1.0,
+          0.8, -0.6, 0.56, -0.56, 0.1, -0.52, -0.02, -0.16,
+        ];
+  return [
+    ...(look.hair === 'bun'
+      ? [{ d: oval(put([-1.02, -0.3])[0]!, radius * 0.32, radius * 0.36), fill: 'hair', line: 'ink' }]
+      : []),
+    { d: smooth(put(skull), false, 0.8), fill: 'hand', line: 'ink' },
+    { d: smooth(put(hair), true, 0.9), fill: 'hair', line: 'ink' },
+    {
+      d: smooth(put([-0.02, -0.04, 0.12, -0.06, 0.14, 0.14, 0.02, 0.26, -0.06, 0.12]), true),
+      fill: 'hand',
+      line: 'ink',
+      weight: Math.min(2.4, weight),
+    },
+    { d: oval(put([0.48, -0.1])[0]!, radius * 0.07, radius * 0.1), fill: 'ink' },
+    { d: smooth(put([0.34, -0.32, 0.5, -0.38, 0.64, -0.32])), line: 'ink', weight },
+  ];
+}
