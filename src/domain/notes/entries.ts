@@ -1,0 +1,105 @@
+/** Notes as they are kept: a grow-only set of coded entries. Corrections are entries, too. */
+import { instant, type Instant, minutes, type Minutes } from '../units.ts';
+import type { Answer } from '../signs/types.ts';
+
+interface Common {
+  /** Device (24 random bits, hex) and its own counter: `a1b2c3-17`. */
+  id: string;
+  /** Whole universal minutes. */
+  t: Instant;
+  /** Local time minus universal time when it was written, in minutes. */
+  off: Minutes;
+}
+
+export type Entry = Common &
+  (
+    | { kind: 'sign'; sign: string; answer: Extract<Answer, 'different' | 'not-sure'>; details?: readonly string[] }
+    | { kind: 'look'; answers: Readonly<Record<string, Answer>> }
+    | { kind: 'bell' }
+    | { kind: 'told' }
+    | { kind: 'nurse-looked' }
+    | { kind: 'strike'; strikes: string }
+    /** Something a later or foreign version wrote, or a damaged entry: kept as it is and shown as unknown. */
+    | { kind: 'unknown'; raw: unknown }
+  );
+
+export type EntryKind = Entry['kind'];
+/** What is new about an entry; id and times are added when it is written. */
+export type NewEntry = Entry extends infer E ? (E extends Common ? Omit<E, 'id' | 't' | 'off'> : never) : never;
+
+const ANSWERS: readonly string[] = ['not-looked', 'like-usual', 'not-sure', 'different'];
+const isRecord = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+const isText = (value: unknown): value is string => typeof value === 'string' && value.length > 0 && value.length <= 80;
+
+/**
+ * Reads one stored value back.
+ * Errors: none; what cannot be read becomes an `unknown` entry with what was seen, so nothing is dropped.
+ */
+export function parseEntry(value: unknown): Entry {
+  const row = isRecord(value) ? value : {};
+  const common = {
+    id: isText(row.id) ? row.id : 'unknown-0',
+    t: instant(typeof row.t === 'number' && Number.isFinite(row.t) ? row.t : 0),
+    off: minutes(typeof row.off === 'number' && Math.abs(row.off) <= 16 * 60 ? row.off : 0),
+  };
+  const whole = isText(row.id) && typeof row.t === 'number' && Number.isFinite(row.t);
+  if (!whole) return { ...common, kind: 'unknown', raw: value };
+  switch (row.kind) {
+    case 'sign': {
+      const details = Array.isArray(row.details) ? row.details.filter(isText) : undefined;
+      if (!isText(row.sign)) break;
+      // an answer word we do not know is read as the more urgent one
+      const answer = row.answer === 'not-sure' ? 'not-sure' : 'different';
+      return details?.length
+        ? { ...common, kind: 'sign', sign: row.sign, answer, details }
+        : { ...common, kind: 'sign', sign: row.sign, answer };
+    }
+    case 'look': {
+      if (!isRecord(row.answers)) break;
+      const answers: Record<string, Answer> = Object.create(null);
+      for (const [sign, answer] of Object.entries(row.answers))
+        answers[sign] = typeof answer === 'string' && ANSWERS.includes(answer) ? (answer as Answer) : 'not-sure';
+      return { ...common, kind: 'look', answers: { ...answers } };
+    }
+    case 'bell':
+    case 'told':
+    case 'nurse-looked':
+      return { ...common, kind: row.kind };
+    case 'strike':
+      if (isText(row.strikes)) return { ...common, kind: 'strike', strikes: row.strikes };
+      break;
+    case 'unknown':
+      return { ...common, kind: 'unknown', raw: row.raw };
+  }
+  return { ...common, kind: 'unknown', raw: value };
+}
+
+/** Earlier first; within a minute, by device and its counter, so that every device sorts alike. */
+export function byTime(a: Entry, b: Entry): number {
+  if (a.t !== b.t) return a.t - b.t;
+  const [deviceA, countA] = splitId(a.id);
+  const [deviceB, countB] = splitId(b.id);
+  if (deviceA !== deviceB) return deviceA < deviceB ? -1 : 1;
+  return countA - countB;
+}
+
+function splitId(id: string): [string, number] {
+  const dash = id.lastIndexOf('-');
+  return [id.slice(0, dash), Number(id.slice(dash + 1)) || 0];
+}
+
+/** Two sets of notes as one: a union by id, then a sort. Any order, any repetition, the same notes. */
+export function mergeNotes(a: readonly Entry[], b: readonly Entry[]): Entry[] {
+  const byId = new Map<string, Entry>();
+  for (const entry of [...a, ...b]) {
+    const known = byId.get(entry.id);
+    // the same id with two contents is a fault of a device: keep the one that sorts first, everywhere alike
+    if (!known || JSON.stringify(entry) < JSON.stringify(known)) byId.set(entry.id, entry);
+  }
+  return [...byId.values()].sort(byTime);
+}
+
+/** Ids that a later entry has struck. */
+export const struckIds = (entries: readonly Entry[]): Set<string> =>
+  new Set(entries.flatMap((entry) => (entry.kind === 'strike' ? [entry.strikes] : [])));

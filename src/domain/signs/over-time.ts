@@ -1,0 +1,140 @@
+/**
+ * Rules that need a clock: R13–R20. Each only sets a sign or raises the class, and each only gets stronger as
+ * time passes, so waiting never makes an answer less urgent.
+ */
+import { minutesOutsideNight, momentAfterDayMinutes } from '../clock/night.ts';
+import { instant, minutes, type Instant, type Minutes } from '../units.ts';
+import { returnReason, standingReasons, type RuleContext, type Seen } from './rules.ts';
+import type { Because, Context, Report, SecondStep, Sighting, SorenessNote } from './types.ts';
+import { highest, rankOf } from './urgency.ts';
+
+const DAY = 24 * 60;
+const clamp = (value: number, low: number, high: number) =>
+  minutes(Number.isFinite(value) ? Math.min(high, Math.max(low, value)) : low);
+
+export const secondStepMinutes = (ward: Context['ward']) => clamp(ward.secondStepMinutes, 2, 10);
+export const tellAgainMinutes = (ward: Context['ward']) => clamp(ward.tellAgainMinutes, 5, 15);
+export const visitAgainMinutes = (ward: Context['ward']) => clamp(ward.visitAgainMinutes, 60, 240);
+export const medicineWaitMinutes = (ward: Context['ward']) => clamp(ward.medicineWaitMinutes, 30, 90);
+
+export const isOpen = (sighting: Sighting): boolean => sighting.lookedAt === undefined;
+export const isPresent = (sighting: Sighting): boolean =>
+  sighting.answer !== 'like-usual' && sighting.answer !== 'not-looked';
+
+/** R17–R19: signs that the soreness notes and medicine marks set by themselves. */
+export function signsFromSoreness(report: Report, context: Context): Because[] {
+  const reasons: Because[] = [];
+  const soreness = [...(report.soreness ?? [])].filter((s) => s.at <= context.now).sort((a, b) => a.at - b.at);
+  const marks = [...(report.medicineAt ?? [])].filter((at) => at <= context.now).sort((a, b) => a - b);
+  const rest = soreness.filter((s) => s.when === 'rest');
+  const last = rest.at(-1);
+  const atLeast = (sign: string) => context.signs[sign]?.urgency ?? 'tell-nurse';
+
+  for (const mark of marks) {
+    const before = rest.filter((s) => s.at <= mark && mark - s.at <= 60 && s.scale === last?.scale).at(-1);
+    const waited = context.now - mark >= medicineWaitMinutes(context.ward);
+    if (!last || !before || last.at <= mark || !waited || last.value < 1 || last.value < before.value) continue;
+    const lowest = last.value === 1 && before.value === 1;
+    const sign = lowest ? 'sore-rising' : 'sore-after-medicine';
+    reasons.push({ rule: 'R17', signs: [sign], atLeast: atLeast(sign) });
+  }
+
+  if (rose(soreness)) reasons.push({ rule: 'R18', signs: ['sore-rising'], atLeast: atLeast('sore-rising') });
+
+  const lastMark = marks.at(-1) ?? -Infinity;
+  const asked = (report.askedEarlyAt ?? []).filter((at) => at > lastMark && at <= context.now);
+  if (asked.length >= 2) reasons.push({ rule: 'R19', signs: ['sore-rising'], atLeast: atLeast('sore-rising') });
+  return reasons;
+}
+
+/** R18: the last value stands ≥ 2 numbers (or ≥ 1 step) above an earlier like one of the last four hours. */
+function rose(soreness: readonly SorenessNote[]): boolean {
+  return (['rest', 'moving'] as const).some((when) =>
+    (['numbers', 'steps'] as const).some((scale) => {
+      const line = soreness.filter((s) => s.when === when && s.scale === scale);
+      const last = line.at(-1);
+      const step = scale === 'numbers' ? 2 : 1;
+      return !!last && line.some((s) => last.at - s.at <= 240 && last.value - s.value >= step);
+    }),
+  );
+}
+
+/** R13 and R20: what repeats itself. Only signs that are open now can be raised. */
+export function repeatReasons(sightings: readonly Sighting[], open: ReadonlySet<string>, context: Context): Because[] {
+  const reasons: Because[] = [];
+  for (const sign of [...open].sort()) {
+    const recent = sightings
+      .filter((s) => s.sign === sign && isPresent(s) && context.now - s.at <= DAY && s.at <= context.now)
+      .sort((a, b) => a.at - b.at);
+    // an episode ends with a nurse's look; what is still open is one more
+    const looks = new Set(recent.filter((s) => s.lookedAt !== undefined).map((s) => s.lookedAt));
+    const reason = returnReason(sign, looks.size + 1, context);
+    if (reason) reasons.push(reason);
+    if (sign === 'leg-jumps' && recent.filter((s) => context.now - s.at <= 120).length >= 2)
+      reasons.push({ rule: 'R20', signs: [sign], atLeast: 'tell-nurse' });
+  }
+  return reasons;
+}
+
+export interface WaitingResult {
+  because: Because[];
+  since?: Instant;
+  secondStep?: SecondStep;
+}
+
+/**
+ * R14–R16: what waiting does. For each moment something was seen, asks how urgent everything seen up to then
+ * was; the earliest such moment counts, so a further sign can only make the wait seem longer.
+ */
+export function waitingReasons(
+  open: readonly Sighting[],
+  seenAt: (upTo: Instant) => Seen,
+  now: { rank: number; callOut: boolean; signs: readonly string[] },
+  context: Context,
+): WaitingResult {
+  const because: Because[] = [];
+  const times = [...new Set(open.map((s) => s.at))].filter((at) => at <= context.now).sort((a, b) => a - b);
+  const firstAt = (rank: number): Instant | undefined =>
+    times.find((at) => rankAt(seenAt(at), context) >= rank);
+
+  const untold = open.filter((s) => s.toldAt === undefined).map((s) => s.at as number);
+  const visitSince = untold.length ? instant(Math.min(...untold)) : undefined;
+  const visitDue =
+    visitSince === undefined
+      ? undefined
+      : momentAfterDayMinutes(visitSince, visitAgainMinutes(context.ward), context.offsetMinutes);
+  const visitOver =
+    visitSince !== undefined &&
+    minutesOutsideNight(visitSince, context.now, context.offsetMinutes) >= visitAgainMinutes(context.ward);
+  if (visitOver) because.push({ rule: 'R15', signs: now.signs, atLeast: 'tell-nurse' });
+
+  const tellSince = earliest(firstAt(2), visitOver ? visitDue : undefined);
+  const tellWait = tellAgainMinutes(context.ward);
+  const tellOver = tellSince !== undefined && context.now - tellSince >= tellWait;
+  if (tellOver) because.push({ rule: 'R14', signs: now.signs, atLeast: 'ring-now' });
+
+  const ringStart = earliest(firstAt(3), tellOver ? instant(tellSince + tellWait) : undefined);
+  // Raised just now by something without a time of its own (a repeat, a soreness line): the wait starts here.
+  const ringing = now.rank === 3 || tellOver;
+  if (!ringing) return withSince(because, tellSince ?? visitSince);
+  const since = ringStart ?? context.now;
+  const dueAt = instant(since + secondStepMinutes(context.ward));
+  const state = now.callOut ? 'at-once' : context.now >= dueAt ? 'due' : 'waiting';
+  if (state !== 'waiting') because.push({ rule: 'R16', signs: now.signs, atLeast: 'ring-now' });
+  return { because, since, secondStep: { state, dueAt: now.callOut ? since : dueAt } };
+}
+
+const withSince = (because: Because[], since: Instant | undefined): WaitingResult =>
+  since === undefined ? { because } : { because, since };
+
+function earliest(...moments: (Instant | undefined)[]): Instant | undefined {
+  const known = moments.filter((m): m is Instant => m !== undefined);
+  return known.length ? instant(Math.min(...known)) : undefined;
+}
+
+function rankAt(seen: Seen, context: RuleContext): number {
+  return rankOf(highest(standingReasons(seen, context).map((reason) => reason.atLeast)));
+}
+
+/** Minutes from one moment to another, never negative. */
+export const minutesBetween = (from: Instant, to: Instant): Minutes => minutes(Math.max(0, to - from));
