@@ -31,6 +31,7 @@ export interface Foot {
   front: Point[];
   innerAnkle: Point;
   outerAnkle: Point;
+  ankleLines: Point[][];
   /** Fine lines of the instep; none on tight or very young skin. */
   tendons: Point[][];
   folds: Point[][];
@@ -48,64 +49,62 @@ interface Build {
 }
 
 const BUILDS: Record<DrawnAge, Build> = {
-  2: { length: 0.82, width: 0.97, toeLength: 0.8, ankle: 1.2, chubby: 1 },
-  5: { length: 1, width: 1, toeLength: 1, ankle: 1.06, chubby: 0.35 },
-  9: { length: 1.12, width: 0.98, toeLength: 1.1, ankle: 1, chubby: 0 },
-  14: { length: 1.24, width: 0.97, toeLength: 1.2, ankle: 0.97, chubby: 0 },
+  2: { length: 0.84, width: 1.04, toeLength: 0.8, ankle: 1.22, chubby: 1 },
+  5: { length: 1, width: 1.05, toeLength: 1, ankle: 1.08, chubby: 0.35 },
+  9: { length: 1.08, width: 1.02, toeLength: 1.08, ankle: 1, chubby: 0 },
+  14: { length: 1.15, width: 1, toeLength: 1.16, ankle: 0.96, chubby: 0 },
 };
 
 /** Page line on which the longest toe of a resting foot ends. */
-const TIP_LINE = 247;
+const TIP_LINE = 256;
 /** Where the middle of each foot lies from the middle of the picture. */
 export const APART = 119;
 export const MIDDLE = 240;
 
 // u runs outward from the middle of the foot, v from the ankle toward the toes
 const INNER: readonly (readonly [number, number])[] = [
-  [-35, -64],
-  [-37, -24],
-  [-46, -3],
-  [-42, 15],
-  [-45, 34],
-  [-58, 56],
-  [-79, 78],
-  [-83, 92],
-  [-80, 104],
+  [-36, -64],
+  [-37, -26],
+  [-45, -5],
+  [-42, 14],
+  [-43, 34],
+  [-51, 56],
+  [-65, 78],
+  [-76, 92],
 ];
 const OUTER: readonly (readonly [number, number])[] = [
-  [35, -64],
-  [36, -16],
-  [45, 8],
+  [36, -64],
+  [36, -18],
+  [44, 7],
   [41, 25],
-  [50, 42],
-  [70, 61],
-  [84, 76],
-  [85, 88],
+  [47, 44],
+  [61, 62],
+  [74, 76],
 ];
 /** Middle of the toe base, length, width and lean of each toe, big toe first. */
 const TOES = [
-  { u: -55, v: 90, length: 57, width: 51, lean: 3 },
-  { u: -14.5, v: 97, length: 49, width: 31, lean: 1 },
-  { u: 15, v: 94, length: 44, width: 29, lean: -1 },
-  { u: 43, v: 87, length: 39, width: 28, lean: -3 },
-  { u: 69.5, v: 76, length: 34, width: 28, lean: -5 },
+  { u: -55.5, v: 100, length: 56, width: 46, fan: -1.5 },
+  { u: -17.5, v: 107, length: 48, width: 30, fan: 0 },
+  { u: 11.5, v: 104, length: 43, width: 28, fan: 0.8 },
+  { u: 39, v: 97, length: 38, width: 27, fan: 1.8 },
+  { u: 65.5, v: 86, length: 33, width: 26, fan: 3 },
 ] as const;
 /** Half outline of a toe: along its length, and share of half its width. */
 const BIG_TOE = [
-  [0, 0.97],
-  [0.3, 0.93],
+  [0, 1],
+  [0.3, 0.97],
   [0.58, 1],
-  [0.8, 0.95],
-  [0.94, 0.68],
-  [1, 0.3],
+  [0.8, 0.9],
+  [0.94, 0.6],
+  [1, 0.24],
 ] as const;
 const SMALL_TOE = [
-  [0, 0.98],
-  [0.32, 0.9],
+  [0, 1],
+  [0.32, 0.97],
   [0.6, 0.98],
-  [0.82, 0.92],
-  [0.95, 0.62],
-  [1, 0.22],
+  [0.8, 0.9],
+  [0.94, 0.6],
+  [1, 0.2],
 ] as const;
 
 export const SWELLING = [1, 1.15, 1.3] as const;
@@ -150,7 +149,7 @@ function layoutToe(index: number, pose: FootPose, place: (u: number, v: number) 
   const u0 = raw.u * build.width * swelling;
   const v0 = raw.v * build.length;
   // waving toes fan out a little; still toes lie close together
-  const lean = radians(raw.lean * (1 - 0.9 * pose.wiggle));
+  const lean = radians(raw.fan * pose.wiggle);
   const local = (s: number, w: number) => {
     const [along, across] = [s * length, w * half];
     return place(
@@ -162,7 +161,7 @@ function layoutToe(index: number, pose: FootPose, place: (u: number, v: number) 
   const round = build.chubby * 0.03 + (swelling - 1) * 0.15;
   const side = (sign: 1 | -1) =>
     profile.map(([s, w]) => local(s, sign * Math.min(1.02, w + (s > 0.1 ? round : 0))));
-  const nailHalf = index === 0 ? 0.62 : 0.56;
+  const nailHalf = index === 0 ? 0.58 : 0.56;
   const [root, edge] = index === 0 ? [0.52, 0.84] : [0.56, 0.84];
   const nailEdge = [
     local(edge - 0.04, nailHalf),
@@ -209,54 +208,44 @@ export function layoutFoot(pose: FootPose): Foot {
       return place(u * puffed * slim, v > 0 ? v * build.length : v);
     });
   const top = (u: number) => at(MIDDLE + APART + u * build.ankle, 0);
-  const [inner, outer] = [
-    [top(-40), ...side(INNER)],
-    [top(40), ...side(OUTER)],
-  ];
   const toes = TOES.map((_, index) => layoutToe(index, pose, place, build));
+  const [big, little] = [toes[0]!, toes[4]!];
+  const inner = [top(-43), ...side(INNER), big.outline.at(-1)!];
+  const outer = [top(43), ...side(OUTER), little.outline[0]!];
   const L = build.length;
   const back = (u: number, v: number) => place(u * build.width * mix(1, swelling, 0.7), v * L);
+  const toeRow = toes.toReversed().flatMap((toe) => toe.outline);
   const front = [
-    ...outer.slice(-3),
-    ...toes
-      .slice()
-      .reverse()
-      .flatMap((toe) => toe.outline),
-    ...inner.slice(-3).reverse(),
-    back(-46, 61),
-    back(-24, 54),
-    back(0, 60),
-    back(24, 51),
-    back(46, 58),
+    ...outer.slice(-4, -1),
+    ...toeRow,
+    ...inner.slice(-4, -1).reverse(),
+    back(-38, 70),
+    back(-20, 60),
+    back(0, 67),
+    back(20, 55),
+    back(38, 63),
   ];
-  const heights = [...inner, ...outer].map((p) => p.y).filter((y) => y > ankleY);
-  const low = Math.max(...heights, ...toes.map((t) => t.tip.y));
+  const bone = (u: number, v: number, deep: number, high: number) =>
+    [-1, -0.5, 0, 0.5, 1].map((t) => place((u + deep * (1 - t * t)) * build.ankle, v + high * t));
   return {
     inner,
     outer,
     toes,
     front,
-    innerAnkle: place(-33 * build.ankle, -1),
-    outerAnkle: place(32 * build.ankle, 11),
+    innerAnkle: place(-33 * build.ankle, -3),
+    outerAnkle: place(32 * build.ankle, 9),
+    ankleLines: [bone(-36, -4, 7, 11), bone(36, 8, -7, 11)],
     tendons: [
-      [place(-9, 14 * L), place(-19, 40 * L), place(-36, 66 * L)],
-      [place(0, 22 * L), place(-4, 44 * L), place(-11, 70 * L)],
-      [place(7, 24 * L), place(12, 44 * L), place(16, 66 * L)],
-      [place(13, 20 * L), place(26, 40 * L), place(39, 60 * L)],
+      [place(-12, 34 * L), place(-23, 56 * L), place(-34, 76 * L)],
+      [place(-2, 38 * L), place(-6, 58 * L), place(-12, 80 * L)],
+      [place(8, 37 * L), place(13, 56 * L), place(17, 76 * L)],
+      [place(17, 34 * L), place(27, 50 * L), place(37, 66 * L)],
     ],
     folds: [
       [place(-26 * build.ankle, 22), place(0, 30), place(24 * build.ankle, 27)],
       [place(-18 * build.ankle, 31), place(0, 37), place(14 * build.ankle, 36)],
     ],
-    shadow: [
-      at(MIDDLE + APART - 92, low - 62),
-      at(MIDDLE + APART - 60, low - 4),
-      at(MIDDLE + APART - 8, low + 7),
-      at(MIDDLE + APART + 50, low - 6),
-      at(MIDDLE + APART + 97, low - 50),
-      at(MIDDLE + APART + 60, low - 110),
-      at(MIDDLE + APART - 60, low - 110),
-    ],
+    shadow: toeRow.map((p) => at(clamp(mix(MIDDLE + APART, p.x, 1.05), 3, 477), Math.min(357, p.y + 6))),
   };
 }
 
@@ -276,7 +265,7 @@ export function alongSide(line: readonly Point[], y: number): Point {
   return between(a, b, clamp((y - a.y) / (b.y - a.y || 1), 0, 1));
 }
 
-const PLATE = { half: 102, height: 17, restTop: 303 } as const;
+const PLATE = { half: 102, height: 17, restTop: 306 } as const;
 
 export function layoutFeet(spec: SceneSpec, view: { width: number; height: number }) {
   const { age } = spec;
@@ -300,7 +289,7 @@ export function layoutFeet(spec: SceneSpec, view: { width: number; height: numbe
   const geometry = {
     pulled,
     other,
-    plate: { ...plate, tilt: spec.plateTilt * 0.8, top: plateTop },
+    plate: { ...plate, tilt: spec.plateTilt * 0.65, top: plateTop },
     /** Where the leg bandage ended when the pen line was drawn, and where it ends now. */
     penY,
     edgeY: penY + spec.bandFoot * 58,

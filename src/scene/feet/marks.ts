@@ -12,9 +12,9 @@ import {
   turn,
   type Point,
   type Shape,
+  pointsOf,
 } from '../shapes.ts';
-import { MIDDLE, APART, type FeetGeometry, type Foot } from './layout.ts';
-import { dots } from './foot.ts';
+import { MIDDLE, APART, type FeetGeometry, type Foot, type Toe } from './layout.ts';
 import { rays } from './pull.ts';
 
 const centre = MIDDLE + APART;
@@ -23,72 +23,63 @@ const centre = MIDDLE + APART;
 export function drawWaving(spec: SceneSpec, foot: Foot): Shape[] {
   const still = spec.wiggle <= 0.05;
   const reach = still ? 1 : spec.wiggle;
-  const arc = (toe: Foot['toes'][0], k: number) => {
-    const wide = toe.width * (0.3 + 0.1 * k);
-    const y = toe.tip.y + mix(5, 8, reach) + k * mix(5, 8, reach);
-    return smooth([at(toe.tip.x - wide, y - 5), at(toe.tip.x, y), at(toe.tip.x + wide, y - 5)]);
+  const arc = (toe: Toe, k: number): string => {
+    const wide = toe.width * (0.32 + 0.11 * k) * mix(0.6, 1, reach);
+    const y = toe.tip.y + 4 + (k + 1) * mix(3, 7, reach);
+    const bow = [-1, -0.6, 0, 0.6, 1].map((t) => at(toe.tip.x + t * wide, y - t * t * mix(3, 8, reach)));
+    return smooth(bow);
   };
-  const rows = still || reach > 0.3 ? [0, 1] : [0];
-  const arcs: Shape = {
+  const rows = reach > 0.3 ? [0, 1] : [0];
+  const arcs = {
     d: rows.flatMap((k) => foot.toes.map((toe) => arc(toe, k))).join(''),
-    line: still ? 'soft' : 'mark',
-    weight: still ? 2.2 : 3,
+    line: 'mark',
+    weight: 3.2,
   };
   if (!still) return [arcs];
-  const y = foot.toes[1]!.tip.y + 8;
-  const cross =
-    straight([at(centre - 62, y - 22), at(centre + 56, y + 38)]) +
-    straight([at(centre - 62, y + 38), at(centre + 56, y - 22)]);
-  return [arcs, { d: cross, line: 'white', weight: 12 }, { d: cross, line: 'mark', weight: 7 }];
+  const y = Math.min(foot.toes[1]!.tip.y + 20, 326);
+  const cross = [-1, 1]
+    .map((k) => straight([at(centre - 50, y - 27 * k), at(centre + 50, y + 27 * k)]))
+    .join('');
+  return [arcs, { d: cross, line: 'white', weight: 12 }, { d: cross, line: 'ink', weight: 6.5 }];
 }
 
-/** Prickles round numb toes. */
+/** Numb toes prickle: a small jagged spark below each, clear of the arcs of waving. */
 export function drawPrickles(foot: Foot): Shape[] {
-  const d = foot.toes.flatMap((toe, i) =>
-    [-1, 0, 1].map((k) => {
-      const away = turn(at(toe.tip.x, toe.tip.y + 9), toe.tip, -k * 38 + (2 - i) * 4);
-      const far = turn(at(toe.tip.x, toe.tip.y + (k === 0 ? 24 : 20)), toe.tip, -k * 38 + (2 - i) * 4);
-      const side = turn(between(away, far, 0.5), away, 22);
-      return straight([away, side, plus(far, at(0, 0))]);
-    }),
-  );
-  return [{ d: d.join(''), line: 'mark', weight: 2.6 }];
+  const below = foot.toes.slice(0, 4).map((toe) => {
+    const zig = [at(-5, 27), at(6, 32), at(-5, 39), at(5, 47)];
+    return zig.map((p) => at(toe.tip.x + p.x, Math.min(toe.tip.y + p.y, 356)));
+  });
+  const [big, , , , little] = foot.toes as [Toe, Toe, Toe, Toe, Toe];
+  const beside = [0, 24].flatMap((dy) => [
+    [0, -7, -13, -21].map((dx, i) =>
+      at(Math.min(big.tip.x - 60, 256) + dx, big.base.y + dy + (i % 2 ? 6 : -5)),
+    ),
+    [0, 6, 11, 17].map((dx, i) =>
+      at(Math.min(little.tip.x + 34, 460) + dx, little.base.y + dy + (i % 2 ? 6 : -5)),
+    ),
+  ]);
+  return [{ d: [...below, ...beside].map((zig) => straight(zig)).join(''), line: 'mark', weight: 3.8 }];
 }
 
 const crystal = (p: Point, r: number): string =>
   [0, 60, 120].map((a) => straight([turn(at(p.x, p.y - r), p, a), turn(at(p.x, p.y + r), p, a)])).join('');
 
-/** Cold toes: short level waves across them, cold marks beside them and a hand that feels with its back. */
+/** Cold toes, beside the hatching on them: cold marks and a hand that feels with its back. */
 export function drawCold(foot: Foot, level: 1 | 2): Shape[] {
-  const toeWaves = foot.toes.flatMap((toe) => {
-    const rows = level === 2 ? [0.02, 0.2, 0.38] : [0.3];
-    return rows.map((s) => {
-      const p = between(toe.base, toe.tip, s);
-      const w = toe.width * 0.36;
-      return smooth([
-        at(p.x - w, p.y),
-        at(p.x - w / 2, p.y - 3),
-        p,
-        at(p.x + w / 2, p.y + 3),
-        at(p.x + w, p.y),
-      ]);
-    });
-  });
   const ankle = foot.outerAnkle.y;
   const places =
     level === 2
       ? [
-          at(centre + 100, ankle + 20),
-          at(centre + 72, ankle - 8),
-          at(centre - 98, ankle + 24),
-          at(centre - 68, ankle - 4),
+          at(centre + 99, ankle + 24),
+          at(centre + 74, ankle - 14),
+          at(centre - 99, ankle + 24),
+          at(centre - 74, ankle - 14),
         ]
-      : [at(centre + 88, ankle + 10)];
-  const marks = places.map((p, i) => crystal(p, (level === 2 ? 15 : 11) - (i % 2) * 4)).join('');
+      : [at(centre + 84, ankle + 2)];
+  const marks = places.map((p, i) => crystal(p, (level === 2 ? 17 : 12) - (i % 2) * 3)).join('');
   return [
-    { d: toeWaves.join(''), line: 'ink', weight: level === 2 ? 2 : 1.6 },
-    { d: marks, line: 'ink', weight: level === 2 ? 6.5 : 5 },
-    { d: marks, line: 'wet', weight: level === 2 ? 3 : 2 },
+    { d: marks, line: 'ink', weight: level === 2 ? 7.5 : 6 },
+    { d: marks, line: 'wet', weight: level === 2 ? 3.6 : 2.6 },
     ...drawHand(foot),
   ];
 }
@@ -99,74 +90,24 @@ export function drawHand(foot: Foot): Shape[] {
   const to = foot.toes[4]!.tip;
   const angle = (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
   const place = (x: number, y: number) => {
-    const p = turn(at(from.x + x, from.y + y + 4), from, angle * 0.62);
+    const p = turn(at(from.x + x, from.y + y + 4), from, angle * 0.8);
     return at(Math.max(3, Math.min(477, p.x)), Math.max(3, Math.min(357, p.y)));
   };
-  const pts = (list: readonly (readonly [number, number])[]) => list.map(([x, y]) => place(x, y));
-  const behind = pts([
-    [-30, 6],
-    [-20, -2],
-    [0, -1],
-    [40, -4],
-    [60, 10],
-    [20, 22],
-    [-22, 20],
-  ]);
-  const hand = pts([
-    [150, -6],
-    [118, -10],
-    [92, -9],
-    [64, -3],
-    [36, 1],
-    [8, 2],
-    [-12, 6],
-    [-17, 15],
-    [-8, 22],
-    [14, 21],
-    [44, 22],
-    [66, 26],
-    [92, 40],
-    [124, 42],
-    [152, 36],
-  ]);
-  const thumb = pts([
-    [104, 28],
-    [84, 32],
-    [60, 36],
-    [36, 38],
-    [28, 44],
-    [36, 51],
-    [62, 51],
-    [90, 47],
-    [112, 42],
-  ]);
-  const sleeve = pts([
-    [142, -14],
-    [210, -30],
-    [210, 60],
-    [144, 44],
-  ]);
+  const pts = (numbers: string) => pointsOf(numbers).map((p) => place(p.x, p.y));
+  const hand = pts(
+    '150 -8 118 -12 92 -10 64 -4 36 0 6 0 -16 3 -31 10 -38 21 -32 29 -22 25 -10 21 6 20 32 21 60 27 90 41 124 44 152 38',
+  );
+  const behind = pts('60 -6 30 -4 -6 -4 -30 -1 -46 8 -53 19 -47 27 -38 23 -20 16 20 14');
+  const thumb = pts('106 28 84 31 60 35 38 37 28 43 34 51 60 52 90 49 114 43');
+  const knuckles = smooth(pts('64 0 60 8')) + smooth(pts('22 4 19 11'));
+  const thumbNail = pts('31 41 40 39 44 44 36 47');
+  const sleeve = pts('142 -15 210 -32 210 60 146 47');
   return [
     { d: smooth(behind, true), fill: 'hand', line: 'ink' },
     { d: smooth(hand, true, 0.9), fill: 'hand', line: 'ink' },
-    {
-      d:
-        smooth(
-          pts([
-            [62, 2],
-            [58, 8],
-          ]),
-        ) +
-        smooth(
-          pts([
-            [28, 6],
-            [25, 12],
-          ]),
-        ),
-      line: 'ink',
-      weight: 1.5,
-    },
+    { d: knuckles, line: 'ink', weight: 1.5 },
     { d: smooth(thumb), fill: 'hand', line: 'ink' },
+    { d: smooth(thumbNail, true), fill: 'sheet', line: 'ink', weight: 1.3 },
     { d: straight(sleeve, true), fill: 'pad', line: 'ink' },
   ];
 }
@@ -206,4 +147,3 @@ export function drawPlaces(spec: SceneSpec, g: FeetGeometry): Shape[] {
       return [];
   }
 }
-export { dots };

@@ -26,11 +26,18 @@ export function drawFeet(
   const young = spec.age === 2;
   const flip = (shapes: Shape[]) => mirrorShapes(shapes, view.width);
   const otherAsPulled = mirrored(g.other, view.width);
-  const other = drawFoot(otherAsPulled, { shift: 'none', swell: 0, numb: false, young });
+  const other = drawFoot(otherAsPulled, {
+    shift: 'none',
+    swell: 0,
+    numb: false,
+    cold: spec.otherCoolMark,
+    young,
+  });
   const pulled = drawFoot(g.pulled, {
     shift: spec.toneShift,
     swell: spec.swell,
     numb: spec.mark === 'numb-dots',
+    cold: spec.coolMark,
     young,
   });
   const { width, height } = view;
@@ -66,8 +73,8 @@ export function drawFeet(
     ...(spec.mark === 'numb-dots' ? drawPrickles(g.pulled) : []),
     ...drawPlaces(spec, g),
     ...drawLift(spec),
-    ...(spec.otherCoolMark > 0 ? flip(drawCold(otherAsPulled, spec.otherCoolMark as 1 | 2)) : []),
-    ...(spec.coolMark > 0 ? drawCold(g.pulled, spec.coolMark as 1 | 2) : []),
+    ...(spec.otherCoolMark > 0 ? flip(drawCold(otherAsPulled, spec.otherCoolMark)) : []),
+    ...(spec.coolMark > 0 ? drawCold(g.pulled, spec.coolMark) : []),
   ];
   return { ...view, shapes: geometry.side === 'right' ? flip(shapes) : shapes };
 }

@@ -1,8 +1,20 @@
 /** What pulls: the leg bandage on the shin, its side strips, the foot plate and the cord that runs down to us. */
 import type { SceneSpec } from '../spec.ts';
-import { at, between, hatch, oval, plus, smooth, straight, turn, type Point, type Shape } from '../shapes.ts';
+import {
+  at,
+  between,
+  hatch,
+  mix,
+  oval,
+  plus,
+  smooth,
+  straight,
+  turn,
+  type Point,
+  type Shape,
+} from '../shapes.ts';
 import { alongSide, MIDDLE, APART, type FeetGeometry } from './layout.ts';
-import { dots } from './foot.ts';
+import { dots, onward } from './foot.ts';
 
 const QUIET = 1.4;
 const centre = MIDDLE + APART;
@@ -141,14 +153,11 @@ export function drawBandage(spec: SceneSpec, g: FeetGeometry): Shape[] {
   const left = levels.map((y) => beside(alongSide(inner, y), -thick(y)));
   const right = levels.map((y) => beside(alongSide(outer, y), thick(y)));
   const [endLeft, endRight] = [left[3]!, right[3]!];
-  const sag = at(centre, edge + 9);
-  const outline = [
-    ...left,
-    between(endLeft, sag, 0.5),
-    sag,
-    between(sag, endRight, 0.5),
-    ...right.slice().reverse(),
-  ];
+  const hem = [0.2, 0.4, 0.6, 0.8].map((t) =>
+    at(mix(endLeft.x, endRight.x, t), edge + 9 * (1 - (2 * t - 1) ** 2)),
+  );
+  const outline =
+    smooth(left) + onward(smooth([endLeft, ...hem, endRight])) + onward(smooth(right.toReversed())) + 'Z';
   const wrap = (y: number): Point[] => [
     beside(alongSide(inner, Math.max(1, y - 14)), -4),
     at(centre, Math.max(1, y + 4)),
@@ -157,7 +166,7 @@ export function drawBandage(spec: SceneSpec, g: FeetGeometry): Shape[] {
   const wraps = [edge - 13, edge - 34, edge - 55, edge - 76, edge - 97].filter((y) => y > 6);
   const shapes: Shape[] = [];
   if (spec.bandTight > 0) shapes.push(...bulge(spec, endLeft, endRight, edge));
-  shapes.push({ d: smooth(outline, true, 0.75), fill: 'band', line: 'ink' });
+  shapes.push({ d: outline, fill: 'band', line: 'ink' });
   shapes.push({ d: wraps.map((y) => smooth(wrap(y))).join(''), line: 'band-shade', weight: 2.2 });
   shapes.push(...onBandage(spec, g, edge));
   const line = [alongSide(inner, g.penY), at(centre, g.penY + 8), alongSide(outer, g.penY)];
