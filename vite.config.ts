@@ -1,9 +1,9 @@
 import { sveltekit } from '@sveltejs/kit/vite';
 import { defineConfig } from 'vitest/config';
-import { languagesPlugin } from './.ci/languages-plugin.mjs';
+import { firstDrawingPlugin, languagesPlugin } from './.ci/languages-plugin.mjs';
 
 export default defineConfig({
-  plugins: [languagesPlugin(), sveltekit()],
+  plugins: [languagesPlugin(), firstDrawingPlugin(), sveltekit()],
   build: { target: 'es2020' },
   test: {
     include: ['tests/{unit,reference,rules}/**/*.test.ts'],

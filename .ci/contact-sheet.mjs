@@ -17,17 +17,14 @@ export async function withSceneModules(use) {
     logLevel: 'error',
     server: { middlewareMode: true, hmr: false, ws: false },
     optimizeDeps: { noDiscovery: true },
-    plugins: [(await import('@sveltejs/vite-plugin-svelte')).svelte({ configFile: false })],
     appType: 'custom',
   });
   try {
     const load = (file) => server.ssrLoadModule(file);
-    const { render } = await load('svelte/server');
     const spec = await load('/src/scene/spec.ts');
-    const scene = (await load('/src/scene/TractionScene.svelte')).default;
-    const draw = (value, label = '') =>
-      render(scene, { props: { spec: value, label } }).body.replace(/<!--.*?-->/g, '');
-    return await use({ load, spec, draw });
+    const { sceneMarkup: draw, thingMarkup } = await load('/src/scene/markup.ts');
+    const drawWithLabel = (value, label = '') => draw(value, label);
+    return await use({ load, spec, draw: drawWithLabel, thing: thingMarkup });
   } finally {
     await server.close();
   }

@@ -34,3 +34,23 @@ export function languagesPlugin() {
       id === '\0' + NAME ? `export const { shown, review } = ${JSON.stringify(await languageData())};` : undefined,
   };
 }
+
+const DRAWING = 'virtual:first-drawing';
+
+/**
+ * The drawing code is large and its first pictures are already in the prerendered pages, so the browser's first
+ * load leaves it out: there this module draws nothing, and scene/TractionScene.svelte fetches it when needed.
+ * @returns {import('vite').Plugin}
+ */
+export function firstDrawingPlugin() {
+  return {
+    name: 'bare-toes-first-drawing',
+    resolveId: (id) => (id === DRAWING ? '\0' + DRAWING : undefined),
+    load: (id, options) => {
+      if (id !== '\0' + DRAWING) return undefined;
+      return options?.ssr
+        ? `export { sceneMarkup, thingMarkup } from '/src/scene/markup.ts';`
+        : `export const sceneMarkup = () => '';export const thingMarkup = () => '';`;
+    },
+  };
+}

@@ -1,0 +1,31 @@
+/** The languages of the site: own name, script and reading direction. No flags: a flag is not a language. */
+import { dev } from '$app/environment';
+import { shown } from 'virtual:languages';
+
+export interface LocaleRow {
+  code: string;
+  /** The language's own name, in its own script. */
+  name: string;
+  direction: 'ltr' | 'rtl';
+  script: 'Latn' | 'Arab';
+}
+
+const ROWS: readonly LocaleRow[] = [
+  { code: 'en', name: 'English', direction: 'ltr', script: 'Latn' },
+  { code: 'es', name: 'Español', direction: 'ltr', script: 'Latn' },
+  { code: 'pl', name: 'Polski', direction: 'ltr', script: 'Latn' },
+  { code: 'ar', name: 'العربية', direction: 'rtl', script: 'Arab' },
+];
+
+/** English stretched and bracketed, and English read from the right: to find fixed words and widths. */
+export const PSEUDO_ROWS: readonly LocaleRow[] = [
+  { code: 'en-XA', name: '[Ēñĝļîšħ]', direction: 'ltr', script: 'Latn' },
+  { code: 'en-XB', name: '[Right to left]', direction: 'rtl', script: 'Latn' },
+];
+
+export const LOCALES: readonly LocaleRow[] = [...ROWS.filter((row) => shown.includes(row.code)), ...(dev ? PSEUDO_ROWS : [])];
+
+export const isLocale = (code: string): boolean => LOCALES.some((row) => row.code === code);
+export const localeRow = (code: string): LocaleRow | undefined => LOCALES.find((row) => row.code === code);
+export const directionOf = (code: string): 'ltr' | 'rtl' => localeRow(code)?.direction ?? 'ltr';
+export const nameOf = (code: string): string => localeRow(code)?.name ?? code;

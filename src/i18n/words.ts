@@ -1,0 +1,63 @@
+/** Loads only the areas of words that a page needs, and makes its translator. */
+import { createInstance, type TFunction } from 'i18next';
+import { review } from 'virtual:languages';
+import type common from '#locales/en/common.json';
+import type look from '#locales/en/look.json';
+import type pages from '#locales/en/pages.json';
+import type say from '#locales/en/say.json';
+import type signs from '#locales/en/signs.json';
+import { pseudo } from './pseudo.ts';
+
+export interface Areas {
+  common: typeof common;
+  look: typeof look;
+  pages: typeof pages;
+  say: typeof say;
+  signs: typeof signs;
+}
+export type Area = keyof Areas;
+
+const FILES = import.meta.glob<{ default: Record<string, unknown> }>([
+  '/locales/*/*.json',
+  '!/locales/*/review.json',
+]);
+
+/**
+ * One area of one language.
+ * Errors: throws where the build holds no such file. There is no fallback to another language: a half-mixed
+ * safety text is worse than none.
+ */
+export async function loadArea<A extends Area>(locale: string, area: A): Promise<Areas[A]> {
+  const source = locale.startsWith('en-X') ? 'en' : locale;
+  const file = FILES[`/locales/${source}/${area}.json`];
+  if (!file) throw new Error(`locales › ${locale} › ${area}: no such file in this build`);
+  const words = (await file()).default;
+  return (source === locale ? words : pseudo(words, locale)) as Areas[A];
+}
+
+export interface Words {
+  locale: string;
+  t: TFunction<Area[]>;
+  /** The worst review state of the areas on this page. */
+  review: 'reviewed' | 'draft' | 'stale';
+}
+
+/** A translator for a page with these areas; `common` is always there. */
+export async function loadWords(locale: string, areas: readonly Area[]): Promise<Words> {
+  const wanted: Area[] = ['common', ...areas];
+  const loaded = await Promise.all(wanted.map(async (area) => [area, await loadArea(locale, area)] as const));
+  const instance = createInstance();
+  await instance.init({
+    lng: locale,
+    fallbackLng: false,
+    ns: wanted,
+    defaultNS: 'common',
+    resources: { [locale]: Object.fromEntries(loaded) },
+    interpolation: { escapeValue: false },
+    initAsync: false,
+    returnEmptyString: false,
+  });
+  const states = wanted.map((area) => review[locale.startsWith('en-X') ? 'en' : locale]?.[area] ?? 'draft');
+  const worst = states.includes('stale') ? 'stale' : states.includes('draft') ? 'draft' : 'reviewed';
+  return { locale, t: instance.t as unknown as TFunction<Area[]>, review: worst };
+}

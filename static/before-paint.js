@@ -1,0 +1,26 @@
+// Runs before the first paint: the page's light, the child's tone and leg side, and the way back to where this
+// phone was. Small and old-fashioned on purpose; without it the page is a day page in the default drawing.
+(function () {
+  var root = document.documentElement;
+  var kept = {};
+  try {
+    kept = JSON.parse(localStorage.getItem('bare-toes:family') || '{}') || {};
+  } catch (error) {
+    kept = {};
+  }
+  var hour = new Date().getHours();
+  var byClock = hour >= 22 || hour < 6 ? 'night' : 'day';
+  root.setAttribute('data-light', kept.light === 'day' || kept.light === 'night' ? kept.light : byClock);
+  root.setAttribute('data-early', 'yes');
+  if (/^[a-z]+$/.test(kept.skin || '')) root.setAttribute('data-skin', kept.skin);
+  if (kept.side === 'left' || kept.side === 'right') root.setAttribute('data-side', kept.side);
+
+  var page = document.querySelector('meta[name="bare-toes-page"]');
+  var name = page ? page.getAttribute('content') : '';
+  var plain = /^[a-z]{2,3}(-[A-Za-z]{2,4})?$/;
+  // "#choose" is how a page links here on purpose
+  if (location.hash !== '#choose') {
+    if (name === 'languages' && plain.test(kept.locale || '')) location.replace('./' + kept.locale + '/');
+    if (name === 'who' && kept.role === 'grown-up') location.replace('./look/');
+  }
+})();
