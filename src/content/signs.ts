@@ -20,6 +20,8 @@ export interface SignRow extends SignFacts {
   sided?: true;
   /** Has a line on how it looks on darker skin. */
   darker?: true;
+  /** Has a line that goes with every answer. */
+  note?: true;
   /** Has no words for the child: for adults only. */
   adultOnly?: true;
   /** A sleeping child cannot answer it. */
@@ -75,6 +77,7 @@ export const SIGNS = {
   },
   'foot-droops': {
     part: 'feeling',
+    note: true,
     look: 'feeling',
     urgency: RING,
     group: 'A',
@@ -123,7 +126,7 @@ export const SIGNS = {
     urgency: TELL,
     group: 'B',
     basis: ['schn-2014', 'our-proposal'],
-    darker: true,
+    note: true,
     details: { growing: { atLeast: RING } },
   },
   'heel-sore': {
@@ -200,9 +203,10 @@ export const SIGNS = {
   'very-upset': { part: 'child', look: 'child', urgency: TELL, basis: ['noonan-2010', 'bae-2001'] },
   'no-wee': { part: 'more', urgency: TELL, basis: ['our-proposal'] },
   'no-poo': { part: 'more', urgency: VISIT, basis: ['our-proposal'] },
-  'not-drinking': { part: 'more', urgency: VISIT, basis: ['our-proposal'], darker: true },
+  'not-drinking': { part: 'more', urgency: VISIT, basis: ['our-proposal'], note: true },
   'being-sick': {
     part: 'more',
+    note: true,
     urgency: TELL,
     basis: ['our-proposal'],
     details: { choking: { atLeast: RING, alsoSign: 'breath-hard' } },

@@ -1,0 +1,27 @@
+/** The device's clock: the one place that reads the time. */
+import { instant, minutes, type Instant, type Minutes } from '#domain/units.ts';
+
+export interface Clock {
+  now(): Instant;
+  /** Local time minus universal time at a moment. */
+  offset(at: Instant): Minutes;
+  /** Calls back about every `seconds`, and when the page is looked at again. Returns a way to stop. */
+  every(seconds: number, tick: () => void): () => void;
+}
+
+export function browserClock(): Clock {
+  return {
+    now: () => instant(Math.floor(Date.now() / 60_000)),
+    offset: (at) => minutes(-new Date(at * 60_000).getTimezoneOffset()),
+    every(seconds, tick) {
+      const timer = setInterval(tick, seconds * 1000);
+      // a sleeping phone stops timers: look at the clock as soon as someone looks at the page
+      const onVisible = () => document.visibilityState === 'visible' && tick();
+      document.addEventListener('visibilitychange', onVisible);
+      return () => {
+        clearInterval(timer);
+        document.removeEventListener('visibilitychange', onVisible);
+      };
+    },
+  };
+}

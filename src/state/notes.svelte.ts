@@ -1,0 +1,72 @@
+/** This phone's notes: read once, added to, kept in step with other tabs. */
+import { mergeNotes, type Entry, type NewEntry } from '#domain/notes/entries.ts';
+import { sightingsOf } from '#domain/notes/sightings.ts';
+import { assess } from '#domain/signs/assess.ts';
+import type { Assessment, Report } from '#domain/signs/types.ts';
+import { browserNoteStore, type NoteStore } from '#device/note-store.ts';
+import type { DeviceFailure, Result } from '#device/result.ts';
+import { SIGN_ROWS } from '#content/signs.ts';
+import { WARD } from '#content/ward.ts';
+import { currentFamily } from './family.svelte.ts';
+import { currentMoment, offsetAt, readMoment } from './now.svelte.ts';
+
+let store: NoteStore | undefined;
+let entries = $state.raw<readonly Entry[]>([]);
+let loaded = $state(false);
+let failure = $state<DeviceFailure | undefined>(undefined);
+
+export const currentNotes = (): readonly Entry[] => entries;
+export const notesLoaded = (): boolean => loaded;
+export const notesFailure = (): DeviceFailure | undefined => failure;
+
+async function readNotes(): Promise<void> {
+  const read = await store?.readAll();
+  if (!read) return;
+  failure = read.ok ? undefined : read.reason;
+  // a failed read never hides what is already on the page
+  if (read.ok) entries = mergeNotes(entries, read.value);
+  loaded = true;
+}
+
+/** Opens the notes of this phone; safe to call again. */
+export async function openNotes(): Promise<void> {
+  if (!store) {
+    store = browserNoteStore();
+    store.onChange(() => void readNotes());
+  }
+  await readNotes();
+}
+
+/**
+ * Writes one note down. The page says "written" only when this says ok; until then, and when it is not, the note
+ * still counts on this page for as long as it is open.
+ */
+export async function writeNote(note: NewEntry): Promise<Result<Entry>> {
+  const at = readMoment();
+  const offset = offsetAt(at);
+  store ??= browserNoteStore();
+  const written = await store.append(note, at, offset);
+  if (written.ok) {
+    failure = undefined;
+    entries = mergeNotes(entries, [written.value]);
+  } else {
+    failure = written.reason;
+    unkept += 1;
+    entries = mergeNotes(entries, [{ id: `page-${unkept}`, t: at, off: offset, ...note } as Entry]);
+  }
+  return written;
+}
+let unkept = 0;
+
+/** Notes that could not be kept carry this device name: they go when the page goes. */
+export const isKept = (entry: Entry): boolean => !entry.id.startsWith('page-');
+
+/** How urgent is everything that is still open, with these answers beside it? */
+export function assessNow(report: Pick<Report, 'answers' | 'details'> = {}): Assessment {
+  const now = currentMoment();
+  const { under3, canTell } = currentFamily();
+  return assess(
+    { ...report, sightings: sightingsOf(entries) },
+    { now, offsetMinutes: offsetAt(now), child: { under3, canTell }, signs: SIGN_ROWS, ward: WARD },
+  );
+}

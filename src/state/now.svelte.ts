@@ -1,0 +1,28 @@
+/** The time as the page shows it; ticks only while a page asks. */
+import { isNight } from '#domain/clock/night.ts';
+import { instant, minutes, type Instant, type Minutes } from '#domain/units.ts';
+import { browserClock, type Clock } from '#device/clock.ts';
+
+let clock: Clock | undefined;
+let now = $state.raw<Instant>(instant(0));
+
+export const currentMoment = (): Instant => now;
+export const offsetAt = (at: Instant): Minutes => clock?.offset(at) ?? minutes(0);
+export const isNightNow = (): boolean => clock !== undefined && isNight(now, offsetAt(now));
+
+/** Starts reading the clock; returns a way to stop. */
+export function watchClock(): () => void {
+  clock ??= browserClock();
+  const running = clock;
+  now = running.now();
+  return running.every(10, () => {
+    now = running.now();
+  });
+}
+
+/** The moment right now, read anew. */
+export function readMoment(): Instant {
+  clock ??= browserClock();
+  now = clock.now();
+  return now;
+}
