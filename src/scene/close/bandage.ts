@@ -4,7 +4,7 @@ import { at, mix, oval, ring, smooth, straight, type Picture, type Point, type S
 import { FOOT_BUILD } from '../parts/foot.ts';
 import { drawBed, drawPad } from './bed.ts';
 import { drawTape } from './foot.ts';
-import { along, drop, inked, onCircle, profile, quiet, rays, type Profile } from './strokes.ts';
+import { along, drop, inked, limb, onCircle, profile, quiet, rays, type Profile } from './strokes.ts';
 import { bulging, drawSkinAtEdges, drawWrap, smellLines, wrapSpot, type Wrap } from './wrap.ts';
 
 interface View {
@@ -39,19 +39,18 @@ export function layoutBandage(spec: SceneSpec, view: View) {
     kneecapHeight: 3 + 17 * Math.abs(Math.sin((facing * Math.PI) / 180)),
     spot: wrapSpot({ from, to }, bare.upper, bare.lower),
     tape: [at(to - 6, 182 + dip(to)), at(480, 180 + dip(480))] as [Point, Point],
-    lines: bare,
   };
 }
 export type BandageGeometry = ReturnType<typeof layoutBandage>;
 
 export function drawBandage(spec: SceneSpec, g: BandageGeometry, view: View): Picture {
   const sheet: Profile = () => SHEET;
-  const wrap: Wrap = { ...g.lines, from: g.edgeTop.x, to: g.edgeFoot.x, penFrom: PEN.from, penTo: PEN.to, pitch: 34, size: 1 };
-  const leg = [...g.front, ...[...g.back].reverse()];
+  const lines = { upper: profile(g.front), lower: profile(g.back) };
+  const wrap: Wrap = { ...lines, from: g.edgeTop.x, to: g.edgeFoot.x, penFrom: PEN.from, penTo: PEN.to, pitch: 34, size: 1 };
   const shapes: Shape[] = [
     ...drawBed(sheet, view.width, view.height),
-    ...drawPad(196, 372, (x) => g.lines.lower(x) + 7, sheet),
-    { d: smooth(leg, true, 0.9), fill: 'skin' },
+    ...drawPad(196, 372, (x) => lines.lower(x) + 7, sheet),
+    { d: limb(g.front, g.back), fill: 'skin' },
     inked(smooth(g.front) + smooth(g.back)),
     ...drawKnee(g),
     ...drawSkinAtEdges(spec, wrap),

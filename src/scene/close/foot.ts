@@ -39,14 +39,13 @@ export function layoutFoot(spec: SceneSpec, _view: View) {
     scale,
     foot,
     ankle,
-    front: along(bare.upper, 0, legEnd, 18),
-    back: along(bare.lower, 0, legEnd, 18),
+    front: along(bare.upper, 0, legEnd, 12),
+    back: along(bare.lower, 0, legEnd, 12),
     band: { start: at(0, 0), edge: at(slipped, axis(slipped)), pen: at(edge, axis(edge)) },
     ...plate,
     tapeStart: at(slipped - 4, axis(slipped) + 7 * scale),
     cordEnd: at(480, 212 + 9 * scale),
     sheet: SHEET,
-    lines: bare,
   };
 }
 export type FootGeometry = ReturnType<typeof layoutFoot>;
@@ -70,10 +69,11 @@ export function layoutPlate(spec: SceneSpec, sole: readonly Point[], onPull: Poi
 export function drawFoot(spec: SceneSpec, g: FootGeometry, view: View): Picture {
   const { scale } = g;
   const sheet: Profile = (x) => g.sheet + (1 - spec.heelGap) * 7 * hump(x, g.foot.heel.x, 46);
-  const wrap: Wrap = { ...g.lines, from: 0, to: g.band.edge.x, penTo: g.band.pen.x, pitch: 27, size: 0.62 };
+  const lines = { upper: profile(g.front), lower: profile(g.back) };
+  const wrap: Wrap = { ...lines, from: 0, to: g.band.edge.x, penTo: g.band.pen.x, pitch: 27, size: 0.62 };
   const shapes: Shape[] = [
     ...drawBed(sheet, view.width, view.height),
-    ...drawPad(10, Math.min(112, g.ankle.x - 60), (x) => g.lines.lower(x) + 3, sheet),
+    ...drawPad(10, Math.min(112, g.ankle.x - 60), (x) => lines.lower(x) + 3, sheet),
     ...drawSideFoot(g.foot, g.front, g.back, spec),
     ...drawSkinAtEdges(spec, wrap),
     ...drawTape(g.tapeStart, g.plateMiddle, scale * 7.5),
@@ -83,7 +83,7 @@ export function drawFoot(spec: SceneSpec, g: FootGeometry, view: View): Picture 
   ];
   if (spec.plateGap === 0) shapes.push(...drawPressure(g.touching, scale));
   shapes.push(...(spec.lift === 'not-asked' ? drawWave(spec, g) : drawLift(spec, g)));
-  if (spec.coolMark > 0) shapes.push(...drawCold(spec, g.foot.place(66, -6), scale / 1.84));
+  if (spec.coolMark > 0) shapes.push(...drawCold(spec, g.foot.handRest, scale / 1.84));
   return { ...view, shapes };
 }
 
@@ -116,7 +116,7 @@ function drawPressure(p: Point, scale: number): Shape[] {
 
 /** Toes that wave; crossed out when they do not. */
 function drawWave(spec: SceneSpec, g: FootGeometry): Shape[] {
-  const c = g.foot.place(40, -20);
+  const c = g.foot.toeRoot;
   const tip = g.foot.toeTip;
   const angle = (Math.atan2(tip.y - c.y, tip.x - c.x) * 180) / Math.PI;
   const r = Math.hypot(tip.x - c.x, tip.y - c.y);

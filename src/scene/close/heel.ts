@@ -13,7 +13,7 @@ interface View {
 }
 const SCALE = { 2: 2.5, 5: 2.6, 9: 2.66, 14: 2.7 } as const;
 const SHEET = 286;
-const AXIS = 150;
+const AXIS = 170;
 const DENT = 14;
 
 export function layoutHeel(spec: SceneSpec, view: View) {
@@ -45,7 +45,6 @@ export function layoutHeel(spec: SceneSpec, view: View) {
     ...layoutPlate(spec, sole, at(ankle.x, pull), scale),
     tapeStart: at(slipped - 4, axis(slipped) + 8 * scale),
     cordEnd: at(view.width, AXIS + 9 * scale),
-    lines: bare,
   };
 }
 export type HeelGeometry = ReturnType<typeof layoutHeel>;
@@ -54,12 +53,13 @@ export function drawHeel(spec: SceneSpec, g: HeelGeometry, view: View): Picture 
   const { scale, foot } = g;
   const sunk = 1 - spec.heelGap;
   const sheet: Profile = (x) => SHEET + DENT * rise(sunk, 0.72, 1) * hump(x, foot.heel.x - 4, 52);
-  const wrap: Wrap = { ...g.lines, from: 0, to: g.bandEdge.x, penTo: g.pen.x, pitch: 38, size: 0.8 };
+  const lines = { upper: profile(g.front), lower: profile(g.back) };
+  const wrap: Wrap = { ...lines, from: 0, to: g.bandEdge.x, penTo: g.pen.x, pitch: 38, size: 0.8 };
   const outline = dense([...g.front, ...foot.outline, ...[...g.back].reverse()], false, 3);
   const hidden = dense(foot.instep, false, 3);
   const shapes: Shape[] = [
     ...drawBed(sheet, view.width, view.height),
-    ...drawPad(8, 132, (x) => g.lines.lower(x) + 4, sheet),
+    ...drawPad(8, 132, (x) => lines.lower(x) + 4, sheet),
     { d: cropLine(hidden), fill: 'skin', line: 'ink' },
     { d: smooth(cropField(outline), true, 0.6), fill: 'skin' },
     { d: cropLine(outline), line: 'ink' },

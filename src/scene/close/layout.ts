@@ -6,7 +6,7 @@ import { layoutChild } from './child.ts';
 import { layoutFoot } from './foot.ts';
 import { layoutHeel } from './heel.ts';
 import { layoutKnee } from './knee.ts';
-import { otherSide } from './sides.ts';
+import { otherSide, settled } from './sides.ts';
 import { layoutThigh } from './thigh.ts';
 
 interface View {
@@ -36,6 +36,8 @@ function layoutLeft(spec: SceneSpec, view: View) {
 export function layoutClose(spec: SceneSpec, view: View) {
   const geometry = layoutLeft(spec, view);
   // the child's own picture knows about sides itself
-  return spec.side === 'left' || geometry.focus === 'child' ? geometry : otherSide(geometry, view.width);
+  if (geometry.focus === 'child') return geometry;
+  const left = settled(geometry);
+  return spec.side === 'left' ? left : otherSide(left, view.width);
 }
 export type CloseGeometry = ReturnType<typeof layoutClose>;

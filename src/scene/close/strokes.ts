@@ -139,6 +139,17 @@ export function cropLine(points: readonly Point[], top = 0): string {
 export const turnAll = (points: readonly Point[], pivot: Point, degrees: number): Point[] =>
   points.map((p) => turn(p, pivot, degrees));
 
+/** Pieces of line that begin where the one before ends, as one path with its corners kept. */
+export const joined = (...pieces: string[]): string =>
+  pieces
+    .filter((piece) => piece !== '')
+    .map((piece, i) => (i === 0 ? piece : piece.replace(/^M/, 'L')))
+    .join('');
+
+/** The field between two outlines that run the same way. */
+export const limb = (front: readonly Point[], back: readonly Point[]): string =>
+  joined(smooth(front), smooth([...back].reverse())) + 'Z';
+
 /** Quiet second line. */
 export const quiet = (d: string, line = 'soft', weight = 1.4): Shape => ({ d, line, weight });
 export const inked = (d: string, fill?: string, weight = INK): Shape =>

@@ -1,7 +1,7 @@
 /** The leg bandage in every close picture: turns, edges, folds, wet, stain, and the pen lines on the skin. */
 import type { SceneSpec } from '../spec.ts';
 import { at, hatch, mix, oval, ring, smooth, straight, type Point, type Shape } from '../shapes.ts';
-import { along, drop, hump, inked, quiet, waves, type Profile } from './strokes.ts';
+import { along, drop, hump, inked, joined, quiet, waves, type Profile } from './strokes.ts';
 
 /** A bandage on a lying leg, `from` the knee side `to` the foot side of the page. */
 export interface Wrap {
@@ -48,8 +48,11 @@ export function drawWrap(spec: SceneSpec, wrap: Wrap): Shape[] {
   const upper: Profile = (x) => wrap.upper(x) - LAYER * size - wave(x);
   const lower: Profile = (x) => wrap.lower(x) + LAYER * size + wave(x);
   const step = folds ? 6.5 * size : 22;
-  const field = [...along(upper, from, to, step), ...across(upper, lower, to).slice(1, -1), ...along(lower, to, from, step), ...across(upper, lower, from).reverse().slice(1, -1)];
-  const shapes: Shape[] = [{ d: smooth(field, true, 0.85), fill: 'band' }];
+  const top = smooth(along(upper, from, to, step), false, 0.85);
+  const bottom = smooth(along(lower, to, from, step), false, 0.85);
+  const [first, last] = [smooth(across(upper, lower, from).reverse()), smooth(across(upper, lower, to))];
+  const [openFrom, openTo] = [wrap.penFrom === undefined, wrap.penTo === undefined];
+  const shapes: Shape[] = [{ d: joined(top, openTo ? '' : last, bottom, openFrom ? '' : first) + 'Z', fill: 'band' }];
 
   const turns: number[] = [];
   for (let x = from + pitch * 0.85; x < to - pitch * 0.45; x += pitch) turns.push(x);
@@ -63,19 +66,9 @@ export function drawWrap(spec: SceneSpec, wrap: Wrap): Shape[] {
   if (spec.bandGap > 0) shapes.push(...gaps(spec, upper, lower, turns, lean, pitch));
   shapes.push(...happenings(spec, wrap, upper, lower));
   if (folds) shapes.push(...foldLines(spec, from, foldsEnd, size, upper, lower));
-  shapes.push({ d: outlineOf(field, wrap), line: 'ink' });
+  // an edge the page cuts off gets no line
+  shapes.push({ d: openFrom ? joined(top, last, bottom) : openTo ? joined(bottom, first, top) : joined(top, last, bottom, first) + 'Z', line: 'ink' });
   return shapes;
-}
-
-/** The edge a page cuts off gets no line. */
-function outlineOf(field: readonly Point[], { penFrom, penTo }: Wrap): string {
-  if (penFrom !== undefined && penTo !== undefined) return smooth(field, true, 0.85);
-  const cut = penFrom === undefined ? Math.min(...field.map((p) => p.x)) + 0.5 : Math.max(...field.map((p) => p.x)) - 0.5;
-  const outside = (p: Point) => (penFrom === undefined ? p.x < cut : p.x > cut);
-  const start = field.findIndex((p, i) => outside(field[(i + field.length - 1) % field.length]!) && !outside(p));
-  const turned = [...field.slice(start), ...field.slice(0, start)];
-  const end = turned.findIndex(outside);
-  return smooth(end < 0 ? turned : turned.slice(0, end), false, 0.85);
 }
 
 function gaps(spec: SceneSpec, upper: Profile, lower: Profile, turns: number[], lean: number, pitch: number): Shape[] {
@@ -118,7 +111,7 @@ function happenings(spec: SceneSpec, { from, to, size }: Wrap, upper: Profile, l
     const rim = Array.from({ length: 9 }, (_, i) => at(x + (i / 4 - 1) * reach, i % 8 === 0 ? lower(x + (i / 4 - 1) * reach) : top(i / 8)));
     const field = [...rim, ...along(lower, x + reach, x - reach, 30).slice(1, -1)];
     shapes.push({ d: smooth(field, true, 0.85), fill: 'wet' });
-    shapes.push(quiet(hatch(dense9(field), 8 * Math.max(0.7, size), 62), 'ink', 1.3), inked(smooth(rim), undefined, 1.8));
+    shapes.push(quiet(hatch(field, 8 * Math.max(0.7, size), 62), 'ink', 1.3), inked(smooth(rim), undefined, 1.8));
     const count = 2 + Math.round(spec.bandWet * 3);
     const drops = Array.from({ length: count }, (_, i) => {
       const t = (i + 1) / (count + 1);
@@ -140,8 +133,6 @@ function happenings(spec: SceneSpec, { from, to, size }: Wrap, upper: Profile, l
   return shapes;
 }
 
-const dense9 = (field: readonly Point[]) => field;
-
 /** The place on a bandage where spots, rays and dots sit. */
 export const wrapSpot = ({ from, to }: Pick<Wrap, 'from' | 'to'>, upper: Profile, lower: Profile): Point => {
   const x = mix(from, to, 0.46);
@@ -156,7 +147,7 @@ export function drawSkinAtEdges(spec: SceneSpec, wrap: Wrap): Shape[] {
   const shapes: Shape[] = [];
   for (const [pen, edge, way] of [[wrap.penFrom, wrap.from, -1], [wrap.penTo, wrap.to, 1]] as const) {
     if (pen === undefined) continue;
-    const x = pen + way * 5 * wrap.size;
+    const x = pen + way * 8 * wrap.size;
     shapes.push({ d: smooth(across((v) => wrap.upper(v) + 2, (v) => wrap.lower(v) - 2, x)), line: 'pen', weight: 4.2 * Math.max(0.8, wrap.size) });
     if (spec.bandTight > 0) shapes.push(...dents(spec, wrap, edge, way));
   }

@@ -111,7 +111,6 @@ export function sideFoot({ ankle, scale, look, floor = Infinity }: FootLook) {
   });
   const far = fan * 4 - 20;
   return {
-    place,
     outline: lay(outline),
     /** The far side of the back of the foot, from ankle to little toe. */
     instep: lay([
@@ -164,6 +163,9 @@ export function sideFoot({ ankle, scale, look, floor = Infinity }: FootLook) {
     ]),
     heel: place(-24, -22),
     toeTip: place(78.3, toe(-24.6)),
+    toeRoot: place(40, -20),
+    /** Where a grown-up's hand would feel how warm the toes are. */
+    handRest: place(66, -6),
   };
 }
 export type SideFoot = ReturnType<typeof sideFoot>;
