@@ -47,22 +47,24 @@ export function breathMarks(spec: SceneSpec, g: ChildGeometry): Shape[] {
   ];
 }
 
-function drops(places: readonly (readonly [Point, number])[]): Shape {
-  return {
-    d: places
-      .map(([p, size]) =>
-        smooth(
-          points([0, -1.5, 0.62, -0.3, 0.66, 0.4, 0, 0.9, -0.66, 0.4, -0.62, -0.3], p, size),
-          true,
-          0.85,
-        ),
-      )
-      .join(''),
-    fill: 'tear',
-    line: 'ink',
-    weight: 2,
-  };
+/** A drop hanging with its point up. */
+function drop(p: Point, size: number): string {
+  const on = (...flat: number[]) => points(flat, p, size).map((q) => `${q.x.toFixed(1)} ${q.y.toFixed(1)}`);
+  const [top, a, b, c, d, low, e, f, g, h] = on(
+    ...[
+      0, -1.5, 0.25, -0.8, 0.72, -0.3, 0.72, 0.2, 0.72, 0.65, 0, 0.9, -0.72, 0.65, -0.72, 0.2, -0.72, -0.3,
+      -0.25, -0.8,
+    ],
+  );
+  return `M${top}C${a} ${b} ${c}C${d} ${d} ${low}C${e} ${e} ${f}C${g} ${h} ${top}Z`;
 }
+
+const drops = (places: readonly (readonly [Point, number])[]): Shape => ({
+  d: places.map(([p, size]) => drop(p, size)).join(''),
+  fill: 'tear',
+  line: 'ink',
+  weight: 2,
+});
 
 function rays(center: Point, rx: number, ry: number, angles: readonly number[], length: number): string {
   return angles
@@ -165,8 +167,8 @@ export function changeMarks(spec: SceneSpec, g: ChildGeometry): Shape[] {
     case 'wild-arcs':
       return [
         mark(
-          [0, 15].map((out) => arc(at(chest.x - w - 22, 132), 44 + out, 150, 232)).join('') +
-            [0, 15].map((out) => arc(at(chest.x + w + 84, 216), 44 + out, -64, 40)).join('') +
+          [0, 14].map((out) => arc(at(chest.x - w - 22, 92), 36 + out, 130, 226)).join('') +
+            [0, 15].map((out) => arc(at(chest.x + w + 84, 206), 60 + out, -46, 34)).join('') +
             arc(g.head, r * 1.3, -58, -14) +
             arc(g.head, r * 1.3, 196, 240),
           4.6,

@@ -73,7 +73,7 @@ function armLines(spec: SceneSpec, chest: Point, shoulder: number): { near: ArmL
   switch (spec.mark) {
     case 'wild-arcs':
       return {
-        near: line(-1, [shoulder + 38, 172], [shoulder + 40, 96], -76, 'spread', -1),
+        near: line(-1, [shoulder + 34, 176], [shoulder + 20, 104], -80, 'spread', -1),
         far: line(1, [shoulder + 40, 226], [shoulder + 84, 204], -14, 'spread', -1),
       };
     case 'fit-arcs':

@@ -151,27 +151,28 @@ function plait(head: HeadFrame, half: number): Shape[] {
   const { form, p } = head;
   const x = (form.cheek + 0.1) * half;
   const knots = [0.62, 0.84, 1.06, 1.27, 1.46];
-  const shapes: Shape[] = [];
-  knots.slice(0, -1).forEach((y, i) => {
+  const lobe = (y: number, i: number) => {
     const below = knots[i + 1]!;
     const wide = 0.185 - i * 0.018;
-    const drift = half * (0.05 + i * 0.035);
+    const drift = x + half * (0.05 + i * 0.035);
     const lean = i % 2 === 0 ? 0.05 : -0.05;
-    shapes.push({
-      d: smooth(
-        [
-          p(x + drift, y - 0.03),
-          p(x + drift + wide, (y + below) / 2 + lean),
-          p(x + drift + half * 0.03, below + 0.04),
-          p(x + drift - wide, (y + below) / 2 - lean),
-        ],
-        true,
-      ),
+    const side = (y + below) / 2;
+    const flat: [number, number][] = [
+      [drift, y - 0.03],
+      [drift + wide, side + lean],
+      [drift + half * 0.03, below + 0.04],
+      [drift - wide, side - lean],
+    ];
+    return smooth(page(head, flat), true);
+  };
+  const shapes: Shape[] = [
+    {
+      d: knots.slice(0, -1).map(lobe).join(''),
       fill: 'hair',
       line: 'ink',
       weight: head.radius > 45 ? 2.4 : 1.7,
-    });
-  });
+    },
+  ];
   const end = x + half * 0.19;
   shapes.push({
     d: smooth(
