@@ -153,7 +153,7 @@ function mouth(head: HeadFrame, look: HeadLook): Shape[] {
     weight,
   });
   if (look.mouth) return [open(look.mouth)];
-  switch (look.face) {
+  switch (look.worried ? 'drained' : look.face) {
     case 'calm':
       return [
         line([-0.18, -0.015, -0.08, 0.025, 0.08, 0.025, 0.18, -0.015], 1),
@@ -171,7 +171,7 @@ function mouth(head: HeadFrame, look: HeadLook): Shape[] {
     case 'scared':
     case 'flushed':
     case 'drowsy':
-      return [open(look.face)];
+      return [open(look.face as 'scared' | 'flushed' | 'drowsy')];
     case 'drained':
       return [line([-0.17, 0.06, -0.06, 0, 0.07, 0, 0.17, 0.07], 1)];
     case 'away': {
@@ -240,7 +240,7 @@ export function features(head: HeadFrame, look: HeadLook): Shape[] {
   const { face } = look;
   return [
     ...eyes(head, face),
-    brows(head, face),
+    brows(head, look.worried ? 'drained' : face),
     nose(head, face),
     ...onTheSkin(head, face),
     ...mouth(head, look),

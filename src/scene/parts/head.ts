@@ -10,6 +10,10 @@ export interface HeadLook {
   age: DrawnAge;
   /** What the mouth does besides what the face says: gasping, or being sick. */
   mouth?: 'gasping' | 'sick';
+  /** Token of the skin where it is not the family's child: a grown-up's is `hand`. */
+  skin?: string;
+  /** Raised inner brows and a still mouth on an otherwise calm face. */
+  worried?: boolean;
 }
 
 /** Proportions in half face heights: the crown is at −1, the chin at +1, the middle of the face at x = 0. */
@@ -190,7 +194,7 @@ function changedSkin({ form, p }: HeadFrame, face: Face, radius: number): Shape[
 /** Shapes of a head centred on `center`; `radius` is half the face height; positive degrees turn clockwise. */
 export function drawHead(center: Point, radius: number, angleDegrees: number, look: HeadLook): Shape[] {
   const head = frame(center, radius, angleDegrees, headForm(look.age));
-  const fill = skinOf(look.face);
+  const fill = look.skin ?? skinOf(look.face);
   const scarf = look.hair === 'scarf';
   return [
     ...hairBehind(head, look.hair),
