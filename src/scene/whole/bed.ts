@@ -33,20 +33,20 @@ function column(g: WholeGeometry, u: number): Shape[] {
   ];
 }
 
-/** A board across the end of the bed, seen from its inner side; its near edge is drawn later, before the child. */
-function panel(g: WholeGeometry, u: number, thick: number, height: number): Shape[] {
+/** A board across the end of the bed: the face that looks to the foot end, and its upper rim. */
+function panel(g: WholeGeometry, u: number, thick: number, height: number, low: number): Shape[] {
   const deep = BED.depth;
-  const face = [g.flat(u, -12, 0), g.flat(u, height, 0), g.flat(u, height, deep), g.flat(u, -12, deep)];
+  const to = u + thick;
+  const face = [g.flat(to, low, 0), g.flat(to, height, 0), g.flat(to, height, deep), g.flat(to, low, deep)];
   const rim = [
     g.flat(u, height, 0),
     g.flat(u, height, deep),
-    g.flat(u + thick, height, deep),
-    g.flat(u + thick, height, 0),
+    g.flat(to, height, deep),
+    g.flat(to, height, 0),
   ];
-  const grain = [g.flat(u, height - 8, 8), g.flat(u, height - 8, deep - 8)];
   return [
     { d: straight(face, true) + straight(rim, true), fill: 'frame', line: 'ink' },
-    { d: straight(grain), line: 'ink', weight: 1.2 },
+    { d: straight([g.flat(to, height - 8, 8), g.flat(to, height - 8, deep - 8)]), line: 'soft', weight: 1.4 },
   ];
 }
 
@@ -67,19 +67,20 @@ function ghost(spec: SceneSpec, g: WholeGeometry): Shape[] {
   if (spec.bedRaise > 0.9) return [];
   const far = BED.depth;
   const was = [
-    g.hill(150, 0, far),
+    g.hill(g.hinge + 70, 0, far),
     g.hill(BED.foot, 0, far),
-    g.hill(BED.foot, 24, far),
-    g.hill(BED.foot + 10, 24, far),
+    g.hill(BED.foot + 2, 24, far),
+    g.hill(BED.foot + 13, 24, far),
+    g.hill(BED.foot + 11, -4, far),
   ];
-  const [from, to] = [g.hill(372, -2, far), g.flat(372, 4, far)];
+  const down = (u: number): string => {
+    const to = g.flat(u, 6, far);
+    const from = at(to.x, g.hill(u, 0, far).y + 3);
+    return straight([from, to]) + straight([plus(to, at(-6, -7)), to, plus(to, at(6, -7))]);
+  };
   return [
-    { d: straight(was), line: 'mark', dash: '7 6', weight: 2.6 },
-    {
-      d: straight([from, to]) + straight([plus(to, at(-5, -6)), to, plus(to, at(5, -6))]),
-      line: 'mark',
-      weight: 2.6,
-    },
+    { d: straight(was), line: 'mark', dash: '8 6', weight: 3 },
+    { d: down(372) + down(392), line: 'mark', weight: 3.2 },
   ];
 }
 
@@ -93,30 +94,19 @@ export function drawBedBehind(spec: SceneSpec, g: WholeGeometry): Shape[] {
   const side = [...along.map((u) => g.bed(u, 0, 0)), ...along.map((u) => g.bed(u, -BED.thick, 0)).reverse()];
   const overhang = along.map((u) => g.bed(u, -8, 0));
   const frame = [
-    g.flat(8, -BED.thick, 0),
+    g.flat(10, -BED.thick, 0),
     g.flat(408, -BED.thick, 0),
     g.flat(408, -BED.thick - 9, 0),
-    g.flat(8, -BED.thick - 9, 0),
+    g.flat(10, -BED.thick - 9, 0),
   ];
   const strut = [g.flat(g.hinge - 70, -BED.thick, 0), g.bed(g.hinge - 70, -BED.thick, 0)];
-  const floor = [
-    at(4, FLOOR - 8),
-    at(120, FLOOR - 20),
-    at(300, FLOOR - 22),
-    at(476, FLOOR - 14),
-    at(474, FLOOR + 10),
-    at(330, FLOOR + 21),
-    at(130, FLOOR + 20),
-    at(8, FLOOR + 12),
-  ];
   const shapes: Shape[] = [
-    { d: smooth(floor, true, 0.8), fill: 'floor' },
+    { d: oval(at(240, FLOOR), 235, 20), fill: 'floor' },
     ...ghost(spec, g),
     ...column(g, 66),
     ...column(g, 352),
-    ...panel(g, 8, 9, 34),
+    ...panel(g, 4, 10, 34, -20),
     { d: straight(frame, true), fill: 'frame', line: 'ink' },
-    ...panel(g, 402, 9, 19),
   ];
   if (spec.headRaise > 0.05)
     shapes.push(
@@ -128,8 +118,16 @@ export function drawBedBehind(spec: SceneSpec, g: WholeGeometry): Shape[] {
     [g.bed(352, 0, 8), g.bed(366, 0, 14), g.bed(372, 0, 26)],
   ];
   shapes.push(
-    { d: smooth(side, true, 0.5), fill: 'mattress', line: 'ink' },
-    { d: smooth(topSheet, true, 0.12), fill: 'sheet', line: 'ink' },
+    { d: smooth(side, true, 0.1), fill: 'mattress', line: 'ink' },
+    { d: straight(topSheet, true), fill: 'sheet' },
+    {
+      d: smooth(
+        along.map((u) => g.bed(u, 0, BED.depth)),
+        false,
+        0.3,
+      ),
+      line: 'ink',
+    },
     {
       d: smooth([...along.map((u) => g.bed(u, 0, 0)), ...[...overhang].reverse()], true, 0.2),
       fill: 'sheet',
@@ -145,6 +143,7 @@ export function drawBedBehind(spec: SceneSpec, g: WholeGeometry): Shape[] {
     },
     { d: smooth(overhang, false, 0.3), line: 'ink', weight: 1.4 },
     { d: folds.map((line) => smooth(line)).join(''), line: 'soft', weight: 1.4 },
+    ...panel(g, 402, 11, 24, -30),
     ...pillow(g),
   );
   return shapes;
@@ -176,5 +175,5 @@ function pillow(g: WholeGeometry): Shape[] {
 }
 
 export function drawBedFront(g: WholeGeometry): Shape[] {
-  return [post(g, 8, 9, 34), post(g, 402, 9, 19)];
+  return [post(g, 4, 10, 34), post(g, 402, 11, 24)];
 }

@@ -11,7 +11,7 @@ export function trunk(g: WholeGeometry) {
 }
 
 export function headCenter(g: WholeGeometry): Point {
-  return plus(g.neck, scale(unit(g.hip, g.neck), g.build.head * 0.94));
+  return plus(g.neck, scale(unit(g.hip, g.neck), g.build.head * 0.98));
 }
 
 export function drawHeadAndNeck(spec: SceneSpec, g: WholeGeometry): Shape[] {
@@ -94,7 +94,7 @@ export function drawBlanket(g: WholeGeometry): Shape[] {
     plus(p(1.12, -24), down),
     plus(p(0.85, -26), plus(down, at(0, 2))),
     plus(p(0.5, -25), down),
-    p(0.46, -28),
+    p(0.5, -27),
     p(0.5, -6),
     p(0.53, 14),
   ];
@@ -106,7 +106,7 @@ export function drawBlanket(g: WholeGeometry): Shape[] {
     p(0.57, -28),
     plus(p(0.6, -25), down),
     plus(p(0.5, -25), down),
-    p(0.46, -28),
+    p(0.5, -27),
     p(0.5, -6),
     p(0.53, 14),
   ];
@@ -133,7 +133,7 @@ interface Arm {
 function drawArm(g: WholeGeometry, arm: Arm): Shape[] {
   const k = 0.7 + 0.3 * g.build.girth;
   const spine = soften(arm.shoulder, arm.elbow, arm.hand);
-  const skin = tube(spine, [8.4 * k, 8 * k, 7 * k, 6.6 * k, 5.4 * k]);
+  const skin = tube(spine, [5.5 * k, 8 * k, 7 * k, 6.6 * k, 5.4 * k]);
   const reach = unit(spine[3]!, arm.hand);
   const palm = plus(arm.hand, scale(reach, 5));
   const side = leftOf(reach);
@@ -143,10 +143,21 @@ function drawArm(g: WholeGeometry, arm: Arm): Shape[] {
       plus(palm, plus(scale(reach, long), scale(side, n * 1.05))),
     ]);
   const sleeveEnd = between(arm.shoulder, arm.elbow, 0.62);
-  const sleeve = tube(
-    [arm.shoulder, between(arm.shoulder, sleeveEnd, 0.5), sleeveEnd],
-    [10.5 * k, 11.5 * k, 12 * k],
-  );
+  const q = alongLimb(arm.shoulder, sleeveEnd);
+  const cuff = [
+    [0.96, 9.6],
+    [0.86, 11.2],
+    [0.5, 11],
+    [0.12, 10],
+    [-0.14, 6.8],
+  ] as const;
+  const sleeve = [
+    ...cuff.map(([t, n]) => q(t, n * k)),
+    q(-0.24, 0),
+    ...[...cuff].reverse().map(([t, n]) => q(t, -n * k)),
+    q(1, -5 * k),
+    q(1, 5 * k),
+  ];
   const turn = (Math.atan2(reach.y, reach.x) * 180) / Math.PI;
   return [
     { d: smooth(skin, true, 0.9), fill: 'skin', line: 'ink' },

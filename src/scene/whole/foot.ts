@@ -30,9 +30,10 @@ export function footFrame(from: Point, ankle: Point, look: FootLook) {
   const leg = unit(from, ankle);
   const up = leftOf(leg);
   const rolled = Math.cos((look.roll * Math.PI) / 180);
-  return (a: number, b: number, depth = 0): Point => {
+  // the shin's end keeps its direction while the foot turns about the ankle
+  return (a: number, b: number, depth = 0, follows = 1): Point => {
     const flat = plus(plus(ankle, scale(up, a * look.size * rolled)), scale(leg, b * look.size));
-    return plus(turn(flat, ankle, look.pitch - 5), scale(ACROSS, depth * look.size));
+    return plus(turn(flat, ankle, (look.pitch - 5) * follows), scale(ACROSS, depth * look.size));
   };
 }
 
@@ -43,8 +44,8 @@ export function drawFoot(from: Point, ankle: Point, look: FootLook): Shape[] {
   const spread = 1 + Math.abs(look.roll) / 60;
   const across = (i: number) => (away ? 4 - i : i) * spread;
   const body: Point[] = [
-    place(10, -15),
-    place(11, -8),
+    away ? place(8.6, -15, 0, 0) : place(9.9, -10, 0, 0),
+    place(9.6, -6, 0, 0.6),
     place(16, -2, 1.4),
     place(23, 3, far * 0.8),
     place(29, 7, away ? far : far * 0.7),
@@ -55,10 +56,14 @@ export function drawFoot(from: Point, ankle: Point, look: FootLook): Shape[] {
     place(-8, 15.4, near),
     place(-14.5, 10, near),
     place(-14, 2, near),
-    place(-9.5, -6, near),
-    place(-9.5, -15),
+    place(-9.2, -5, near, 0.5),
+    away ? place(-8.4, -15, 0, 0) : place(-9.7, -10, 0, 0),
   ];
-  const shapes: Shape[] = [{ d: smooth(body, true), fill: 'skin', line: 'ink' }];
+  // open towards the leg, so that shin and foot are one skin
+  const shapes: Shape[] = [
+    { d: smooth(body, true), fill: 'skin' },
+    { d: smooth(body), line: 'ink' },
+  ];
   const shifted = look.toneShift !== 'none';
   const wider = [1, 1.16, 1.32][look.swell]!;
   const order = away ? [0, 1, 2, 3, 4] : [4, 3, 2, 1, 0];
@@ -73,7 +78,8 @@ export function drawFoot(from: Point, ankle: Point, look: FootLook): Shape[] {
     if (shifted)
       shapes.push({ d: hatch(outline, look.toneShift === 'paler' ? 4.4 : 2.8, 25), line: 'ink', weight: 1 });
     const tip = place(toe.tip + toe.long * 0.5, 9.4 - i * 0.5 - toe.wide * 0.3, across(i));
-    nails.push(oval(tip, toe.wide * 0.48 * look.size, toe.long * 0.25 * look.size, turned));
+    if (away || i === 0)
+      nails.push(oval(tip, toe.wide * 0.48 * look.size, toe.long * 0.25 * look.size, turned));
     if (look.swell === 0)
       creases.push(smooth([place(toe.tip - 1, 7.4, across(i)), place(toe.tip - 1.4, 9.4, across(i))]));
   }

@@ -22,14 +22,14 @@ const BUILDS: Record<DrawnAge, Build> = {
   2: { leg: 134, torso: 74, head: 34, girth: 1.06, foot: 0.98 },
   5: { leg: 174, torso: 76, head: 30, girth: 1.12, foot: 1.14 },
   9: { leg: 178, torso: 78, head: 28, girth: 1.1, foot: 1.17 },
-  14: { leg: 184, torso: 82, head: 26, girth: 1.14, foot: 1.22 },
+  14: { leg: 180, torso: 79, head: 26, girth: 1.14, foot: 1.22 },
 };
 
 /** Along the bed, from the head end. */
-export const BED = { head: 12, foot: 400, depth: 100, thick: 22 } as const;
-const SOLE = 336;
+export const BED = { head: 15, foot: 400, depth: 100, thick: 22 } as const;
+const SOLE = 330;
 /** How far a body can slide before its foot plate meets the end board. */
-export const SLIDE = 44;
+export const SLIDE = 52;
 const LEVEL = 216;
 const PIVOT = at(170, LEVEL);
 const TILT = 7.5;
@@ -39,7 +39,7 @@ export const FLOOR = 336;
 export const WHEEL_RADIUS = 12;
 export const BAG = { width: 38, height: 58 } as const;
 /** The bag's room above the floor at `loadHeight` 1. */
-const LOAD_ROOM = 84;
+const LOAD_ROOM = 92;
 /** The pulled leg lies nearer to us than the free one. */
 const NEAR = 28;
 const FAR = 68;
@@ -96,12 +96,12 @@ export function layoutWhole(spec: SceneSpec, view: { width: number; height: numb
   const neck = between(neckLying, plus(hip, at(-14, -build.torso * 0.94)), out);
 
   const knee = between(
-    flat(shift(hipAlong) + build.leg * 0.31, 34 + build.leg * 0.27, FAR),
+    flat(shift(hipAlong) + build.leg * 0.29, 36 + build.leg * 0.27, FAR),
     plus(hip, at(-34, 34)),
     out,
   );
   const otherAnkle = between(
-    flat(shift(hipAlong) + build.leg * 0.56, 15 * build.foot, FAR),
+    flat(shift(hipAlong) + build.leg * 0.52, 17 * build.foot, FAR),
     plus(hip, at(-38, 38 + build.leg * 0.4)),
     out,
   );

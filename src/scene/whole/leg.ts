@@ -23,9 +23,9 @@ const LOWER = [
   [-0.12, 18],
   [0, 19],
   [0.16, 18.6],
-  [0.34, 15.5],
-  [0.47, 12],
-  [0.56, 12.2],
+  [0.34, 15.6],
+  [0.47, 13.4],
+  [0.56, 13],
   [0.68, 14],
   [0.8, 12],
   [0.93, 8.4],
@@ -90,7 +90,7 @@ function bandage(spec: SceneSpec, g: WholeGeometry): Shape[] {
     weight: 2,
     dash: '4 3',
   });
-  shapes.push({ d: smooth(edge, true, 0.8), fill: 'band', line: 'ink' });
+  shapes.push({ d: smooth(edge, true, 0.5), fill: 'band', line: 'ink' });
   if (spec.bandWet > 0.02) {
     const from = foot - (foot - top) * 0.72 * spec.bandWet;
     const field = stretch(spec, g, from, foot - 0.01, 0.6, 6);
@@ -147,7 +147,7 @@ function bandage(spec: SceneSpec, g: WholeGeometry): Shape[] {
       weight: 1.6,
     });
   }
-  shapes.push({ d: smooth(edge, true, 0.8), line: 'ink' });
+  shapes.push({ d: smooth(edge, true, 0.5), line: 'ink' });
   shapes.push({ d: smooth(across(top + 0.022, 0.004)), line: 'ink', weight: 1.4 });
   return shapes;
 }
@@ -200,6 +200,7 @@ export function drawPulledLeg(spec: SceneSpec, g: WholeGeometry): Shape[] {
   const skin = stretch(spec, g, -0.1, 1, 0, 13);
   const shapes: Shape[] = [
     ...pad(spec, g),
+    { d: smooth(skin, true, 0.8), fill: 'skin', line: 'ink' },
     ...strap(g, false),
     ...drawFoot(g.hipNear, g.ankle, {
       bigToe: 'away',
@@ -209,7 +210,6 @@ export function drawPulledLeg(spec: SceneSpec, g: WholeGeometry): Shape[] {
       swell: spec.swell,
       toneShift: spec.toneShift,
     }),
-    { d: smooth(skin, true, 0.8), fill: 'skin', line: 'ink' },
     ...thighChange(spec, g),
     ...strap(g, true),
     ...bandage(spec, g),
@@ -242,17 +242,18 @@ function thighChange(spec: SceneSpec, g: WholeGeometry): Shape[] {
 export function drawOtherLeg(spec: SceneSpec, g: WholeGeometry): Shape[] {
   const k = g.build.girth;
   const spine = soften(g.otherHip, g.knee, g.otherAnkle);
-  const leg = tube([g.otherHip, ...spine.slice(1)], [20 * k, 17.5 * k, 14.5 * k, 13.5 * k, 8.4 * k]);
+  const leg = tube([g.otherHip, ...spine.slice(1)], [20 * k, 17.5 * k, 14.5 * k, 13 * k, 8.6 * k]);
   const shapes: Shape[] = [
+    { d: smooth(leg, true, 0.9), fill: 'skin', line: 'ink' },
     ...drawFoot(spine[3]!, g.otherAnkle, {
-      bigToe: g.climbing > 0.5 ? 'away' : 'towards',
-      pitch: 5,
+      bigToe: 'towards',
+      // at rest the free foot points a little
+      pitch: g.climbing > 0.5 ? 8 : 22,
       roll: 0,
-      size: g.build.foot * (g.climbing > 0.5 ? 0.95 : 0.92),
+      size: g.build.foot * 0.95,
       swell: 0,
       toneShift: 'none',
     }),
-    { d: smooth(leg, true, 0.9), fill: 'skin', line: 'ink' },
   ];
   const cap = between(spine[1]!, spine[3]!, 0.5);
   const over = unit(cap, g.knee);

@@ -42,13 +42,15 @@ function rays(
 function arcs(middle: Point, outward: Point, half: number, count: number, gap = 8): string {
   const side = leftOf(outward);
   return Array.from({ length: count }, (_, i) => {
-    const c = plus(middle, scale(outward, i * gap));
-    const h = half * (1 - i * 0.18);
-    return smooth([
-      plus(c, plus(scale(side, h), scale(outward, -h * 0.3))),
-      c,
-      plus(c, plus(scale(side, -h), scale(outward, -h * 0.3))),
-    ]);
+    const reach = half * (1 - i * 0.2);
+    const round = reach * 1.25;
+    const center = plus(middle, scale(outward, i * gap - round));
+    return smooth(
+      [-52, -26, 0, 26, 52].map((degrees) => {
+        const a = (degrees * Math.PI) / 180;
+        return plus(center, plus(scale(side, round * Math.sin(a)), scale(outward, round * Math.cos(a))));
+      }),
+    );
   }).join('');
 }
 
@@ -111,17 +113,16 @@ export function drawMark(spec: SceneSpec, g: WholeGeometry): Shape[] {
       const legUp = leftOf(unit(g.hipNear, g.ankle));
       const kneeUp = unit(between(g.otherHip, g.otherAnkle, 0.5), g.knee);
       const lines = [
-        arcs(plus(head, scale(trunkUp, r + 12)), trunkUp, 15, 3, 9),
-        arcs(p(0.36, 48), trunkUp, 15, 3, 9),
-        arcs(p(0.9, 46), trunkUp, 13, 2, 9),
-        arcs(plus(g.knee, scale(kneeUp, 26)), kneeUp, 17, 3, 9),
-        arcs(plus(between(g.knee, g.otherAnkle, 0.55), at(20, -18)), at(0.75, -0.66), 12, 2, 9),
-        arcs(plus(toes, at(-2, -22)), at(0.05, -1), 13, 3, 8),
-        arcs(leg.lower(0.25, 22), scale(legUp, -1), 15, 2, 9),
-        arcs(leg.lower(0.75, 24), scale(legUp, -1), 15, 2, 9),
-        arcs(p(0.3, -52), scale(trunkUp, -1), 15, 2, 9),
+        arcs(plus(head, scale(trunkUp, r + 13)), trunkUp, 22, 3, 9),
+        arcs(p(0.5, 50), trunkUp, 22, 3, 9),
+        arcs(plus(g.knee, scale(kneeUp, 28)), kneeUp, 22, 3, 9),
+        arcs(plus(between(g.knee, g.otherAnkle, 0.5), at(22, -20)), at(0.75, -0.66), 17, 2, 9),
+        arcs(plus(toes, at(4, -26)), at(0.12, -0.99), 17, 3, 8),
+        arcs(leg.lower(0.3, 14), scale(legUp, -1), 20, 2, 8),
+        arcs(leg.lower(0.74, 18), scale(legUp, -1), 20, 2, 8),
+        arcs(p(0.05, -50), scale(trunkUp, -1), 20, 2, 8),
       ];
-      return [{ d: lines.join(''), line: 'mark', weight: 3.2 }];
+      return [{ d: lines.join(''), line: 'mark', weight: 3.8 }];
     }
     case 'wild-arcs': {
       const side = leftOf(unit(g.neck, g.hip));
@@ -169,8 +170,8 @@ export function drawMark(spec: SceneSpec, g: WholeGeometry): Shape[] {
     case 'head-rays':
       return [rays(head, r + 8, r + 20, -110, 10, 6)];
     case 'other-leg': {
-      const spot = between(g.knee, g.otherAnkle, 0.42);
-      return [rays(spot, 24, 42, 5, 88, 5, 3.4), rays(spot, 20, 32, -70, -20, 2, 3.4)];
+      const spot = between(g.knee, g.otherAnkle, 0.36);
+      return [rays(spot, 25, 48, -8, 92, 6, 4)];
     }
   }
 }
