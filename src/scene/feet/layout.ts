@@ -3,12 +3,15 @@
  * left leg, which lies on our right, and mirrored at the end for a pulled right leg.
  */
 import type { DrawnAge, SceneSpec } from '../spec.ts';
+import { along } from './curves.ts';
 import { at, between, mirror, mix, type Point } from '../shapes.ts';
 
 export interface Toe {
   base: Point;
   tip: Point;
-  /** From the outer base round the tip to the inner base. */
+  /** Cubics from the outer base round the tip to the inner base. */
+  shape: Point[];
+  /** The same line as plain points. */
   outline: Point[];
   nail: Point[];
   /** The white edge of the nail. */
@@ -89,24 +92,6 @@ const TOES = [
   { u: 39, v: 97, length: 38, width: 27, fan: 1.8 },
   { u: 65.5, v: 86, length: 33, width: 26, fan: 3 },
 ] as const;
-/** Half outline of a toe: along its length, and share of half its width. */
-const BIG_TOE = [
-  [0, 1],
-  [0.3, 0.97],
-  [0.58, 1],
-  [0.8, 0.9],
-  [0.94, 0.6],
-  [1, 0.24],
-] as const;
-const SMALL_TOE = [
-  [0, 1],
-  [0.32, 0.97],
-  [0.6, 0.98],
-  [0.8, 0.9],
-  [0.94, 0.6],
-  [1, 0.2],
-] as const;
-
 export const SWELLING = [1, 1.15, 1.3] as const;
 const REST_PITCH = 5;
 const clamp = (value: number, low: number, high: number) => Math.min(high, Math.max(low, value));
@@ -132,10 +117,10 @@ function placing({ age, pitch, roll }: FootPose) {
     build,
     ankleY,
     place: (u: number, v: number): Point => {
-      const along = clamp(v / 80, 0, 1.6);
+      const reach = clamp(v / 80, 0, 1.6);
       const low = clamp((v + 40) / 80, 0, 1);
-      const x = MIDDLE + APART + u * mix(1, narrow, low) + sine * 26 * along;
-      const y = ankleY + (v > 0 ? v * stretch : v) + u * sine * 0.34 * clamp(along, 0, 1);
+      const x = MIDDLE + APART + u * mix(1, narrow, low) + sine * 26 * reach;
+      const y = ankleY + (v > 0 ? v * stretch : v) + u * sine * 0.34 * clamp(reach, 0, 1);
       return at(clamp(x, 3, 477), clamp(y, 0, 357));
     },
   };
@@ -151,48 +136,64 @@ function layoutToe(index: number, pose: FootPose, place: (u: number, v: number) 
   // waving toes fan out a little; still toes lie close together
   const lean = radians(raw.fan * pose.wiggle);
   const local = (s: number, w: number) => {
-    const [along, across] = [s * length, w * half];
+    const [on, off] = [s * length, w * half];
     return place(
-      u0 + across * Math.cos(lean) + along * Math.sin(lean),
-      v0 + along * Math.cos(lean) - across * Math.sin(lean),
+      u0 + off * Math.cos(lean) + on * Math.sin(lean),
+      v0 + on * Math.cos(lean) - off * Math.sin(lean),
     );
   };
-  const profile = index === 0 ? BIG_TOE : SMALL_TOE;
-  const round = build.chubby * 0.03 + (swelling - 1) * 0.15;
-  const side = (sign: 1 | -1) =>
-    profile.map(([s, w]) => local(s, sign * Math.min(1.02, w + (s > 0.1 ? round : 0))));
-  const nailHalf = index === 0 ? 0.58 : 0.56;
-  const [root, edge] = index === 0 ? [0.52, 0.84] : [0.56, 0.84];
-  const nailEdge = [
-    local(edge - 0.04, nailHalf),
-    local(edge + 0.015, nailHalf * 0.6),
-    local(edge + 0.03, 0),
-    local(edge + 0.015, -nailHalf * 0.6),
-    local(edge - 0.04, -nailHalf),
+  const big = index === 0;
+  const full = 1 + (swelling - 1) * 0.1;
+  const waist = 0.95 + build.chubby * 0.04 + (swelling - 1) * 0.15;
+  const tipWidth = (big ? 0.66 : 0.6) + build.chubby * 0.05;
+  const profile = [
+    [0, 1],
+    [0.22, waist],
+    [0.4, full],
+    [0.62, full],
+    [0.86, full],
+    [1, tipWidth],
+    [1, 0],
+  ] as const;
+  const shape = [
+    ...profile.map(([s, w]) => local(s, w)),
+    ...profile
+      .toReversed()
+      .slice(1)
+      .map(([s, w]) => local(s, -w)),
   ];
-  const crease = (s: number, w: number) => [local(s - 0.015, w), local(s + 0.025, 0), local(s - 0.015, -w)];
+  const wide = big ? 0.6 : 0.58;
+  const [root, edge] = big ? [0.5, 0.85] : [0.54, 0.86];
+  const middle = (root + edge) / 2;
+  const [up, down] = [middle - (middle - root) * 0.75, middle + (edge - middle) * 0.8];
+  const nail = [
+    [middle, wide],
+    [up, wide],
+    [root, wide * 0.8],
+    [root, 0],
+    [root, -wide * 0.8],
+    [up, -wide],
+    [middle, -wide],
+    [down, -wide],
+    [edge, -wide * 0.8],
+    [edge, 0],
+    [edge, wide * 0.8],
+    [down, wide],
+    [middle, wide],
+  ].map(([s, w]) => local(s!, w!));
+  const across = (s: number, w: number, sag: number) => [local(s, w), local(s + sag, 0), local(s, -w)];
   return {
     base: local(0, 0),
     tip: local(1, 0),
-    outline: [...side(1), ...side(-1).reverse()],
-    nail: [
-      local(root, -nailHalf * 0.55),
-      local(root, nailHalf * 0.55),
-      local(root + 0.09, nailHalf * 0.93),
-      ...nailEdge,
-      local(root + 0.09, -nailHalf * 0.93),
-    ],
-    nailEdge,
-    pad: [
-      local(0.9, 0.7),
-      local(0.935, 0),
-      local(0.9, -0.7),
-      local(0.965, -0.46),
-      local(0.985, 0),
-      local(0.965, 0.46),
-    ],
-    creases: index === 0 ? [crease(0.3, 0.42), crease(0.38, 0.5)] : [crease(0.24, 0.42), crease(0.37, 0.5)],
-    shine: [local(0.14, -0.5), local(0.3, -0.58), local(0.46, -0.55)],
+    shape,
+    outline: along(shape),
+    nail,
+    nailEdge: across(edge - 0.062, wide * 0.7, 0.027),
+    pad: across(0.925, 0.4, 0.025),
+    creases: big
+      ? [across(0.27, 0.42, 0.04), across(0.36, 0.5, 0.04)]
+      : [across(0.22, 0.42, 0.04), across(0.35, 0.5, 0.04)],
+    shine: [local(0.14, -0.5), local(0.3, -0.6), local(0.46, -0.55)],
     width: half * 2,
   };
 }
@@ -226,7 +227,7 @@ export function layoutFoot(pose: FootPose): Foot {
     back(38, 63),
   ];
   const bone = (u: number, v: number, deep: number, high: number) =>
-    [-1, -0.5, 0, 0.5, 1].map((t) => place((u + deep * (1 - t * t)) * build.ankle, v + high * t));
+    [-1, 0, 1].map((t) => place((u + deep * (1 - t * t)) * build.ankle, v + high * t));
   return {
     inner,
     outer,
@@ -245,7 +246,9 @@ export function layoutFoot(pose: FootPose): Foot {
       [place(-26 * build.ankle, 22), place(0, 30), place(24 * build.ankle, 27)],
       [place(-18 * build.ankle, 31), place(0, 37), place(14 * build.ankle, 36)],
     ],
-    shadow: toeRow.map((p) => at(clamp(mix(MIDDLE + APART, p.x, 1.05), 3, 477), Math.min(357, p.y + 6))),
+    shadow: [little.shape[3]!, ...toes.toReversed().map((toe) => toe.tip), big.shape[9]!].map((p) =>
+      at(clamp(mix(MIDDLE + APART, p.x, 1.05), 3, 477), Math.min(357, p.y + 6)),
+    ),
   };
 }
 

@@ -15,6 +15,7 @@ import {
   pointsOf,
 } from '../shapes.ts';
 import { MIDDLE, APART, type FeetGeometry, type Foot, type Toe } from './layout.ts';
+import { bend } from './curves.ts';
 import { rays } from './pull.ts';
 
 const centre = MIDDLE + APART;
@@ -26,8 +27,8 @@ export function drawWaving(spec: SceneSpec, foot: Foot): Shape[] {
   const arc = (toe: Toe, k: number): string => {
     const wide = toe.width * (0.32 + 0.11 * k) * mix(0.6, 1, reach);
     const y = toe.tip.y + 4 + (k + 1) * mix(3, 7, reach);
-    const bow = [-1, -0.6, 0, 0.6, 1].map((t) => at(toe.tip.x + t * wide, y - t * t * mix(3, 8, reach)));
-    return smooth(bow);
+    const lift = mix(3, 8, reach);
+    return bend([at(toe.tip.x - wide, y - lift), at(toe.tip.x, y), at(toe.tip.x + wide, y - lift)]);
   };
   const rows = reach > 0.3 ? [0, 1] : [0];
   const arcs = {
@@ -45,20 +46,20 @@ export function drawWaving(spec: SceneSpec, foot: Foot): Shape[] {
 
 /** Numb toes prickle: a small jagged spark below each, clear of the arcs of waving. */
 export function drawPrickles(foot: Foot): Shape[] {
-  const below = foot.toes.slice(0, 4).map((toe) => {
-    const zig = [at(-5, 27), at(6, 32), at(-5, 39), at(5, 47)];
-    return zig.map((p) => at(toe.tip.x + p.x, Math.min(toe.tip.y + p.y, 356)));
-  });
-  const [big, , , , little] = foot.toes as [Toe, Toe, Toe, Toe, Toe];
-  const beside = [0, 24].flatMap((dy) => [
-    [0, -7, -13, -21].map((dx, i) =>
-      at(Math.min(big.tip.x - 60, 256) + dx, big.base.y + dy + (i % 2 ? 6 : -5)),
-    ),
-    [0, 6, 11, 17].map((dx, i) =>
-      at(Math.min(little.tip.x + 34, 460) + dx, little.base.y + dy + (i % 2 ? 6 : -5)),
-    ),
-  ]);
-  return [{ d: [...below, ...beside].map((zig) => straight(zig)).join(''), line: 'mark', weight: 3.8 }];
+  const [big, second, third, fourth, little] = foot.toes as [Toe, Toe, Toe, Toe, Toe];
+  const starts = [
+    at(big.tip.x - 20, big.tip.y + 25),
+    at(big.tip.x + 16, big.tip.y + 27),
+    at(second.tip.x + 6, second.tip.y + 25),
+    at(third.tip.x + 7, third.tip.y + 25),
+    at(fourth.tip.x + 6, fourth.tip.y + 25),
+    at(Math.min(little.tip.x + 3, 466), little.tip.y + 25),
+  ];
+  const zig = [at(-6, 0), at(5, 6), at(-5, 13), at(6, 21)];
+  const sparks = starts.map((start) =>
+    straight(zig.map((p) => at(start.x + p.x, Math.min(start.y + p.y, 356)))),
+  );
+  return [{ d: sparks.join(''), line: 'mark', weight: 4 }];
 }
 
 const crystal = (p: Point, r: number): string =>
@@ -75,8 +76,8 @@ export function drawCold(foot: Foot, level: 1 | 2): Shape[] {
           at(centre - 99, ankle + 24),
           at(centre - 74, ankle - 14),
         ]
-      : [at(centre + 84, ankle + 2)];
-  const marks = places.map((p, i) => crystal(p, (level === 2 ? 17 : 12) - (i % 2) * 3)).join('');
+      : [at(centre + 92, ankle + 14), at(centre + 72, ankle - 18)];
+  const marks = places.map((p, i) => crystal(p, (level === 2 ? 18 : 13) - (i % 2) * 3)).join('');
   return [
     { d: marks, line: 'ink', weight: level === 2 ? 7.5 : 6 },
     { d: marks, line: 'wet', weight: level === 2 ? 3.6 : 2.6 },
@@ -95,9 +96,9 @@ export function drawHand(foot: Foot): Shape[] {
   };
   const pts = (numbers: string) => pointsOf(numbers).map((p) => place(p.x, p.y));
   const hand = pts(
-    '150 -8 118 -12 92 -10 64 -4 36 0 6 0 -16 3 -31 10 -38 21 -32 29 -22 25 -10 21 6 20 32 21 60 27 90 41 124 44 152 38',
+    '150 -8 118 -12 92 -10 58 -3 10 0 -18 3 -34 12 -38 22 -31 29 -20 24 -6 20 32 21 60 27 90 41 124 44 152 38',
   );
-  const behind = pts('60 -6 30 -4 -6 -4 -30 -1 -46 8 -53 19 -47 27 -38 23 -20 16 20 14');
+  const behind = pts('60 -6 20 -4 -26 -2 -46 8 -53 19 -46 27 -30 20 20 14');
   const thumb = pts('106 28 84 31 60 35 38 37 28 43 34 51 60 52 90 49 114 43');
   const knuckles = smooth(pts('64 0 60 8')) + smooth(pts('22 4 19 11'));
   const thumbNail = pts('31 41 40 39 44 44 36 47');

@@ -1,20 +1,28 @@
 import type { SceneSpec } from '../spec.ts';
 import { at, smooth, straight, type Picture, type Shape } from '../shapes.ts';
 import { mirrored, type FeetGeometry } from './layout.ts';
+import { onward } from './curves.ts';
 import { drawFoot } from './foot.ts';
 import { drawBandage, drawCord, drawPlate, drawStrips } from './pull.ts';
 import { drawCold, drawLift, drawPlaces, drawPrickles, drawWaving } from './marks.ts';
 
-/** Mirrors a path at the points: every first number of a pair is an x. */
-function mirrorPath(d: string, width: number): string {
-  let isX = false;
-  return d.replace(/-?\d+(?:\.\d+)?/g, (value) => {
-    isX = !isX;
-    return isX ? String(Math.round((width - Number(value)) * 10) / 10) : value;
-  });
+/** A path with each of its points moved. */
+function moved(d: string, move: (x: number, y: number) => [number, number]): string {
+  return d.replace(/(-?\d+(?:\.\d+)?) (-?\d+(?:\.\d+)?)/g, (_, x: string, y: string) =>
+    move(Number(x), Number(y))
+      .map((value) => String(Math.round(value * 10) / 10))
+      .join(' '),
+  );
 }
 const mirrorShapes = (shapes: Shape[], width: number): Shape[] =>
-  shapes.map((shape) => ({ ...shape, d: mirrorPath(shape.d, width) }));
+  shapes.map((shape) => ({ ...shape, d: moved(shape.d, (x, y) => [width - x, y]) }));
+
+/** Bends may swing a little past the edge of the picture; nothing is drawn there. */
+const keepInside = (shapes: Shape[], width: number, height: number): Shape[] =>
+  shapes.map((shape) => ({
+    ...shape,
+    d: moved(shape.d, (x, y) => [Math.min(width, Math.max(0, x)), Math.min(height, Math.max(0, y))]),
+  }));
 
 export function drawFeet(
   spec: SceneSpec,
@@ -41,17 +49,7 @@ export function drawFeet(
     young,
   });
   const { width, height } = view;
-  const blanket = [
-    at(0, 0),
-    at(0, 15),
-    at(60, 19),
-    at(130, 13),
-    at(240, 18),
-    at(350, 13),
-    at(420, 19),
-    at(width, 15),
-    at(width, 0),
-  ];
+  const fold = [at(0, 15), at(110, 14), at(240, 18), at(370, 14), at(width, 15)];
   const shapes: Shape[] = [
     {
       d: straight([at(0, 0), at(width, 0), at(width, height), at(0, height)], true),
@@ -68,13 +66,18 @@ export function drawFeet(
     ...flip(other),
     ...pulled,
     ...drawBandage(spec, g),
-    { d: smooth(blanket, true, 0.6), fill: 'blanket', line: 'ink' },
+    {
+      d: straight([at(0, 0)]) + onward(smooth(fold)) + onward(straight([at(width, 0)])) + 'Z',
+      fill: 'blanket',
+    },
+    { d: smooth(fold), line: 'ink' },
     ...drawWaving(spec, g.pulled),
     ...(spec.mark === 'numb-dots' ? drawPrickles(g.pulled) : []),
     ...drawPlaces(spec, g),
     ...drawLift(spec),
-    ...(spec.otherCoolMark > 0 ? flip(drawCold(otherAsPulled, spec.otherCoolMark)) : []),
-    ...(spec.coolMark > 0 ? drawCold(g.pulled, spec.coolMark) : []),
+    ...(spec.otherCoolMark !== 0 ? flip(drawCold(otherAsPulled, spec.otherCoolMark)) : []),
+    ...(spec.coolMark !== 0 ? drawCold(g.pulled, spec.coolMark) : []),
   ];
-  return { ...view, shapes: geometry.side === 'right' ? flip(shapes) : shapes };
+  const kept = keepInside(shapes, width, height);
+  return { ...view, shapes: geometry.side === 'right' ? flip(kept) : kept };
 }

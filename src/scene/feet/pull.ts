@@ -14,7 +14,8 @@ import {
   type Shape,
 } from '../shapes.ts';
 import { alongSide, MIDDLE, APART, type FeetGeometry } from './layout.ts';
-import { dots, onward } from './foot.ts';
+import { bend, onward } from './curves.ts';
+import { dots } from './foot.ts';
 
 const QUIET = 1.4;
 const centre = MIDDLE + APART;
@@ -69,7 +70,7 @@ export function drawPlate(g: FeetGeometry): Shape[] {
   ];
   return [
     { d: straight(board, true), fill: 'plate', line: 'ink' },
-    { d: grain.map((line) => smooth(line)).join(''), line: 'frame', weight: QUIET },
+    { d: grain.map(bend).join(''), line: 'frame', weight: QUIET },
     { d: straight(wrap(-half + 12), true) + straight(wrap(half - 12), true), fill: 'band', line: 'ink' },
   ];
 }
@@ -148,14 +149,12 @@ export function drawBandage(spec: SceneSpec, g: FeetGeometry): Shape[] {
   const { inner, outer } = g.pulled;
   const pinch = spec.bandTight * 4;
   const edge = g.edgeY;
-  const levels = [0, 0.35, 0.7, 1].map((t) => t * edge);
+  const levels = [0, 0.5, 1].map((t) => t * edge);
   const thick = (y: number) => 5 - pinch * (edge > 0 ? Math.max(0, (y / edge - 0.5) * 2) : 0);
   const left = levels.map((y) => beside(alongSide(inner, y), -thick(y)));
   const right = levels.map((y) => beside(alongSide(outer, y), thick(y)));
-  const [endLeft, endRight] = [left[3]!, right[3]!];
-  const hem = [0.2, 0.4, 0.6, 0.8].map((t) =>
-    at(mix(endLeft.x, endRight.x, t), edge + 9 * (1 - (2 * t - 1) ** 2)),
-  );
+  const [endLeft, endRight] = [left[2]!, right[2]!];
+  const hem = [0.33, 0.67].map((t) => at(mix(endLeft.x, endRight.x, t), edge + 9 * (1 - (2 * t - 1) ** 2)));
   const outline =
     smooth(left) + onward(smooth([endLeft, ...hem, endRight])) + onward(smooth(right.toReversed())) + 'Z';
   const wrap = (y: number): Point[] => [
@@ -167,11 +166,11 @@ export function drawBandage(spec: SceneSpec, g: FeetGeometry): Shape[] {
   const shapes: Shape[] = [];
   if (spec.bandTight > 0) shapes.push(...bulge(spec, endLeft, endRight, edge));
   shapes.push({ d: outline, fill: 'band', line: 'ink' });
-  shapes.push({ d: wraps.map((y) => smooth(wrap(y))).join(''), line: 'band-shade', weight: 2.2 });
+  shapes.push({ d: wraps.map((y) => bend(wrap(y))).join(''), line: 'band-shade', weight: 2.2 });
   shapes.push(...onBandage(spec, g, edge));
   const line = [alongSide(inner, g.penY), at(centre, g.penY + 8), alongSide(outer, g.penY)];
   const pen = line.map((p, i) => plus(p, at((i - 1) * 9, 4)));
-  shapes.push({ d: smooth(pen), line: 'pen', weight: 3.4, dash: '9 5' });
+  shapes.push({ d: bend(pen), line: 'pen', weight: 3.4, dash: '9 5' });
   return shapes;
 }
 
