@@ -45,7 +45,9 @@ function readability(lang, texts, t) {
   const length = `mean ${one(mean)}, longest ${longest} words`;
   if (lang === 'en') {
     const grade = (text) => t.fleschKincaidGrade(t.countText(text, syllable));
-    const worst = sentences.reduce((a, b) => (grade(b) > grade(a) ? b : a));
+    // a text of three words has any grade: only texts of some length are named as the hardest
+    const long = sentences.filter((text) => t.wordsOf(text).length >= 8);
+    const worst = (long.length > 0 ? long : sentences).reduce((a, b) => (grade(b) > grade(a) ? b : a));
     return `grade ${one(grade(pool))}; hardest ${one(grade(worst))} "${worst}"; ${length}`;
   }
   if (lang === 'es') {
@@ -83,20 +85,29 @@ async function report() {
   }
 }
 
-for (const lang of options('stamp')) {
-  const done = stamp(root, lang, { renew: options('renew') });
-  console.log(
-    `${lang}: ${done.added} added, ${done.refreshed} refreshed, ${done.removed} removed, ${done.kept} kept as they were`,
-  );
+function act() {
+  for (const lang of options('stamp')) {
+    const done = stamp(root, lang, { renew: options('renew') });
+    console.log(
+      `${lang}: ${done.added} added, ${done.refreshed} refreshed, ${done.removed} removed, ${done.kept} kept as they were`,
+    );
+  }
+  for (const lang of options('sign')) {
+    const keys = options('key');
+    const count = sign(root, lang, {
+      area: option('area'),
+      keys: keys.length > 0 ? keys : undefined,
+      by: option('by'),
+      on: option('on') ?? new Date().toISOString().slice(0, 10),
+    });
+    console.log(`${lang}: ${count} texts signed by ${option('by')}`);
+  }
 }
-for (const lang of options('sign')) {
-  const keys = options('key');
-  const count = sign(root, lang, {
-    area: option('area'),
-    keys: keys.length > 0 ? keys : undefined,
-    by: option('by'),
-    on: option('on') ?? new Date().toISOString().slice(0, 10),
-  });
-  console.log(`${lang}: ${count} texts signed by ${option('by')}`);
+
+try {
+  act();
+} catch (error) {
+  console.error(error.message);
+  process.exit(1);
 }
 await report();

@@ -98,6 +98,7 @@ export function readReview(root, lang) {
 }
 
 function writeReview(root, lang, record) {
+  if (areasOf(root, lang).length === 0) throw new Error(`locales › ${lang}: no such language`);
   writeFileSync(path.join(folder(root, lang), REVIEW), `${JSON.stringify(record, null, 2)}\n`);
 }
 

@@ -161,6 +161,7 @@ describe('a made-up house of languages', () => {
     expect(() => sign(house, 'pl', { area: 'look', by: ' ', on: '2031-05-04' })).toThrow('role');
     expect(() => sign(house, 'pl', { area: 'look', by: 'nurse', on: 'today' })).toThrow('YYYY-MM-DD');
     expect(() => sign(house, 'pl', { area: 'ear', ...READER })).toThrow('ear');
+    expect(() => stamp(house, 'xx')).toThrow('no such language');
     expect(() => sign(house, 'pl', { keys: ['look:ear'], ...READER })).toThrow('look:ear');
   });
 
