@@ -12,7 +12,7 @@ import {
   type Point,
   type Shape,
 } from '../shapes.ts';
-import { bend, curves, onward } from './curves.ts';
+import { bend, coarse, curves, onward } from './curves.ts';
 import type { Foot, Toe } from './layout.ts';
 
 export interface FootLook {
@@ -95,7 +95,9 @@ const shortened = (hatching: string, by: number): string => {
   const lines = ends.flatMap((a, i) => (i % 2 ? [] : [[a, ends[i + 1]!] as const]));
   return lines
     .filter(([a, b]) => distance(a, b) > by * 3)
-    .map(([a, b]) => straight([between(a, b, by / distance(a, b)), between(b, a, by / distance(a, b))]))
+    .map(([a, b]) =>
+      coarse(straight([between(a, b, by / distance(a, b)), between(b, a, by / distance(a, b))])),
+    )
     .join('');
 };
 
@@ -106,7 +108,7 @@ export function drawFoot(foot: Foot, look: FootLook): Shape[] {
   const skinLines = look.young ? foot.folds : foot.tendons;
   const body = smooth(foot.inner) + onward(straight(roots)) + onward(smooth(foot.outer.toReversed()));
   const shapes: Shape[] = [
-    { d: smooth(foot.shadow) + 'Z', fill: 'floor' },
+    { d: coarse(smooth(foot.shadow)) + 'Z', fill: 'floor' },
     // the line along the roots of the toes goes under the toes
     { d: body, fill: 'skin', line: 'ink' },
   ];

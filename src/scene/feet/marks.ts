@@ -15,7 +15,7 @@ import {
   pointsOf,
 } from '../shapes.ts';
 import { MIDDLE, APART, type FeetGeometry, type Foot, type Toe } from './layout.ts';
-import { bend } from './curves.ts';
+import { bend, coarse } from './curves.ts';
 import { rays } from './pull.ts';
 
 const centre = MIDDLE + APART;
@@ -77,7 +77,7 @@ export function drawCold(foot: Foot, level: 1 | 2): Shape[] {
           at(centre - 74, ankle - 14),
         ]
       : [at(centre + 92, ankle + 14), at(centre + 72, ankle - 18)];
-  const marks = places.map((p, i) => crystal(p, (level === 2 ? 18 : 13) - (i % 2) * 3)).join('');
+  const marks = coarse(places.map((p, i) => crystal(p, (level === 2 ? 18 : 13) - (i % 2) * 3)).join(''));
   return [
     { d: marks, line: 'ink', weight: level === 2 ? 7.5 : 6 },
     { d: marks, line: 'wet', weight: level === 2 ? 3.6 : 2.6 },
@@ -104,11 +104,11 @@ export function drawHand(foot: Foot): Shape[] {
   const thumbNail = pts('31 41 40 39 44 44 36 47');
   const sleeve = pts('142 -15 210 -32 210 60 146 47');
   return [
-    { d: smooth(behind, true), fill: 'hand', line: 'ink' },
-    { d: smooth(hand, true, 0.9), fill: 'hand', line: 'ink' },
+    { d: coarse(smooth(behind, true)), fill: 'hand', line: 'ink' },
+    { d: coarse(smooth(hand, true, 0.9)), fill: 'hand', line: 'ink' },
     { d: knuckles, line: 'ink', weight: 1.5 },
-    { d: smooth(thumb), fill: 'hand', line: 'ink' },
-    { d: smooth(thumbNail, true), fill: 'sheet', line: 'ink', weight: 1.3 },
+    { d: coarse(smooth(thumb)), fill: 'hand', line: 'ink' },
+    { d: coarse(smooth(thumbNail, true)), fill: 'sheet', line: 'ink', weight: 1.3 },
     { d: straight(sleeve, true), fill: 'pad', line: 'ink' },
   ];
 }

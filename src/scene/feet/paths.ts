@@ -1,19 +1,11 @@
 import type { SceneSpec } from '../spec.ts';
 import { at, smooth, straight, type Picture, type Shape } from '../shapes.ts';
 import { mirrored, type FeetGeometry } from './layout.ts';
-import { onward } from './curves.ts';
+import { moved, onward } from './curves.ts';
 import { drawFoot } from './foot.ts';
 import { drawBandage, drawCord, drawPlate, drawStrips } from './pull.ts';
 import { drawCold, drawLift, drawPlaces, drawPrickles, drawWaving } from './marks.ts';
 
-/** A path with each of its points moved. */
-function moved(d: string, move: (x: number, y: number) => [number, number]): string {
-  return d.replace(/(-?\d+(?:\.\d+)?) (-?\d+(?:\.\d+)?)/g, (_, x: string, y: string) =>
-    move(Number(x), Number(y))
-      .map((value) => String(Math.round(value * 10) / 10))
-      .join(' '),
-  );
-}
 const mirrorShapes = (shapes: Shape[], width: number): Shape[] =>
   shapes.map((shape) => ({ ...shape, d: moved(shape.d, (x, y) => [width - x, y]) }));
 
