@@ -13,6 +13,7 @@ import {
   type Point,
   type Shape,
   pointsOf,
+  ring,
 } from '../shapes.ts';
 import { MIDDLE, APART, type FeetGeometry, type Foot, type Toe } from './layout.ts';
 import { bend, coarse } from './curves.ts';
@@ -130,7 +131,7 @@ export function drawPlaces(spec: SceneSpec, g: FeetGeometry): Shape[] {
   switch (spec.mark) {
     case 'skin-patch': {
       const p = plus(outerAnkle, at(0, 2));
-      const patch = Array.from({ length: 9 }, (_, i) => turn(at(p.x + (i % 2 ? 13 : 16), p.y), p, i * 40));
+      const patch = ring(p, 15, 13, 25, 9).map((q, i) => between(p, q, [1, 0.86, 1.1][i % 3]!));
       return [
         { d: smooth(patch, true), fill: 'skin-shade', line: 'ink', weight: 1.8 },
         { d: hatch(patch, 5, 30), line: 'ink', weight: 1.4 },

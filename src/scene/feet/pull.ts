@@ -105,7 +105,7 @@ export function drawCord(spec: SceneSpec, g: FeetGeometry): Shape[] {
       return [
         ...twine(straight([from, to])),
         knot,
-        { d: ringed.map((p) => oval(p, 6, 6)).join(''), fill: 'bag', line: 'ink' },
+        { d: ringed.map((p) => oval(p, 6, 6)).join(''), fill: 'plate', line: 'ink' },
       ];
     }
     case 'caught':
@@ -176,7 +176,7 @@ export function drawBandage(spec: SceneSpec, g: FeetGeometry): Shape[] {
 
 /** Skin that swells out below an edge which sits too tight. */
 function bulge(spec: SceneSpec, left: Point, right: Point, edge: number): Shape[] {
-  const out = 7 * spec.bandTight;
+  const out = 4 + 7 * spec.bandTight;
   const deep = 9 + 6 * spec.bandTight;
   const roll = [
     plus(left, at(2, -2)),
