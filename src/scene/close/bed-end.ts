@@ -15,16 +15,16 @@ interface View {
   height: number;
 }
 const FLOOR = 334;
-const RADIUS = 26;
-const SCALE = 0.8;
+const RADIUS = 36;
+const SCALE = 0.9;
 const BOARD = { from: 214, to: 240 } as const;
 /** How far the body can slide, and so how far the weight can sink. */
-const SLIDE = 118;
+const SLIDE = 112;
 
 export function layoutBedEnd(spec: SceneSpec, _view: View) {
   const { full } = FOOT_BUILD[spec.age];
   const low = (1 - spec.bedRaise) * 30;
-  const axle = at(298, 134 + low);
+  const axle = at(312, 150 + low);
   const pull = axle.y - RADIUS;
   const tilt = spec.bedRaise * 16;
   const sheet = profile([at(0, 156 + low + tilt), at(107, 156 + low + tilt / 2), at(214, 156 + low)]);
@@ -120,9 +120,9 @@ function drawWheel({ axle, radius, boardTop }: BedEndGeometry): Shape[] {
     inked(straight([at(BOARD.to, foot - 6), at(BOARD.to + 9, foot - 6), at(BOARD.to + 9, foot + 42), at(BOARD.to, foot + 42)], true), 'metal'),
     inked(oval(at(BOARD.to + 4.5, foot + 2), 2, 2) + oval(at(BOARD.to + 4.5, foot + 34), 2, 2), 'ink', 1),
     inked(oval(axle, radius, radius), 'metal'),
-    inked(oval(axle, radius - 6, radius - 6), 'sheet', 2),
-    quiet(oval(axle, radius - 11, radius - 11), 'soft', 1.6),
-    inked(oval(axle, 6, 6), 'metal', 2),
-    inked(oval(axle, 2, 2), 'ink', 1),
+    inked(oval(axle, radius - 8, radius - 8), 'sheet', 2),
+    quiet(oval(axle, radius - 14, radius - 14), 'soft', 1.6),
+    inked(oval(axle, 8, 8), 'metal', 2),
+    inked(oval(axle, 2.6, 2.6), 'ink', 1),
   ];
 }

@@ -5,9 +5,9 @@ import type { BedEndGeometry } from './bed-end.ts';
 import { arc, inked, joined, quiet, rays } from './strokes.ts';
 
 /** A twisted cord along a path. */
-const rope = (d: string, weight = 5.6): Shape[] => [
+const rope = (d: string, weight = 6.4): Shape[] => [
   { d, line: 'cord', weight },
-  { d, line: 'sheet', weight: 1.7, dash: '4 6' },
+  { d, line: 'sheet', weight: 2, dash: '4 7' },
 ];
 
 export function drawCordState(spec: SceneSpec, g: BedEndGeometry): Shape[] {
@@ -18,14 +18,14 @@ export function drawCordState(spec: SceneSpec, g: BedEndGeometry): Shape[] {
   const tie: Shape[] = [inked(oval(knot, 5, 4.4), 'metal', 2)];
   const down = hangingPart(g, slack);
   const overWheel = smooth(arc(g.axle, g.radius, -90, 0, 4));
-  const sag = slack ? smooth([knot, at(middle.x, middle.y + 26), at(top.x - 16, top.y + 4), top]) : straight([knot, top]);
+  const sag = slack ? smooth([knot, at(middle.x, middle.y + 15), at(top.x - 20, top.y + 3), top]) : straight([knot, top]);
   switch (spec.cord) {
     case 'off-wheel':
       return [...tie, ...drawJam(g, knot, slack)];
     case 'frayed':
       return [...tie, ...drawFrayed(g, knot, middle, top, joined(overWheel, down))];
     case 'knot-at-wheel':
-      return [...tie, ...rope(joined(sag, overWheel, down)), ...drawKnot(at(g.axle.x - 21, g.axle.y - g.radius - 1))];
+      return [...tie, ...rope(joined(sag, overWheel, down)), ...drawKnot(at(g.axle.x - 26, g.axle.y - g.radius))];
     case 'under-blanket':
       return [...tie, ...rope(joined(smooth([knot, at(middle.x, middle.y + 12), top]), overWheel, down)), ...drawBlanket(knot, top)];
     case 'toy-on-cord': {
@@ -49,32 +49,35 @@ function hangingPart(g: BedEndGeometry, slack: boolean): string {
 /** Beside the wheel: the groove is empty, the cord is jammed on the axle with a sharp bend. */
 function drawJam(g: BedEndGeometry, knot: Point, slack: boolean): Shape[] {
   const { axle } = g;
-  const jam = at(axle.x - 2, axle.y - 6);
+  const jam = at(axle.x - 4, axle.y - 8);
+  const turns = [[-16, -4, -2, 13, 15, 3, 6, -13], [-10, 11, 8, 12, 17, -6, -3, -15]].map(([a, b, c, d, e, f, h, i]) =>
+    smooth([at(axle.x + a!, axle.y + b!), at(axle.x + c!, axle.y + d!), at(axle.x + e!, axle.y + f!), at(axle.x + h!, axle.y + i!)], true),
+  );
   return [
     ...rope(joined(straight([knot, jam]), smooth([jam, at(axle.x + 8, axle.y - 5), at(axle.x + 9, axle.y + 3), g.leaves]), hangingPart(g, slack)), 6.4),
-    ...rope(smooth([at(axle.x - 10, axle.y - 2), at(axle.x - 2, axle.y + 8), at(axle.x + 9, axle.y + 2), at(axle.x + 8, axle.y - 8)]), 6),
-    inked(rays(axle, 34, 58, -78, 40, 5, 12), 'mark', 1.4),
+    ...rope(turns.join(''), 6),
+    inked(rays(axle, 44, 72, -150, 40, 8, 14), 'mark', 1.4),
   ];
 }
 
 function drawFrayed(g: BedEndGeometry, knot: Point, middle: Point, top: Point, rest: string): Shape[] {
-  const half = Math.min(24, (top.x - knot.x) / 4);
+  const half = Math.min(32, (top.x - knot.x) / 4);
   const [left, right] = [at(middle.x - half, middle.y), at(middle.x + half, middle.y)];
   const strands = [-1, 1].flatMap((way) => {
     const root = way < 0 ? left : right;
-    return [-64, -38, -14, 18, 44, 66].map((angle, i) => {
-      const long = [34, 42, 26, 30, 44, 32][i]!;
+    return [-78, -48, -19, 16, 45, 76].map((angle, i) => {
+      const long = [26, 33, 24, 25, 34, 27][i]!;
       const tip = turn(at(root.x - way * long, root.y), root, way < 0 ? angle : -angle);
       const bow = between(root, tip, 0.55);
-      return smooth([at(root.x + way * 6, root.y), at(bow.x + 3 * way, bow.y + (i % 2 ? 5 : -5)), tip]);
+      return smooth([at(root.x + way * 6, root.y), at(bow.x - 3 * way, bow.y + (i % 2 ? 5 : -5)), tip]);
     });
   });
   return [
     ...rope(straight([knot, left])),
     ...rope(joined(straight([right, top]), rest)),
     inked(smooth([left, at(middle.x - 6, middle.y + 2.5), at(middle.x + 6, middle.y - 2.5), right]), undefined, 1.8),
-    inked(strands.join(''), undefined, 2.4),
-    { d: rays(middle, 50, 66, -118, -62, 4, 9) + rays(middle, 50, 66, 62, 118, 4, 9), fill: 'mark' },
+    inked(strands.join(''), undefined, 2.8),
+    { d: rays(middle, 48, 74, -125, -55, 4, 13) + rays(middle, 48, 74, 55, 125, 4, 13), fill: 'mark' },
   ];
 }
 

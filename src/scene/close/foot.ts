@@ -19,10 +19,9 @@ export function layoutFoot(spec: SceneSpec, _view: View) {
   const scale = SCALE[spec.age];
   const { full } = FOOT_BUILD[spec.age];
   const sunk = 1 - spec.heelGap;
-  const start = 186 - spec.slide * 6;
-  const ankle = at(start + spec.slide * 24, 212 + sunk * (SHEET - 212 - 30 * scale + 5));
+  const ankle = at(186 + spec.slide * 20, 212 + sunk * (SHEET - 212 - 30 * scale + 5));
   const foot = sideFoot({ ankle, scale, look: spec, floor: SHEET + 4 });
-  const axis = (x: number) => mix(212, ankle.y, rise(x, 0, ankle.x));
+  const axis = (x: number) => mix(212, ankle.y, rise(x, 0, ankle.x - 25 * scale));
   const front = profile([at(0, -26 * full * scale), at(60, -22 * full * scale), at(ankle.x - 24 * scale, -SHANK.front * full * scale)]);
   const back = profile([at(0, 26 * full * scale), at(50, 26.5 * full * scale), at(ankle.x - 46 * scale, 21.5 * full * scale), at(ankle.x - 24 * scale, SHANK.back * full * scale)]);
   const edge = ankle.x - 31 * scale;
@@ -60,7 +59,7 @@ export function layoutPlate(spec: SceneSpec, sole: readonly Point[], onPull: Poi
   const near = reach(touching) + thick / 2 / normal.x + 1.5;
   const far = Math.max(onPull.x + FAR * scale, near);
   const middle = at(mix(near, far, spec.plateGap), onPull.y);
-  const [up, down] = [-84 * scale, 26 * scale];
+  const [up, down] = [-84 * scale, 16 * scale];
   const box = [at(-thick / 2, up), at(thick / 2, up), at(thick / 2, down), at(-thick / 2, down)];
   const corners = turnAll(box.map((p) => at(middle.x + p.x, middle.y + p.y)), middle, -spec.plateTilt);
   return { plate: corners, plateMiddle: middle, plateBack: turn(at(middle.x + thick / 2, middle.y), middle, -spec.plateTilt), touching };
@@ -111,7 +110,7 @@ export function drawCord(from: Point, to: Point, scale: number): Shape[] {
 }
 
 function drawPressure(p: Point, scale: number): Shape[] {
-  return [{ d: rays(at(p.x - 2, p.y), 9 * scale, 21 * scale, 170, 280, 5, 9), fill: 'mark' }, { d: rays(at(p.x + 6, p.y), 9 * scale, 21 * scale, -60, 0, 3, 9), fill: 'mark' }];
+  return [{ d: rays(at(p.x - 2, p.y), 11 * scale, 25 * scale, 185, 280, 4, 11), fill: 'mark' }, { d: rays(at(p.x + 6, p.y), 11 * scale, 25 * scale, -60, 0, 3, 11), fill: 'mark' }];
 }
 
 /** Toes that wave; crossed out when they do not. */

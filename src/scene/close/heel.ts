@@ -1,7 +1,7 @@
 /** Heel and ankle from the side, large: does the heel hang free over its thin pad, and is the skin smooth? */
 import type { SceneSpec } from '../spec.ts';
-import { at, hatch, INK, mix, oval, ring, smooth, type Picture, type Point, type Shape } from '../shapes.ts';
-import { FOOT_BUILD, SHANK, sideFoot } from '../parts/foot.ts';
+import { at, hatch, INK, mix, oval, ring, smooth, straight, type Picture, type Point, type Shape } from '../shapes.ts';
+import { drawSideFoot, FOOT_BUILD, SHANK, sideFoot, type Pen } from '../parts/foot.ts';
 import { drawBed, drawPad } from './bed.ts';
 import { drawCord, drawPlate, drawTape, layoutPlate } from './foot.ts';
 import { along, arc, cropField, cropLine, dense, hump, inked, profile, quiet, rays, rise, type Profile } from './strokes.ts';
@@ -15,14 +15,21 @@ const SCALE = { 2: 2.5, 5: 2.6, 9: 2.66, 14: 2.7 } as const;
 const SHEET = 286;
 const AXIS = 170;
 const DENT = 14;
+/** The toes stand higher than the page. */
+const CROPPED: Pen = {
+  line: (points) => cropLine(dense(points)),
+  field: (points) => straight(cropField(dense(points, true)), true),
+  body: (points) => straight(cropField(dense(points)), true),
+  kept: (points) => cropField(points),
+};
 
 export function layoutHeel(spec: SceneSpec, view: View) {
   const scale = SCALE[spec.age];
   const { full } = FOOT_BUILD[spec.age];
   const sunk = 1 - spec.heelGap;
-  const ankle = at(222, AXIS + sunk * (SHEET + DENT + 6 - AXIS - 29 * scale));
+  const ankle = at(222 + spec.slide * 14, AXIS + sunk * (SHEET + DENT + 6 - AXIS - 29 * scale));
   const foot = sideFoot({ ankle, scale, look: spec, floor: SHEET + sunk * DENT });
-  const axis = (x: number) => mix(AXIS, ankle.y, rise(x, -60, ankle.x));
+  const axis = (x: number) => mix(AXIS, ankle.y, rise(x, -60, ankle.x - 25 * scale));
   const front = profile([at(0, -25 * full * scale), at(90, -19 * full * scale), at(ankle.x - 24 * scale, -SHANK.front * full * scale)]);
   const back = profile([at(0, 34 * full * scale), at(50, 32 * full * scale), at(110, 24 * full * scale), at(ankle.x - 24 * scale, SHANK.back * full * scale)]);
   const edge = ankle.x - 33 * scale;
@@ -44,7 +51,7 @@ export function layoutHeel(spec: SceneSpec, view: View) {
     pen: at(edge, axis(edge)),
     ...layoutPlate(spec, sole, at(ankle.x, pull), scale),
     tapeStart: at(slipped - 4, axis(slipped) + 8 * scale),
-    cordEnd: at(view.width, AXIS + 9 * scale),
+    cordEnd: at(view.width, mix(AXIS, ankle.y, 0.8) + 9 * scale),
   };
 }
 export type HeelGeometry = ReturnType<typeof layoutHeel>;
@@ -55,16 +62,10 @@ export function drawHeel(spec: SceneSpec, g: HeelGeometry, view: View): Picture 
   const sheet: Profile = (x) => SHEET + DENT * rise(sunk, 0.72, 1) * hump(x, foot.heel.x - 4, 52);
   const lines = { upper: profile(g.front), lower: profile(g.back) };
   const wrap: Wrap = { ...lines, from: 0, to: g.bandEdge.x, penTo: g.pen.x, pitch: 38, size: 0.8 };
-  const outline = dense([...g.front, ...foot.outline, ...[...g.back].reverse()], false, 3);
-  const hidden = dense(foot.instep, false, 3);
   const shapes: Shape[] = [
     ...drawBed(sheet, view.width, view.height),
     ...drawPad(8, 132, (x) => lines.lower(x) + 4, sheet),
-    { d: cropLine(hidden), fill: 'skin', line: 'ink' },
-    { d: smooth(cropField(outline), true, 0.6), fill: 'skin' },
-    { d: cropLine(outline), line: 'ink' },
-    { d: [foot.archLine, foot.heelFold].map((f) => cropLine(dense(f))).join(''), line: 'skin-shade', weight: 2 },
-    inked(smooth(foot.ankleBone), undefined, 2),
+    ...drawSideFoot(foot, g.front, g.back, spec, CROPPED),
     ...drawSkinAtEdges(spec, wrap),
     ...drawTape(g.tapeStart, g.plateMiddle, scale * 6.4),
     ...drawWrap(spec, wrap),
@@ -103,7 +104,7 @@ function drawSoreHeel(heel: Point, scale: number): Shape[] {
   const c = at(heel.x - 2, heel.y - 6 * scale);
   const sore = ring(at(c.x, c.y + 1.5 * scale), 13 * scale, 6.6 * scale, 0, 12);
   return [
-    { d: smooth(sore, true), fill: 'shift' },
+    { d: smooth(sore, true), fill: 'skin-shade' },
     quiet(hatch(sore, 6, 45), 'ink', 1.5),
     inked(rays(c, 17 * scale, 38 * scale, -14, 194, 9, 15), 'mark', 1.6),
   ];
@@ -113,7 +114,7 @@ function drawSoreHeel(heel: Point, scale: number): Shape[] {
 function drawPatch(c: Point): Shape[] {
   const around = ring(c, 43, 38, 10, 12).map((p, i) => at(mix(c.x, p.x, i % 3 ? 1 : 0.9), mix(c.y, p.y, i % 2 ? 1 : 0.92)));
   return [
-    { d: smooth(around, true), fill: 'shift', line: 'ink', weight: 1.6 },
+    { d: smooth(around, true), fill: 'skin-shade', line: 'ink', weight: 1.6 },
     quiet(hatch(around, 6.5, 45), 'ink', 1.5),
     { d: oval(c, 23, 19), fill: 'nail', line: 'ink', weight: INK },
     quiet(smooth(arc(c, 14, 190, 265, 4)), 'white', 3.4),

@@ -87,7 +87,7 @@ function across(g: KneeGeometry, y: number, out: number, lean = 0): Point[] {
 
 export function drawKnee(spec: SceneSpec, g: KneeGeometry, view: View): Picture {
   const shapes: Shape[] = [...drawSheet(view), ...drawPadFromAbove(g)];
-  shapes.push({ d: limb(g.inner, g.outer), fill: 'skin' }, inked(smooth(g.inner) + smooth(g.outer)));
+  shapes.push({ d: limb(g.inner, g.outer), fill: 'skin' }, inked(smooth(g.inner) + smooth(g.outer) + smooth([g.inner[g.inner.length - 1]!, at(AXIS, g.inner[g.inner.length - 1]!.y + 9), g.outer[g.outer.length - 1]!])));
   shapes.push({ d: smooth(across(g, g.pen.y - 7, -2)), line: 'pen', weight: 3.6 });
   shapes.push(...drawBand(g), ...drawCap(g), ...drawPlateAndTapes(g), ...drawSole(spec, g), ...drawLook(g));
   return { ...view, shapes };

@@ -54,10 +54,11 @@ export function drawThigh(spec: SceneSpec, g: ThighGeometry, view: View): Pictur
     inked(smooth(g.front) + smooth(g.back)),
     ...drawKneecap(g),
   ];
+  // taut or bent skin has no quiet lines
+  if (spec.thigh === 'usual' || spec.thigh === 'stained') shapes.push(...drawEase(lines));
   if (spec.thigh === 'thick') shapes.push(...drawTaut(lines));
   if (spec.thigh === 'bent') shapes.push(...drawBend(g, lines));
   if (spec.thigh === 'stained') shapes.push(...drawDressing(g.middle));
-  if (spec.thigh === 'usual' || spec.thigh === 'stained') shapes.push(...drawEase(lines));
   shapes.push(...drawSkinAtEdges(spec, wrap), ...drawWrap(spec, wrap), ...drawGown(g, lines));
   if (spec.mark === 'jump-zigzag') shapes.push(...drawJump(g));
   return { ...view, shapes };

@@ -4,8 +4,9 @@ import { at, mix, smooth, straight, turn, type Point, type Shape } from '../shap
 import { arc, inked, quiet, rays } from './strokes.ts';
 
 const FLOOR = 334;
-const RANGE = 106;
-const TALL = 84;
+const RANGE = 90;
+const SIZE = 1.2;
+const TALL = 84 * SIZE;
 const BOARD_FACE = 240;
 type Load = Pick<SceneSpec, 'loadHeight' | 'loadTouch' | 'loadSwing' | 'slide'>;
 
@@ -25,22 +26,22 @@ export function layoutBag(spec: Load, x: number, wheelY: number, slideLength: nu
   const leans = spec.loadTouch === 'bed-end' && !onFloor;
   const onStool = spec.loadTouch === 'other' && !onFloor;
   const resting = onFloor || onStool;
-  const bottom = onFloor ? FLOOR + 8 : leans ? Math.max(wanted, 284) : onStool ? Math.min(wanted, FLOOR - 34) : wanted;
-  const ring = leans ? at(BOARD_FACE + 46, bottom - TALL) : at(x, bottom - TALL);
+  const bottom = onFloor ? FLOOR + 8 : leans ? Math.max(wanted, 300) : onStool ? Math.min(wanted, FLOOR - 34) : wanted;
+  const ring = leans ? at(BOARD_FACE + 56, bottom - TALL) : at(x, bottom - TALL);
   const angle = leans ? 14 : spec.loadSwing === 1 && !resting ? -11 : 0;
   const pivot = leans ? ring : at(x, wheelY);
-  const place = ([a, b]: readonly [number, number]) => turn(at(ring.x + a, ring.y + b), pivot, angle);
+  const place = ([a, b]: readonly [number, number]) => turn(at(ring.x + a * SIZE, ring.y + b * SIZE), pivot, angle);
   return {
-    tied: resting ? at(ring.x - 9, ring.y + 33) : place([0, 6]),
+    tied: resting ? at(ring.x - 9 * SIZE, ring.y + 33 * SIZE) : place([0, 6]),
     outline: (resting ? SLUMPED : HANGING).map(place),
     neck: ((resting ? [[-18, 39], [-9, 41], [0, 40]] : [[-12, 21], [0, 24], [12, 21]]) as [number, number][]).map(place),
     seam: ((resting ? [[-44, 66], [-10, 72], [20, 66], [47, 68]] : [[-31, 62], [-10, 67], [10, 67], [31, 62]]) as [number, number][]).map(place),
     folds: ((resting ? [[-8, 46, -20, 56, -36, 60], [0, 46, 14, 56, 34, 58]] : [[-4, 28, -12, 40, -15, 52], [5, 28, 11, 38, 13, 47]]) as number[][]).map((f) => [place([f[0]!, f[1]!]), place([f[2]!, f[3]!]), place([f[4]!, f[5]!])]),
     resting,
-    touch: leans ? at(BOARD_FACE + 3, bottom - 22) : onFloor ? at(ring.x, bottom) : at(ring.x, bottom),
+    touch: leans ? at(BOARD_FACE + 6, bottom - 52) : onFloor ? at(ring.x, bottom) : at(ring.x, bottom),
     shadow: at(ring.x, FLOOR),
     seat: at(ring.x, bottom),
-    middle: at(ring.x, ring.y + 54),
+    middle: at(ring.x, ring.y + 54 * SIZE),
   };
 }
 export type BagGeometry = ReturnType<typeof layoutBag>;
@@ -61,8 +62,8 @@ const loop = (p: Point): string => smooth(arc(at(p.x, p.y + 4), 6, -90, 270, 8),
 
 /** Something holds the weight that should hold nothing. */
 function drawTouch(spec: Load, g: BagGeometry): Shape[] {
-  if (!g.resting) return [inked(rays(at(g.touch.x, g.touch.y), 22, 46, 150, 210, 3, 11), 'mark', 1.4)];
-  const spread = spec.loadTouch === 'other' ? 60 : 66;
+  if (!g.resting) return [inked(rays(at(g.touch.x, g.touch.y), 14, 44, 140, 250, 4, 12), 'mark', 1.4)];
+  const spread = spec.loadTouch === 'other' ? 70 : 76;
   const strokes = [-1, 1].flatMap((way) => [0, 1, 2].map((i) => straight([at(g.touch.x + way * (spread + i * 4), g.touch.y - 6 - i * 11), at(g.touch.x + way * (spread + 16 + i * 3), g.touch.y - 8 - i * 17)])));
   return [{ d: strokes.join(''), line: 'mark', weight: 4.4 }];
 }
@@ -81,7 +82,7 @@ export function drawSwing(g: BagGeometry): Shape[] {
   const c = at(g.middle.x, g.middle.y);
   const arcs = [-1, 1].flatMap((way) =>
     [0, 1, 2].map((i) => {
-      const x = c.x + way * (58 + i * 13) + 10;
+      const x = c.x + way * (66 + i * 13) + 10;
       return smooth([at(x - way * 5, c.y - 20 - i * 5), at(x, c.y), at(x - way * 5, c.y + 20 + i * 5)]);
     }),
   );

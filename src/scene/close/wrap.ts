@@ -34,14 +34,14 @@ export function across(upper: Profile, lower: Profile, x: number, lean = 0, part
 type Tied = Pick<SceneSpec, 'bandTight'>;
 /** The bare leg pushed out beyond a tight edge; `way` is −1 where the skin lies toward the knee. */
 export function bulging(line: Profile, edge: number, way: -1 | 1, out: -1 | 1, { bandTight }: Tied, size = 1): Profile {
-  const swell = bandTight * 8.5 * size;
+  const swell = bandTight * 9.5 * size;
   return (x) => line(x) + out * swell * (hump(x, edge + way * 24 * size, 17 * size) - 0.75 * hump(x, edge - way * 4 * size, 13 * size));
 }
 
 export function drawWrap(spec: SceneSpec, wrap: Wrap): Shape[] {
   const { from, to, size, pitch } = wrap;
   const length = to - from;
-  const folds = spec.bandWrinkle * 4.2 * size;
+  const folds = spec.bandWrinkle * 5 * size;
   const foldsEnd = from + Math.min(length * 0.8, 110 * size);
   const wave = (x: number) =>
     folds * Math.max(0, Math.sin(((x - from) / (26 * size)) * 2 * Math.PI)) * Math.min(1, Math.max(0, (foldsEnd - x) / (30 * size)));
@@ -96,7 +96,7 @@ function foldLines(spec: SceneSpec, from: number, end: number, size: number, upp
       creases.push(smooth(across(upper, lower, x - gap * 0.4, 6 * size, [mix(lo, hi, 0.3), mix(lo, hi, 0.8)])));
     }
   }
-  return [inked(creases.join(''), undefined, 1.9)];
+  return [inked(creases.join(''), undefined, 2.2)];
 }
 
 /** What the bandage itself went through: wet, stained. */
@@ -162,6 +162,5 @@ function dents(spec: SceneSpec, { upper, lower, size }: Wrap, edge: number, way:
     const long = (i % 2 ? 20 : 30) * size;
     return smooth([at(x, y), at(x + way * long * 0.5, y - 2), at(x + way * long, y + (t - 0.5) * 12 * size)]);
   });
-  const rim = smooth(across(upper, lower, edge + way * 42 * size, 0, [0.12, 0.88]));
-  return [{ d: rim, line: 'skin-shade', weight: 5 * size }, inked(lines.join(''), undefined, 1.8)];
+  return [inked(lines.join(''), undefined, 2)];
 }

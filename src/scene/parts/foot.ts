@@ -85,21 +85,12 @@ export function sideFoot({ ankle, scale, look, floor = Infinity }: FootLook) {
   ];
   const lay = (pairs: readonly Pair[]) => pairs.map(([u, v]) => place(u, v));
 
-  const fan = 3.7 * (1 - look.legRoll / 60);
+  const fan = 4.3 * (1 - look.legRoll / 60);
   /** The four smaller toes, the little one first because it lies farthest back. */
   const small = [4, 3, 2, 1].map((i) => {
     const [tip, r] = [[0, 79, 74.5, 69, 62][i]!, [0, 5.7, 5.3, 5, 4.8][i]! * thick * (0.5 + 0.5 * full)];
     const v = -22 + i * fan;
-    const shape: Pair[] = [
-      [tip - 26, v + r * 0.9],
-      [tip - 15, v + r],
-      [tip - 8, v + r * 0.72],
-      [tip - 3, v + r * 0.85],
-      [tip, v],
-      [tip - 2.5, v - r],
-      [tip - 12, v - r],
-      [tip - 26, v - r],
-    ];
+    const shape: Pair[] = [[tip - 30, v + r * 0.8], [tip - 18, v + r * 0.95], [tip - 7, v + r * 0.9], [tip - 1.6, v + r * 0.66], [tip, v - r * 0.1], [tip - 2, v - r * 0.8], [tip - 12, v - r], [tip - 30, v - r]];
     const nail: Pair[] = [
       [tip - 6.4, v + r * 0.78],
       [tip - 2.6, v + r * 0.78],
@@ -109,20 +100,11 @@ export function sideFoot({ ankle, scale, look, floor = Infinity }: FootLook) {
     ];
     return { shape: lay(shape), nail: lay(nail) };
   });
-  const far = fan * 4 - 20;
+  const far = fan * 4 - 22 + 4.8 * thick * (0.5 + 0.5 * full);
   return {
     outline: lay(outline),
     /** The far side of the back of the foot, from ankle to little toe. */
-    instep: lay([
-      [10, 14],
-      [17 * full, 12],
-      [27, over(4.5) + fan * 0.6],
-      [40, Math.max(over(-6), far + 5)],
-      [50, far + 3],
-      [56, far - 2],
-      [52, -16],
-      [20, -14],
-    ]),
+    instep: lay([[16.5 * full, 12], [24, over(3) + fan * 0.4], [36, over(-5.5) + fan * 1.2], [45, Math.max(over(-10.5) + fan * 2, far)], [52, far - 0.6], [57, far - 5], [54, -18], [20, -14]]),
     small,
     nail: lay([
       [69.8, toe(-17.6)],
@@ -179,46 +161,49 @@ export function shiftHatch(field: readonly Point[], shift: SceneSpec['toneShift'
   return hatch(field, gap * 1.2, 80);
 }
 
+/** How lines and fields are put on the page; a picture that cuts the foot off brings its own. */
+export interface Pen {
+  line: (points: readonly Point[]) => string;
+  field: (points: readonly Point[], ease?: number) => string;
+  /** Leg and foot as one field, cut straight where the leg leaves the page. */
+  body: (points: readonly Point[]) => string;
+  kept: (points: readonly Point[]) => readonly Point[];
+}
+const SOFT_PEN: Pen = { line: (p) => smooth(p), field: (p, ease) => smooth(p, true, ease), body: (p) => smooth(p) + 'Z', kept: (p) => p };
+
 /** The foot with the leg it hangs on: `front` and `back` run from the body to the ankle. */
 export function drawSideFoot(
   foot: SideFoot,
   front: readonly Point[],
   back: readonly Point[],
   { swell, toneShift }: Pick<SceneSpec, 'swell' | 'toneShift'>,
+  pen: Pen = SOFT_PEN,
 ): Shape[] {
   const shifted = toneShift !== 'none';
   const toeFill = shifted && toneShift !== 'blotched' ? 'shift' : 'skin';
   const all = [...front, ...foot.outline, ...[...back].reverse()];
-  const shapes: Shape[] = [{ d: smooth(foot.instep), fill: 'skin', line: 'ink' }];
+  const shapes: Shape[] = [{ d: pen.field(foot.instep), fill: 'skin' }, { d: pen.line(foot.instep), line: 'ink' }];
   for (const { shape, nail } of foot.small) {
     shapes.push(
-      { d: smooth(shape), fill: toeFill, line: 'ink' },
-      { d: smooth(nail, true, 0.6), fill: 'nail', line: 'ink', weight: 1.2 },
+      { d: pen.field(shape), fill: toeFill },
+      { d: pen.line(shape), line: 'ink', weight: 2 },
+      { d: pen.field(nail, 0.6), fill: 'nail', line: 'ink', weight: 1.2 },
     );
   }
-  shapes.push({ d: smooth(all) + 'Z', fill: 'skin' });
+  shapes.push({ d: pen.body(all), fill: 'skin' });
   if (shifted) {
-    const blots = [...foot.small.map((t) => t.shape), foot.bigToe];
-    if (toneShift !== 'blotched') shapes.push({ d: smooth(foot.bigToe, true, 0.8), fill: 'shift' });
-    shapes.push({ d: shiftHatch(foot.bigToe, toneShift), line: 'ink', weight: 1.2 });
-    if (toneShift === 'blotched')
-      shapes.push({
-        d: blots.map((b) => smooth(blot(b), true)).join(''),
-        fill: 'shift',
-        line: 'ink',
-        weight: 1,
-      });
+    const blots = [...foot.small.map((t) => t.shape), foot.bigToe].map((b) => pen.field(blot(b)));
+    if (toneShift !== 'blotched') shapes.push({ d: pen.field(foot.bigToe, 0.8), fill: 'shift' });
+    shapes.push({ d: shiftHatch(pen.kept(foot.bigToe), toneShift), line: 'ink', weight: 1.2 });
+    if (toneShift === 'blotched') shapes.push({ d: blots.join(''), fill: 'shift', line: 'ink', weight: 1 });
   }
-  shapes.push(
-    { d: smooth(all), line: 'ink' },
-    { d: smooth(foot.nail, true, 0.6), fill: 'nail', line: 'ink', weight: 1.4 },
-  );
+  shapes.push({ d: pen.line(all), line: 'ink' }, { d: pen.field(foot.nail, 0.6), fill: 'nail', line: 'ink', weight: 1.4 });
   const folds = [foot.archLine, foot.heelFold];
   if (swell < 2) folds.push(foot.toeFold);
   if (swell < 1) folds.push(foot.knuckles);
-  shapes.push({ d: folds.map((f) => smooth(f)).join(''), line: 'skin-shade', weight: 2 });
-  shapes.push({ d: smooth(foot.ankleBone), line: 'ink', weight: 1.8 });
-  return shapes;
+  shapes.push({ d: folds.map((f) => pen.line(f)).join(''), line: 'skin-shade', weight: 2 });
+  shapes.push({ d: pen.line(foot.ankleBone), line: 'ink', weight: 1.8 });
+  return shapes.filter((s) => s.d !== '');
 }
 
 /** A patch in the middle of a field, a third of its size. */
