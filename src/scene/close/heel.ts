@@ -1,10 +1,36 @@
 /** Heel and ankle from the side, large: does the heel hang free over its thin pad, and is the skin smooth? */
+import { degrees } from '#domain/units.ts';
 import type { SceneSpec } from '../spec.ts';
-import { at, hatch, INK, mix, oval, ring, smooth, straight, type Picture, type Point, type Shape } from '../shapes.ts';
+import {
+  at,
+  hatch,
+  INK,
+  mix,
+  ring,
+  smooth,
+  straight,
+  type Picture,
+  type Point,
+  type Shape,
+} from '../shapes.ts';
 import { drawSideFoot, FOOT_BUILD, SHANK, sideFoot, type Pen } from '../parts/foot.ts';
 import { drawBed, drawPad } from './bed.ts';
 import { drawCord, drawPlate, drawTape, layoutPlate } from './foot.ts';
-import { along, arc, cropField, cropLine, dense, hump, inked, profile, quiet, rays, rise, type Profile } from './strokes.ts';
+import {
+  alongWith,
+  arc,
+  cropField,
+  cropLine,
+  dense,
+  hump,
+  inked,
+  profile,
+  quiet,
+  rays,
+  rise,
+  round,
+  type Profile,
+} from './strokes.ts';
 import { bulging, drawSkinAtEdges, drawWrap, type Wrap } from './wrap.ts';
 
 interface View {
@@ -12,14 +38,24 @@ interface View {
   height: number;
 }
 const SCALE = { 2: 2.5, 5: 2.6, 9: 2.66, 14: 2.7 } as const;
-const SHEET = 286;
-const AXIS = 170;
+const SHEET = 274;
+const AXIS = 160;
 const DENT = 14;
+/** How far the heel has sunk when it meets the sheet. */
+const TOUCHES = 0.62;
 /** The toes stand higher than the page. */
+const onPage = (points: readonly Point[]) => points.every((p) => p.y > 24);
 const CROPPED: Pen = {
-  line: (points) => cropLine(dense(points)),
-  field: (points) => straight(cropField(dense(points, true)), true),
-  body: (points) => straight(cropField(dense(points)), true),
+  open: (points, fill, weight = INK) =>
+    onPage(points)
+      ? [{ d: smooth(points), fill, line: 'ink', weight }]
+      : [
+          { d: straight(cropField(dense(points)), true), fill },
+          { d: cropLine(dense(points)), line: 'ink', weight },
+        ],
+  line: (points) => (onPage(points) ? smooth(points) : cropLine(dense(points))),
+  field: (points, ease) =>
+    onPage(points) ? smooth(points, true, ease) : straight(cropField(dense(points, true)), true),
   kept: (points) => cropField(points),
 };
 
@@ -27,17 +63,34 @@ export function layoutHeel(spec: SceneSpec, view: View) {
   const scale = SCALE[spec.age];
   const { full } = FOOT_BUILD[spec.age];
   const sunk = 1 - spec.heelGap;
-  const ankle = at(222 + spec.slide * 14, AXIS + sunk * (SHEET + DENT + 6 - AXIS - 29 * scale));
-  const foot = sideFoot({ ankle, scale, look: spec, floor: SHEET + sunk * DENT });
-  const axis = (x: number) => mix(AXIS, ankle.y, rise(x, -60, ankle.x - 25 * scale));
-  const front = profile([at(0, -25 * full * scale), at(90, -19 * full * scale), at(ankle.x - 24 * scale, -SHANK.front * full * scale)]);
-  const back = profile([at(0, 34 * full * scale), at(50, 32 * full * scale), at(110, 24 * full * scale), at(ankle.x - 24 * scale, SHANK.back * full * scale)]);
+  const ankle = at(214 + spec.slide * 14, AXIS + sunk * (SHEET + DENT + 6 - AXIS - 29 * scale));
+  const foot = sideFoot({ ankle, scale, look: spec, floor: SHEET + DENT * rise(sunk, TOUCHES, 1) });
+  const axis = (x: number) => mix(AXIS, ankle.y, rise(x, 20, ankle.x - 25 * scale));
+  const front = profile([
+    at(0, -25 * full * scale),
+    at(90, -19 * full * scale),
+    at(ankle.x - 24 * scale, -SHANK.front * full * scale),
+  ]);
+  const back = profile([
+    at(0, 34 * full * scale),
+    at(50, 32 * full * scale),
+    at(110, 24 * full * scale),
+    at(ankle.x - 24 * scale, SHANK.back * full * scale),
+  ]);
   const edge = ankle.x - 33 * scale;
   const slipped = edge - spec.bandFoot * 74;
   const bare = {
     upper: bulging((x) => front(x) + axis(x), slipped, 1, -1, spec, 0.7),
-    lower: bulging((x) => back(x) + axis(x), slipped, 1, 1, spec, 0.7),
+    lower: bulging(
+      (x) => Math.min(back(x) + axis(x), SHEET - 13 * (1 - rise(x, 100, ankle.x - 25 * scale))),
+      slipped,
+      1,
+      1,
+      spec,
+      0.7,
+    ),
   };
+  const busy = spec.bandTight > 0 ? [slipped] : [];
   const legEnd = ankle.x - 25 * scale;
   const pull = ankle.y + 9 * scale;
   const sole = foot.outline.slice(8).filter((p) => p.y > 0);
@@ -45,11 +98,18 @@ export function layoutHeel(spec: SceneSpec, view: View) {
     scale,
     foot,
     ankle,
-    front: along(bare.upper, 0, legEnd, 16),
-    back: along(bare.lower, 0, legEnd, 16),
+    front: alongWith(bare.upper, 0, legEnd, busy, 63),
+    back: alongWith(bare.lower, 0, legEnd, busy, 63),
     bandEdge: at(slipped, axis(slipped)),
     pen: at(edge, axis(edge)),
-    ...layoutPlate(spec, sole, at(ankle.x, pull), scale),
+    // not what this picture is about: a crooked plate leans a little, so that it stays on the page
+    ...layoutPlate(
+      { plateGap: spec.plateGap, plateTilt: degrees(spec.plateTilt * 0.3) },
+      sole,
+      at(ankle.x, pull),
+      scale,
+      436,
+    ),
     tapeStart: at(slipped - 4, axis(slipped) + 8 * scale),
     cordEnd: at(view.width, mix(AXIS, ankle.y, 0.8) + 9 * scale),
   };
@@ -59,7 +119,7 @@ export type HeelGeometry = ReturnType<typeof layoutHeel>;
 export function drawHeel(spec: SceneSpec, g: HeelGeometry, view: View): Picture {
   const { scale, foot } = g;
   const sunk = 1 - spec.heelGap;
-  const sheet: Profile = (x) => SHEET + DENT * rise(sunk, 0.72, 1) * hump(x, foot.heel.x - 4, 52);
+  const sheet: Profile = (x) => SHEET + DENT * rise(sunk, TOUCHES, 1) * hump(x, foot.heel.x - 4, 52);
   const lines = { upper: profile(g.front), lower: profile(g.back) };
   const wrap: Wrap = { ...lines, from: 0, to: g.bandEdge.x, penTo: g.pen.x, pitch: 38, size: 0.8 };
   const shapes: Shape[] = [
@@ -72,7 +132,7 @@ export function drawHeel(spec: SceneSpec, g: HeelGeometry, view: View): Picture 
     ...drawPlate({ plate: cropPlate(g.plate) }, scale),
     ...drawCord(g.plateBack, g.cordEnd, scale * 0.8),
   ];
-  if (sunk > 0.72) shapes.push(...drawPressed(foot.heel, sheet, rise(sunk, 0.72, 1)));
+  if (sunk > TOUCHES) shapes.push(...drawPressed(foot.heel, sheet, rise(sunk, TOUCHES, 1)));
   else shapes.push(...drawDaylight(foot.heel, sheet));
   if (spec.mark === 'heel-rays') shapes.push(...drawSoreHeel(foot.heel, scale));
   if (spec.mark === 'skin-patch') shapes.push(...drawPatch(foot.ankleMiddle));
@@ -81,7 +141,8 @@ export function drawHeel(spec: SceneSpec, g: HeelGeometry, view: View): Picture 
 
 /** The page ends below the upper end of the plate. */
 function cropPlate([a, b, c, d]: readonly Point[]): Point[] {
-  const cut = (low: Point, high: Point) => (high.y < 0 ? at(mix(low.x, high.x, low.y / (low.y - high.y)), 0) : high);
+  const cut = (low: Point, high: Point) =>
+    high.y < 0 ? at(mix(low.x, high.x, low.y / (low.y - high.y)), 0) : high;
   return [cut(d!, a!), cut(c!, b!), c!, d!];
 }
 
@@ -89,7 +150,11 @@ function cropPlate([a, b, c, d]: readonly Point[]): Point[] {
 function drawPressed(heel: Point, sheet: Profile, how: number): Shape[] {
   const folds = [-1, 1].flatMap((way) =>
     [34, 54].map((reach, i) =>
-      smooth([at(heel.x + way * reach - 4, sheet(heel.x + way * reach) + 7 + i * 3), at(heel.x + way * (reach - 14), sheet(heel.x) + 9 + i * 6), at(heel.x + way * (reach - 30), sheet(heel.x) + 11 + i * 7)]),
+      smooth([
+        at(heel.x + way * reach - 4, sheet(heel.x + way * reach) + 7 + i * 3),
+        at(heel.x + way * (reach - 14), sheet(heel.x) + 9 + i * 6),
+        at(heel.x + way * (reach - 30), sheet(heel.x) + 11 + i * 7),
+      ]),
     ),
   );
   return [quiet(folds.join(''), 'ink', 1.6 * how + 0.2)];
@@ -97,7 +162,7 @@ function drawPressed(heel: Point, sheet: Profile, how: number): Shape[] {
 
 /** The shadow of a heel that hangs free. */
 function drawDaylight(heel: Point, sheet: Profile): Shape[] {
-  return [{ d: oval(at(heel.x, sheet(heel.x) + 11), 44, 5), fill: 'floor' }];
+  return [{ d: round(at(heel.x, sheet(heel.x) + 11), 44, 5), fill: 'floor' }];
 }
 
 function drawSoreHeel(heel: Point, scale: number): Shape[] {
@@ -106,17 +171,19 @@ function drawSoreHeel(heel: Point, scale: number): Shape[] {
   return [
     { d: smooth(sore, true), fill: 'skin-shade' },
     quiet(hatch(sore, 6, 45), 'ink', 1.5),
-    inked(rays(c, 17 * scale, 38 * scale, -14, 194, 9, 15), 'mark', 1.6),
+    inked(rays(c, 15.5 * scale, Math.min(38 * scale, 357 - c.y), -14, 194, 9, 15), 'mark', 1.6),
   ];
 }
 
 /** A blister: rim, raised middle, hatched skin around. */
 function drawPatch(c: Point): Shape[] {
-  const around = ring(c, 43, 38, 10, 12).map((p, i) => at(mix(c.x, p.x, i % 3 ? 1 : 0.9), mix(c.y, p.y, i % 2 ? 1 : 0.92)));
+  const around = ring(c, 43, 38, 10, 12).map((p, i) =>
+    at(mix(c.x, p.x, i % 3 ? 1 : 0.9), mix(c.y, p.y, i % 2 ? 1 : 0.92)),
+  );
   return [
     { d: smooth(around, true), fill: 'skin-shade', line: 'ink', weight: 1.6 },
     quiet(hatch(around, 6.5, 45), 'ink', 1.5),
-    { d: oval(c, 23, 19), fill: 'nail', line: 'ink', weight: INK },
+    { d: round(c, 23, 19), fill: 'nail', line: 'ink', weight: INK },
     quiet(smooth(arc(c, 14, 190, 265, 4)), 'white', 3.4),
     quiet(smooth(arc(c, 15, 20, 85, 4)), 'ink', 1.4),
   ];

@@ -22,7 +22,11 @@ export function drawClose(spec: SceneSpec, geometry: CloseGeometry, view: View):
   return otherSidePicture(drawLeft(spec, otherSide(geometry, view.width), view));
 }
 
-function drawLeft(spec: SceneSpec, geometry: Exclude<CloseGeometry, { focus: 'child' }>, view: View): Picture {
+function drawLeft(
+  spec: SceneSpec,
+  geometry: Exclude<CloseGeometry, { focus: 'child' }>,
+  view: View,
+): Picture {
   switch (geometry.focus) {
     case 'foot':
       return drawFoot(spec, geometry.part, view);

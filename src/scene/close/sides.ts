@@ -19,7 +19,9 @@ export function otherSide<T>(geometry: T, width: number): T {
   if (Array.isArray(geometry)) return geometry.map((part: unknown) => otherSide(part, width)) as T;
   if (typeof geometry !== 'object' || geometry === null) return geometry;
   if (isPoint(geometry)) return mirror(geometry, width) as T & Point;
-  return Object.fromEntries(Object.entries(geometry).map(([key, part]) => [key, otherSide(part, width)])) as T;
+  return Object.fromEntries(
+    Object.entries(geometry).map(([key, part]) => [key, otherSide(part, width)]),
+  ) as T;
 }
 
 /** Moves every point of absolute path data to the other side. */

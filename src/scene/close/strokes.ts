@@ -1,5 +1,17 @@
 /** Small strokes that several close pictures share: profiles, rays, arrows, waves and crops. */
-import { at, between, distance, INK, mix, smooth, straight, turn, type Point, type Shape } from '../shapes.ts';
+import {
+  at,
+  between,
+  distance,
+  INK,
+  mix,
+  ring,
+  smooth,
+  straight,
+  turn,
+  type Point,
+  type Shape,
+} from '../shapes.ts';
 
 /** The height of an outline at an x. */
 export type Profile = (x: number) => number;
@@ -33,8 +45,34 @@ export function along(f: Profile, from: number, to: number, step = 24): Point[] 
   return Array.from({ length: count + 1 }, (_, i) => mix(from, to, i / count)).map((x) => at(x, f(x)));
 }
 
+/** The same, with points close together only around the places where a line changes quickly. */
+export function alongWith(
+  f: Profile,
+  from: number,
+  to: number,
+  busy: readonly number[],
+  reach: number,
+): Point[] {
+  const calm = (x: number) => x === from || x === to || busy.every((b) => Math.abs(x - b) > reach + 6);
+  const xs = new Set(
+    along(f, from, to, 30)
+      .map((p) => p.x)
+      .filter(calm),
+  );
+  for (const x of busy)
+    for (let d = -reach; d <= reach; d += 9) if (x + d > from + 20 && x + d < to - 20) xs.add(x + d);
+  const sorted = [...xs].sort((a, b) => a - b);
+  // two points nearly on one place would bend the soft line
+  return sorted.filter((x, i) => x === from || x === to || x - sorted[i - 1]! > 4).map((x) => at(x, f(x)));
+}
+
+/** A circle or ellipse in four curves. */
+export const round = (center: Point, rx: number, ry: number = rx, degrees = 0): string =>
+  smooth(ring(center, rx, ry, degrees, 4), true, 1.657);
+
 /** 0 far away, 1 at the middle: a soft hump. */
-export const hump = (x: number, middle: number, width: number): number => Math.exp(-(((x - middle) / width) ** 2));
+export const hump = (x: number, middle: number, width: number): number =>
+  Math.exp(-(((x - middle) / width) ** 2));
 
 /** Soft rise from 0 to 1 between two values. */
 export function rise(x: number, from: number, to: number): number {
@@ -52,7 +90,15 @@ export const arc = (c: Point, r: number, from: number, to: number, count = 6, sq
   Array.from({ length: count + 1 }, (_, i) => onCircle(c, r, mix(from, to, i / count), squash));
 
 /** Short wedges that burst from a spot: something hurts or burns here. */
-export function rays(c: Point, inner: number, outer: number, from: number, to: number, count: number, width = 9): string {
+export function rays(
+  c: Point,
+  inner: number,
+  outer: number,
+  from: number,
+  to: number,
+  count: number,
+  width = 9,
+): string {
   return Array.from({ length: count }, (_, i) => {
     const a = mix(from, to, count === 1 ? 0.5 : i / (count - 1));
     const long = i % 2 === 0 ? outer : mix(inner, outer, 0.72);
@@ -67,7 +113,9 @@ export function curvedArrow(c: Point, r: number, from: number, to: number, width
   const neck = to - way * ((width * 1.5) / r) * 57.3;
   const [outer, inner] = [arc(c, r + width / 2, from, neck, 6), arc(c, r - width / 2, neck, from, 6)];
   const head = [onCircle(c, r + width * 1.15, neck), onCircle(c, r, to), onCircle(c, r - width * 1.15, neck)];
-  return smooth(outer) + straight([...head, inner[0]!]).replace('M', 'L') + smooth(inner).replace('M', 'L') + 'Z';
+  return (
+    smooth(outer) + straight([...head, inner[0]!]).replace('M', 'L') + smooth(inner).replace('M', 'L') + 'Z'
+  );
 }
 
 /** Lines that rise and sway: a smell. */
@@ -75,13 +123,26 @@ export function waves(foot: Point, height: number, sway: number, count: number, 
   return Array.from({ length: count }, (_, i) => {
     const x = foot.x + (i - (count - 1) / 2) * apart;
     const tall = i === (count - 1) / 2 ? height : height * 0.78;
-    return smooth(Array.from({ length: 6 }, (_, k) => at(x + (k % 2 === 0 ? -sway : sway), foot.y - (tall * k) / 5)));
+    return smooth(
+      Array.from({ length: 6 }, (_, k) => at(x + (k % 2 === 0 ? -sway : sway), foot.y - (tall * k) / 5)),
+    );
   }).join('');
 }
 
 /** A drop hanging with its point up. */
 export const drop = (p: Point, r: number): string =>
-  smooth([at(p.x, p.y - r * 1.9), at(p.x + r * 0.8, p.y - r * 0.3), at(p.x + r * 0.55, p.y + r * 0.75), at(p.x, p.y + r), at(p.x - r * 0.55, p.y + r * 0.75), at(p.x - r * 0.8, p.y - r * 0.3)], true, 0.8);
+  smooth(
+    [
+      at(p.x, p.y - r * 1.9),
+      at(p.x + r * 0.8, p.y - r * 0.3),
+      at(p.x + r * 0.55, p.y + r * 0.75),
+      at(p.x, p.y + r),
+      at(p.x - r * 0.55, p.y + r * 0.75),
+      at(p.x - r * 0.8, p.y - r * 0.3),
+    ],
+    true,
+    0.8,
+  );
 
 /** A strip of even width along a straight line. */
 export function strip(a: Point, b: Point, width: number): Point[] {
@@ -93,7 +154,8 @@ export function strip(a: Point, b: Point, width: number): Point[] {
 /** Points of the soft line `smooth` would draw, close together, so that it can be cropped. */
 export function dense(points: readonly Point[], closed = false, per = 4): Point[] {
   const count = points.length;
-  const pick = (i: number) => (closed ? points[(i + count) % count]! : points[Math.max(0, Math.min(count - 1, i))]!);
+  const pick = (i: number) =>
+    closed ? points[(i + count) % count]! : points[Math.max(0, Math.min(count - 1, i))]!;
   const out: Point[] = [];
   for (let i = 0; i < (closed ? count : count - 1); i++) {
     const [p0, p1, p2, p3] = [pick(i - 1), pick(i), pick(i + 1), pick(i + 2)];
@@ -133,7 +195,10 @@ export function cropLine(points: readonly Point[], top = 0): string {
     }
   });
   runs.push(run);
-  return runs.filter((r) => r.length > 1).map((r) => straight(r)).join('');
+  return runs
+    .filter((r) => r.length > 1)
+    .map((r) => straight(r))
+    .join('');
 }
 
 export const turnAll = (points: readonly Point[], pivot: Point, degrees: number): Point[] =>

@@ -1,7 +1,7 @@
 /** The leg bandage in every close picture: turns, edges, folds, wet, stain, and the pen lines on the skin. */
 import type { SceneSpec } from '../spec.ts';
-import { at, hatch, mix, oval, ring, smooth, straight, type Point, type Shape } from '../shapes.ts';
-import { along, drop, hump, inked, joined, quiet, waves, type Profile } from './strokes.ts';
+import { at, hatch, mix, ring, smooth, straight, type Point, type Shape } from '../shapes.ts';
+import { along, drop, hump, inked, joined, quiet, round, waves, type Profile } from './strokes.ts';
 
 /** A bandage on a lying leg, `from` the knee side `to` the foot side of the page. */
 export interface Wrap {
@@ -23,9 +23,15 @@ const LAYER = 6;
 const BOW = -9;
 
 /** A line across the leg, bowed as round things are. */
-export function across(upper: Profile, lower: Profile, x: number, lean = 0, part: readonly [number, number] = [0, 1]): Point[] {
-  return Array.from({ length: 5 }, (_, i) => {
-    const t = mix(part[0], part[1], i / 4);
+export function across(
+  upper: Profile,
+  lower: Profile,
+  x: number,
+  lean = 0,
+  part: readonly [number, number] = [0, 1],
+): Point[] {
+  return Array.from({ length: 4 }, (_, i) => {
+    const t = mix(part[0], part[1], i / 3);
     const own = x + (t - 0.5) * lean;
     return at(own + BOW * Math.sin(Math.PI * t), mix(upper(own), lower(own), t));
   });
@@ -33,9 +39,20 @@ export function across(upper: Profile, lower: Profile, x: number, lean = 0, part
 
 type Tied = Pick<SceneSpec, 'bandTight'>;
 /** The bare leg pushed out beyond a tight edge; `way` is −1 where the skin lies toward the knee. */
-export function bulging(line: Profile, edge: number, way: -1 | 1, out: -1 | 1, { bandTight }: Tied, size = 1): Profile {
+export function bulging(
+  line: Profile,
+  edge: number,
+  way: -1 | 1,
+  out: -1 | 1,
+  { bandTight }: Tied,
+  size = 1,
+): Profile {
   const swell = bandTight * 9.5 * size;
-  return (x) => line(x) + out * swell * (hump(x, edge + way * 24 * size, 17 * size) - 0.75 * hump(x, edge - way * 4 * size, 13 * size));
+  return (x) =>
+    line(x) +
+    out *
+      swell *
+      (hump(x, edge + way * 24 * size, 17 * size) - 0.75 * hump(x, edge - way * 4 * size, 13 * size));
 }
 
 export function drawWrap(spec: SceneSpec, wrap: Wrap): Shape[] {
@@ -44,7 +61,9 @@ export function drawWrap(spec: SceneSpec, wrap: Wrap): Shape[] {
   const folds = spec.bandWrinkle * 5 * size;
   const foldsEnd = from + Math.min(length * 0.8, 110 * size);
   const wave = (x: number) =>
-    folds * Math.max(0, Math.sin(((x - from) / (26 * size)) * 2 * Math.PI)) * Math.min(1, Math.max(0, (foldsEnd - x) / (30 * size)));
+    folds *
+    Math.max(0, Math.sin(((x - from) / (26 * size)) * 2 * Math.PI)) *
+    Math.min(1, Math.max(0, (foldsEnd - x) / (30 * size)));
   const upper: Profile = (x) => wrap.upper(x) - LAYER * size - wave(x);
   const lower: Profile = (x) => wrap.lower(x) + LAYER * size + wave(x);
   const step = folds ? 6.5 * size : 22;
@@ -52,48 +71,91 @@ export function drawWrap(spec: SceneSpec, wrap: Wrap): Shape[] {
   const bottom = smooth(along(lower, to, from, step), false, 0.85);
   const [first, last] = [smooth(across(upper, lower, from).reverse()), smooth(across(upper, lower, to))];
   const [openFrom, openTo] = [wrap.penFrom === undefined, wrap.penTo === undefined];
-  const shapes: Shape[] = [{ d: joined(top, openTo ? '' : last, bottom, openFrom ? '' : first) + 'Z', fill: 'band' }];
+  // an edge the page cuts off gets no line; the fill closes there by itself
+  const outline = openFrom
+    ? joined(top, last, bottom)
+    : openTo
+      ? joined(bottom, first, top)
+      : joined(top, last, bottom, first) + 'Z';
+  const shapes: Shape[] = [inked(outline, 'band')];
 
   const turns: number[] = [];
-  for (let x = from + pitch * 0.85; x < to - pitch * 0.45; x += pitch) turns.push(x);
+  for (let x = from + pitch * 0.85; x < to - pitch * 0.62; x += pitch) turns.push(x);
   const lean = pitch * 0.7;
+  // marks on the bandage stay inside its outline
+  const [inUpper, inLower]: Profile[] = [(x) => upper(x) + 1.3, (x) => lower(x) - 1.3] as Profile[];
   const strips = turns.map((x) => {
-    const [a, b] = [across(upper, lower, x, lean), across(upper, lower, x + pitch * 0.22, lean)];
-    return straight([...a, ...b.reverse()], true);
+    const [a, b] = [across(inUpper!, inLower!, x, lean), across(inUpper!, inLower!, x + pitch * 0.22, lean)];
+    return joined(smooth(a), smooth(b.reverse())) + 'Z';
   });
   shapes.push({ d: strips.join(''), fill: 'band-shade' });
-  shapes.push(quiet(turns.map((x) => smooth(across(upper, lower, x, lean))).join(''), 'soft', 1.7));
-  if (spec.bandGap > 0) shapes.push(...gaps(spec, upper, lower, turns, lean, pitch));
+  shapes.push(quiet(turns.map((x) => smooth(across(inUpper!, inLower!, x, lean))).join(''), 'soft', 1.7));
+  if (spec.bandGap > 0) shapes.push(...gaps(spec, upper, lower, turns, lean, pitch, to));
   shapes.push(...happenings(spec, wrap, upper, lower));
   if (folds) shapes.push(...foldLines(spec, from, foldsEnd, size, upper, lower));
-  // an edge the page cuts off gets no line
-  shapes.push({ d: openFrom ? joined(top, last, bottom) : openTo ? joined(bottom, first, top) : joined(top, last, bottom, first) + 'Z', line: 'ink' });
+  if (spec.bandWet > 0) shapes.push(inked(outline));
   return shapes;
 }
 
-function gaps(spec: SceneSpec, upper: Profile, lower: Profile, turns: number[], lean: number, pitch: number): Shape[] {
+function gaps(
+  spec: SceneSpec,
+  upper: Profile,
+  lower: Profile,
+  turns: number[],
+  lean: number,
+  pitch: number,
+  to: number,
+): Shape[] {
   const middle = Math.floor(turns.length / 2);
   const places = spec.bandGap === 1 ? [middle] : [Math.max(0, middle - 1), middle + 1];
-  const wide = pitch * (spec.bandGap === 1 ? 0.5 : 0.85);
+  const wide = Math.min(
+    pitch * (spec.bandGap === 1 ? 0.5 : 0.85),
+    pitch * 0.25 + to - turns[turns.length - 1]!,
+  );
   return places.flatMap((i) => {
     const x = turns[Math.min(i, turns.length - 1)];
     if (x === undefined) return [];
     const [a, b] = [across(upper, lower, x, lean, [0.14, 0.86]), across(upper, lower, x, lean, [0.14, 0.86])];
-    const lens = [...a, ...b.map((p, k) => at(p.x + wide * Math.sin((Math.PI * k) / 4), p.y)).reverse().slice(1, -1)];
+    const lens = [
+      ...a,
+      ...b
+        .map((p, k) => at(p.x + wide * Math.sin((Math.PI * k) / 3), p.y))
+        .reverse()
+        .slice(1, -1),
+    ];
     return [inked(smooth(lens, true, 0.9), 'skin', 2)];
   });
 }
 
-function foldLines(spec: SceneSpec, from: number, end: number, size: number, upper: Profile, lower: Profile): Shape[] {
+function foldLines(
+  spec: SceneSpec,
+  from: number,
+  end: number,
+  size: number,
+  upper: Profile,
+  lower: Profile,
+): Shape[] {
   const creases: string[] = [];
   const gap = 26 * size;
   for (let x = from + gap * 0.95, i = 0; x < end - gap * 0.3; x += gap, i++) {
-    const part = [[0, 0.62], [0.34, 1], [0, 0.45], [0.5, 1]][i % 4] as [number, number];
-    const bend = across(upper, lower, x, i % 2 ? 10 * size : -8 * size, part);
-    creases.push(smooth(bend.map((p, k) => at(p.x + (k % 2 ? 3.5 : -3.5) * size, p.y))));
+    const part = [
+      [0, 0.62],
+      [0.34, 1],
+      [0, 0.45],
+      [0.5, 1],
+    ][i % 4] as [number, number];
+    const bend = across(upper, lower, Math.max(x, from + 24 * size), i % 2 ? 10 * size : -8 * size, part);
+    creases.push(smooth(bend.map((p, k) => at(Math.max(1, p.x + (k % 2 ? 3.5 : -3.5) * size), p.y))));
     if (spec.bandWrinkle === 2) {
       const [lo, hi] = part;
-      creases.push(smooth(across(upper, lower, x - gap * 0.4, 6 * size, [mix(lo, hi, 0.3), mix(lo, hi, 0.8)])));
+      creases.push(
+        smooth(
+          across(upper, lower, Math.max(x - gap * 0.4, from + 24 * size), 6 * size, [
+            mix(lo, hi, 0.3),
+            mix(lo, hi, 0.8),
+          ]),
+        ),
+      );
     }
   }
   return [inked(creases.join(''), undefined, 2.2)];
@@ -105,30 +167,63 @@ function happenings(spec: SceneSpec, { from, to, size }: Wrap, upper: Profile, l
   const length = to - from;
   const c = wrapSpot({ from, to }, upper, lower);
   if (spec.bandWet > 0) {
-    const reach = mix(0.16, 0.42, spec.bandWet) * length;
-    const x = from + length * 0.52;
-    const top = (t: number) => mix(lower(x), upper(x), (0.25 + 0.6 * spec.bandWet) * Math.sin(Math.PI * t) * [1, 0.86, 1.04][Math.floor(t * 8) % 3]!);
-    const rim = Array.from({ length: 9 }, (_, i) => at(x + (i / 4 - 1) * reach, i % 8 === 0 ? lower(x + (i / 4 - 1) * reach) : top(i / 8)));
+    const reach = mix(0.16, 0.4, spec.bandWet) * length;
+    const x = from + length * 0.5;
+    const top = (t: number) =>
+      mix(
+        lower(x),
+        upper(x),
+        (0.25 + 0.6 * spec.bandWet) * Math.sin(Math.PI * t) * [1, 0.86, 1.04][Math.floor(t * 8) % 3]!,
+      );
+    const rim = Array.from({ length: 9 }, (_, i) =>
+      at(x + (i / 4 - 1) * reach, i % 8 === 0 ? lower(x + (i / 4 - 1) * reach) : top(i / 8)),
+    );
     const field = [...rim, ...along(lower, x + reach, x - reach, 30).slice(1, -1)];
     shapes.push({ d: smooth(field, true, 0.85), fill: 'wet' });
-    shapes.push(quiet(hatch(field, 8 * Math.max(0.7, size), 62), 'ink', 1.3), inked(smooth(rim), undefined, 1.8));
+    shapes.push(
+      quiet(hatch(field, 8 * Math.max(0.7, size), 62), 'ink', 1.3),
+      inked(smooth(rim), undefined, 1.8),
+    );
     const count = 2 + Math.round(spec.bandWet * 3);
     const drops = Array.from({ length: count }, (_, i) => {
       const t = (i + 1) / (count + 1);
-      return drop(at(x + (t * 2 - 1) * reach * 0.72, mix(lower(x), upper(x), i % 2 ? 0.22 : 0.5 * spec.bandWet + 0.1)), 7 * size);
+      return drop(
+        at(x + (t * 2 - 1) * reach * 0.72, mix(lower(x), upper(x), i % 2 ? 0.22 : 0.5 * spec.bandWet + 0.1)),
+        7 * size,
+      );
     });
     const hang = at(x + reach * 0.2, lower(x + reach * 0.2));
-    const drip = smooth([at(hang.x - 8 * size, hang.y - 3), at(hang.x - 3 * size, hang.y + 6 * size), at(hang.x, hang.y + 15 * size), at(hang.x + 3 * size, hang.y + 6 * size), at(hang.x + 8 * size, hang.y - 3)], true);
+    const drip = smooth(
+      [
+        at(hang.x - 8 * size, hang.y - 3),
+        at(hang.x - 3 * size, hang.y + 6 * size),
+        at(hang.x, hang.y + 15 * size),
+        at(hang.x + 3 * size, hang.y + 6 * size),
+        at(hang.x + 8 * size, hang.y - 3),
+      ],
+      true,
+    );
     shapes.push(inked(drops.join(''), 'white', 1.6), inked(drip, 'wet', 1.8));
   }
   if (spec.bandStain !== 'none') {
-    const r = 34 * size;
-    const rim = ring(c, r * 1.25, r, 12, 11).map((p, i) => at(c.x + (p.x - c.x) * [1, 0.84, 1.1][i % 3]!, c.y + (p.y - c.y) * [1.06, 0.9, 1][i % 3]!));
+    const r = Math.min(34 * size, length * 0.3);
+    const rim = ring(c, r * 1.25, r, 12, 11).map((p, i) =>
+      at(c.x + (p.x - c.x) * [1, 0.84, 1.1][i % 3]!, c.y + (p.y - c.y) * [1.06, 0.9, 1][i % 3]!),
+    );
     const inner = rim.map((p) => at(mix(c.x, p.x, 0.62), mix(c.y, p.y, 0.62)));
     const token = spec.bandStain === 'red' ? 'red' : 'brown';
-    shapes.push(inked(smooth(rim, true), token, 1.8), quiet(hatch(rim, 6 * Math.max(0.8, size), spec.bandStain === 'red' ? 45 : -30), 'ink', 1.2));
+    shapes.push(
+      inked(smooth(rim, true), token, 1.8),
+      quiet(hatch(rim, 6 * Math.max(0.8, size), spec.bandStain === 'red' ? 45 : -30), 'ink', 1.2),
+    );
     shapes.push(quiet(smooth(inner, true), 'ink', 1.4));
-    shapes.push(inked(oval(at(c.x + r * 1.75, c.y + r * 0.6), 6.5 * size, 5 * size), token, 1.4));
+    shapes.push(
+      inked(
+        round(at(Math.min(c.x + r * 1.75, to - 8 * size), c.y + r * 0.6), r * 0.19, r * 0.15),
+        token,
+        1.4,
+      ),
+    );
   }
   return shapes;
 }
@@ -145,18 +240,31 @@ export const smellLines = (foot: Point, size: number): Shape =>
 /** Pen lines on the bare skin, and what a tight edge does to it. Drawn before the bandage. */
 export function drawSkinAtEdges(spec: SceneSpec, wrap: Wrap): Shape[] {
   const shapes: Shape[] = [];
-  for (const [pen, edge, way] of [[wrap.penFrom, wrap.from, -1], [wrap.penTo, wrap.to, 1]] as const) {
+  for (const [pen, edge, way] of [
+    [wrap.penFrom, wrap.from, -1],
+    [wrap.penTo, wrap.to, 1],
+  ] as const) {
     if (pen === undefined) continue;
     const x = pen + way * 8 * wrap.size;
-    shapes.push({ d: smooth(across((v) => wrap.upper(v) + 2, (v) => wrap.lower(v) - 2, x)), line: 'pen', weight: 4.2 * Math.max(0.8, wrap.size) });
+    const d = smooth(
+      across(
+        (v) => wrap.upper(v) + 2,
+        (v) => wrap.lower(v) - 2,
+        x,
+      ),
+    );
+    const weight = 4.2 * Math.max(0.8, wrap.size);
+    // a light rim keeps the line readable on dark skin
+    shapes.push({ d, line: 'sole', weight: weight + 4 }, { d, line: 'pen', weight });
     if (spec.bandTight > 0) shapes.push(...dents(spec, wrap, edge, way));
   }
   return shapes;
 }
 
 function dents(spec: SceneSpec, { upper, lower, size }: Wrap, edge: number, way: -1 | 1): Shape[] {
-  const lines = Array.from({ length: spec.bandTight === 2 ? 7 : 4 }, (_, i, all: unknown[] = Array(spec.bandTight === 2 ? 7 : 4)) => {
-    const t = (i + 0.8) / (all.length + 0.6);
+  const count = spec.bandTight === 2 ? 7 : 4;
+  const lines = Array.from({ length: count }, (_, i) => {
+    const t = (i + 0.8) / (count + 0.6);
     const x = edge + way * 9 * size + BOW * Math.sin(Math.PI * t);
     const y = mix(upper(x), lower(x), t);
     const long = (i % 2 ? 20 : 30) * size;

@@ -3,7 +3,7 @@
  * stepping back behind it, heel below. Built for a foot that points to the right of the page.
  */
 import type { DrawnAge, SceneSpec } from '../spec.ts';
-import { at, hatch, smooth, turn, type Point, type Shape } from '../shapes.ts';
+import { at, hatch, INK, smooth, turn, type Point, type Shape } from '../shapes.ts';
 
 export interface FootLook {
   /** Middle of the ankle joint. */
@@ -90,7 +90,16 @@ export function sideFoot({ ankle, scale, look, floor = Infinity }: FootLook) {
   const small = [4, 3, 2, 1].map((i) => {
     const [tip, r] = [[0, 79, 74.5, 69, 62][i]!, [0, 5.7, 5.3, 5, 4.8][i]! * thick * (0.5 + 0.5 * full)];
     const v = -22 + i * fan;
-    const shape: Pair[] = [[tip - 30, v + r * 0.8], [tip - 18, v + r * 0.95], [tip - 7, v + r * 0.9], [tip - 1.6, v + r * 0.66], [tip, v - r * 0.1], [tip - 2, v - r * 0.8], [tip - 12, v - r], [tip - 30, v - r]];
+    const shape: Pair[] = [
+      [tip - 30, v + r * 0.8],
+      [tip - 18, v + r * 0.95],
+      [tip - 7, v + r * 0.9],
+      [tip - 1.6, v + r * 0.66],
+      [tip, v - r * 0.1],
+      [tip - 2, v - r * 0.8],
+      [tip - 12, v - r],
+      [tip - 30, v - r],
+    ];
     const nail: Pair[] = [
       [tip - 6.4, v + r * 0.78],
       [tip - 2.6, v + r * 0.78],
@@ -104,7 +113,16 @@ export function sideFoot({ ankle, scale, look, floor = Infinity }: FootLook) {
   return {
     outline: lay(outline),
     /** The far side of the back of the foot, from ankle to little toe. */
-    instep: lay([[16.5 * full, 12], [24, over(3) + fan * 0.4], [36, over(-5.5) + fan * 1.2], [45, Math.max(over(-10.5) + fan * 2, far)], [52, far - 0.6], [57, far - 5], [54, -18], [20, -14]]),
+    instep: lay([
+      [16.5 * full, 12],
+      [24, over(3) + fan * 0.4],
+      [36, over(-5.5) + fan * 1.2],
+      [45, Math.max(over(-10.5) + fan * 2, far)],
+      [52, far - 0.6],
+      [57, far - 5],
+      [54, -18],
+      [20, -14],
+    ]),
     small,
     nail: lay([
       [69.8, toe(-17.6)],
@@ -163,13 +181,18 @@ export function shiftHatch(field: readonly Point[], shift: SceneSpec['toneShift'
 
 /** How lines and fields are put on the page; a picture that cuts the foot off brings its own. */
 export interface Pen {
+  /** A field with ink along its points; from the last to the first it closes without a line. */
+  open: (points: readonly Point[], fill: string, weight?: number) => Shape[];
   line: (points: readonly Point[]) => string;
   field: (points: readonly Point[], ease?: number) => string;
-  /** Leg and foot as one field, cut straight where the leg leaves the page. */
-  body: (points: readonly Point[]) => string;
   kept: (points: readonly Point[]) => readonly Point[];
 }
-const SOFT_PEN: Pen = { line: (p) => smooth(p), field: (p, ease) => smooth(p, true, ease), body: (p) => smooth(p) + 'Z', kept: (p) => p };
+const SOFT_PEN: Pen = {
+  open: (points, fill, weight = INK) => [{ d: smooth(points), fill, line: 'ink', weight }],
+  line: (points) => smooth(points),
+  field: (points, ease) => smooth(points, true, ease),
+  kept: (points) => points,
+};
 
 /** The foot with the leg it hangs on: `front` and `back` run from the body to the ankle. */
 export function drawSideFoot(
@@ -179,25 +202,24 @@ export function drawSideFoot(
   { swell, toneShift }: Pick<SceneSpec, 'swell' | 'toneShift'>,
   pen: Pen = SOFT_PEN,
 ): Shape[] {
-  const shifted = toneShift !== 'none';
-  const toeFill = shifted && toneShift !== 'blotched' ? 'shift' : 'skin';
+  const whole = toneShift !== 'none' && toneShift !== 'blotched';
   const all = [...front, ...foot.outline, ...[...back].reverse()];
-  const shapes: Shape[] = [{ d: pen.field(foot.instep), fill: 'skin' }, { d: pen.line(foot.instep), line: 'ink' }];
-  for (const { shape, nail } of foot.small) {
+  const shapes: Shape[] = pen.open(foot.instep, 'skin');
+  for (const { shape } of foot.small) shapes.push(...pen.open(shape, whole ? 'shift' : 'skin', 2));
+  const nails = foot.small.map(({ nail }) => pen.field(nail, 0.6)).join('');
+  shapes.push({ d: nails, fill: 'nail', line: 'ink', weight: 1.2 }, ...pen.open(all, 'skin'));
+  if (whole)
     shapes.push(
-      { d: pen.field(shape), fill: toeFill },
-      { d: pen.line(shape), line: 'ink', weight: 2 },
-      { d: pen.field(nail, 0.6), fill: 'nail', line: 'ink', weight: 1.2 },
+      { d: pen.field(foot.bigToe, 0.8), fill: 'shift' },
+      { d: pen.line(foot.bigToe.slice(1, -1)), line: 'ink' },
     );
-  }
-  shapes.push({ d: pen.body(all), fill: 'skin' });
-  if (shifted) {
-    const blots = [...foot.small.map((t) => t.shape), foot.bigToe].map((b) => pen.field(blot(b)));
-    if (toneShift !== 'blotched') shapes.push({ d: pen.field(foot.bigToe, 0.8), fill: 'shift' });
+  if (toneShift !== 'none')
     shapes.push({ d: shiftHatch(pen.kept(foot.bigToe), toneShift), line: 'ink', weight: 1.2 });
-    if (toneShift === 'blotched') shapes.push({ d: blots.join(''), fill: 'shift', line: 'ink', weight: 1 });
+  if (toneShift === 'blotched') {
+    const blots = [...foot.small.map((t) => t.shape), foot.bigToe].map((b) => pen.field(blot(b)));
+    shapes.push({ d: blots.join(''), fill: 'shift', line: 'ink', weight: 1 });
   }
-  shapes.push({ d: pen.line(all), line: 'ink' }, { d: pen.field(foot.nail, 0.6), fill: 'nail', line: 'ink', weight: 1.4 });
+  shapes.push({ d: pen.field(foot.nail, 0.6), fill: 'nail', line: 'ink', weight: 1.4 });
   const folds = [foot.archLine, foot.heelFold];
   if (swell < 2) folds.push(foot.toeFold);
   if (swell < 1) folds.push(foot.knuckles);

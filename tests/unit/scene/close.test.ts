@@ -7,7 +7,12 @@ import { NEUTRAL, SKIN_TONES, type Focus, type SceneSpec } from '#scene/spec.ts'
 import { pointsOf, type Shape } from '#scene/shapes.ts';
 
 const FOCUSES = ['foot', 'bandage', 'heel', 'knee', 'thigh', 'bed-end'] as const satisfies readonly Focus[];
-const usual = (focus: Focus, change: Partial<SceneSpec> = {}): SceneSpec => ({ ...NEUTRAL, camera: 'close', focus, ...change });
+const usual = (focus: Focus, change: Partial<SceneSpec> = {}): SceneSpec => ({
+  ...NEUTRAL,
+  camera: 'close',
+  focus,
+  ...change,
+});
 const shapesOf = (spec: SceneSpec): Shape[] => drawScene(spec).shapes;
 const drawn = (spec: SceneSpec): string => JSON.stringify(shapesOf(spec));
 const part = <T>(spec: SceneSpec): T => (layoutScene(spec) as unknown as { part: T }).part;
@@ -22,7 +27,13 @@ const anySpec: fc.Arbitrary<SceneSpec> = fc
     side: fc.constantFrom('left' as const, 'right' as const),
     age: fc.constantFrom(2 as const, 5 as const, 9 as const, 14 as const),
     skin: fc.constantFrom(...SKIN_TONES),
-    toneShift: fc.constantFrom('none' as const, 'paler' as const, 'blue-grey' as const, 'dusky-dark' as const, 'blotched' as const),
+    toneShift: fc.constantFrom(
+      'none' as const,
+      'paler' as const,
+      'blue-grey' as const,
+      'dusky-dark' as const,
+      'blotched' as const,
+    ),
     coolMark: steps,
     swell: steps,
     wiggle: unit,
@@ -42,12 +53,27 @@ const anySpec: fc.Arbitrary<SceneSpec> = fc
     heelGap: unit,
     slide: unit,
     bedRaise: unit,
-    cord: fc.constantFrom('on-wheel' as const, 'off-wheel' as const, 'frayed' as const, 'knot-at-wheel' as const, 'under-blanket' as const, 'toy-on-cord' as const, 'caught' as const),
+    cord: fc.constantFrom(
+      'on-wheel' as const,
+      'off-wheel' as const,
+      'frayed' as const,
+      'knot-at-wheel' as const,
+      'under-blanket' as const,
+      'toy-on-cord' as const,
+      'caught' as const,
+    ),
     loadHeight: unit,
     loadTouch: fc.constantFrom('none' as const, 'floor' as const, 'bed-end' as const, 'other' as const),
     loadSwing: fc.constantFrom(0 as const, 1 as const),
     thigh: fc.constantFrom('usual' as const, 'thick' as const, 'bent' as const, 'stained' as const),
-    mark: fc.constantFrom('none' as const, 'heel-rays' as const, 'skin-patch' as const, 'burn-rays' as const, 'itch-dots' as const, 'jump-zigzag' as const),
+    mark: fc.constantFrom(
+      'none' as const,
+      'heel-rays' as const,
+      'skin-patch' as const,
+      'burn-rays' as const,
+      'itch-dots' as const,
+      'jump-zigzag' as const,
+    ),
   })
   .map((values) => usual(values.focus, values));
 
@@ -57,15 +83,13 @@ describe('a part of the leg seen large', () => {
       fc.property(anySpec, (spec) => {
         for (const { d } of shapesOf(spec)) {
           expect(d).not.toMatch(/NaN|Infinity|e-|[^MLCQZ0-9. -]/);
-          for (const p of pointsOf(d)) {
-            expect(p.x).toBeGreaterThanOrEqual(0);
-            expect(p.x).toBeLessThanOrEqual(VIEW.width);
-            expect(p.y).toBeGreaterThanOrEqual(0);
-            expect(p.y).toBeLessThanOrEqual(VIEW.height);
-          }
+          const stray = pointsOf(d).filter(
+            (p) => p.x < 0 || p.x > VIEW.width || p.y < 0 || p.y > VIEW.height,
+          );
+          expect(stray).toEqual([]);
         }
       }),
-      { numRuns: 600 },
+      { numRuns: 400 },
     );
   });
 
@@ -75,11 +99,8 @@ describe('a part of the leg seen large', () => {
         const [left, right] = [shapesOf({ ...spec, side: 'left' }), shapesOf({ ...spec, side: 'right' })];
         expect(right.map(({ d: _d, ...look }) => look)).toEqual(left.map(({ d: _d, ...look }) => look));
         left.forEach((shape, i) => {
-          const there = pointsOf(right[i]!.d);
-          pointsOf(shape.d).forEach((p, k) => {
-            expect(Math.round((there[k]!.x + p.x) * 10)).toBe(VIEW.width * 10);
-            expect(there[k]!.y).toBe(p.y);
-          });
+          const mirrored = pointsOf(right[i]!.d).map((p) => [Math.round((VIEW.width - p.x) * 10), p.y]);
+          expect(mirrored).toEqual(pointsOf(shape.d).map((p) => [Math.round(p.x * 10), p.y]));
         });
       }),
       { numRuns: 120 },
@@ -101,7 +122,7 @@ describe('a part of the leg seen large', () => {
       if (camera !== 'close' || !(FOCUSES as readonly Focus[]).includes(focus)) continue;
       for (const change of [before, { ...before, ...different }]) {
         const markup = shapesOf(usual(focus, change)).reduce((sum, s) => sum + s.d.length + 60, 0);
-        expect(markup, focus).toBeLessThan(14_000);
+        expect(markup, focus).toBeLessThan(13_000);
       }
     }
   });
@@ -110,29 +131,105 @@ describe('a part of the leg seen large', () => {
 describe('what a family may report changes the picture', () => {
   const honoured: Record<(typeof FOCUSES)[number], Partial<SceneSpec>[]> = {
     foot: [
-      { footPitch: degrees(38) }, { lift: 'follows' }, { lift: 'empty' }, { plateTilt: degrees(-20) }, { plateGap: 0 }, { plateGap: 0.5 },
-      { legRoll: degrees(20) }, { heelGap: 0 }, { toneShift: 'paler' }, { toneShift: 'blotched' }, { swell: 1 }, { coolMark: 1 }, { wiggle: 0 },
-      { wiggle: 0.5 }, { bandFoot: 0.4 }, { bandTight: 1 }, { bandWrinkle: 1 }, { bandWet: 0.5 }, { bandStain: 'red' }, { slide: 0.5 }, { age: 2 },
+      { footPitch: degrees(38) },
+      { lift: 'follows' },
+      { lift: 'empty' },
+      { plateTilt: degrees(-20) },
+      { plateGap: 0 },
+      { plateGap: 0.5 },
+      { legRoll: degrees(20) },
+      { heelGap: 0 },
+      { toneShift: 'paler' },
+      { toneShift: 'blotched' },
+      { swell: 1 },
+      { coolMark: 1 },
+      { wiggle: 0 },
+      { wiggle: 0.5 },
+      { bandFoot: 0.4 },
+      { bandTight: 1 },
+      { bandWrinkle: 1 },
+      { bandWet: 0.5 },
+      { bandStain: 'red' },
+      { slide: 0.5 },
+      { age: 2 },
     ],
     bandage: [
-      { bandTop: 0.3 }, { bandFoot: 0.3 }, { bandWrinkle: 1 }, { bandGap: 1 }, { bandTight: 1 }, { bandWet: 0.2 }, { bandStain: 'red' },
-      { bandStain: 'yellow-brown' }, { smell: 1 }, { mark: 'burn-rays' }, { mark: 'itch-dots' }, { legRoll: degrees(30) }, { heelGap: 0 }, { age: 14 },
+      { bandTop: 0.3 },
+      { bandFoot: 0.3 },
+      { bandWrinkle: 1 },
+      { bandGap: 1 },
+      { bandTight: 1 },
+      { bandWet: 0.2 },
+      { bandStain: 'red' },
+      { bandStain: 'yellow-brown' },
+      { smell: 1 },
+      { mark: 'burn-rays' },
+      { mark: 'itch-dots' },
+      { legRoll: degrees(30) },
+      { heelGap: 0 },
+      { age: 14 },
     ],
     heel: [
-      { heelGap: 0.5 }, { heelGap: 0 }, { mark: 'heel-rays' }, { mark: 'skin-patch' }, { footPitch: degrees(30) }, { bandFoot: 0.5 },
-      { bandTight: 2 }, { plateTilt: degrees(10) }, { plateGap: 0.3 }, { legRoll: degrees(20) }, { age: 2 },
+      { heelGap: 0.5 },
+      { heelGap: 0 },
+      { mark: 'heel-rays' },
+      { mark: 'skin-patch' },
+      { footPitch: degrees(30) },
+      { bandFoot: 0.5 },
+      { bandTight: 2 },
+      { plateTilt: degrees(10) },
+      { plateGap: 0.3 },
+      { legRoll: degrees(20) },
+      { age: 2 },
     ],
     knee: [
-      { legRoll: degrees(38) }, { legRoll: degrees(-10) }, { footPitch: degrees(40) }, { swell: 2 }, { toneShift: 'dusky-dark' }, { bandTop: 0.6 },
-      { bandFoot: 0.5 }, { bandTight: 2 }, { plateTilt: degrees(20) }, { plateGap: 0 }, { heelGap: 0 }, { coolMark: 2 }, { slide: 0.5 }, { age: 14 },
+      { legRoll: degrees(38) },
+      { legRoll: degrees(-10) },
+      { footPitch: degrees(40) },
+      { swell: 2 },
+      { toneShift: 'dusky-dark' },
+      { bandTop: 0.6 },
+      { bandFoot: 0.5 },
+      { bandTight: 2 },
+      { plateTilt: degrees(20) },
+      { plateGap: 0 },
+      { heelGap: 0 },
+      { coolMark: 2 },
+      { slide: 0.5 },
+      { age: 14 },
     ],
     thigh: [
-      { thigh: 'thick' }, { thigh: 'bent' }, { thigh: 'stained' }, { mark: 'jump-zigzag' }, { legRoll: degrees(38) }, { bandTop: 0.5 }, { bandTight: 1 }, { slide: 1 }, { age: 2 },
+      { thigh: 'thick' },
+      { thigh: 'bent' },
+      { thigh: 'stained' },
+      { mark: 'jump-zigzag' },
+      { legRoll: degrees(38) },
+      { bandTop: 0.5 },
+      { bandTight: 1 },
+      { slide: 1 },
+      { age: 2 },
     ],
     'bed-end': [
-      { loadHeight: 0 }, { loadHeight: 1 }, { loadTouch: 'floor' }, { loadTouch: 'bed-end' }, { loadTouch: 'other' }, { loadSwing: 1 }, { slide: 0.4 },
-      { bedRaise: 0 }, { cord: 'off-wheel' }, { cord: 'frayed' }, { cord: 'knot-at-wheel' }, { cord: 'under-blanket' }, { cord: 'toy-on-cord' },
-      { cord: 'caught' }, { plateTilt: degrees(20) }, { plateGap: 0 }, { footPitch: degrees(38) }, { heelGap: 0 }, { toneShift: 'paler' }, { age: 9 },
+      { loadHeight: 0 },
+      { loadHeight: 1 },
+      { loadTouch: 'floor' },
+      { loadTouch: 'bed-end' },
+      { loadTouch: 'other' },
+      { loadSwing: 1 },
+      { slide: 0.4 },
+      { bedRaise: 0 },
+      { cord: 'off-wheel' },
+      { cord: 'frayed' },
+      { cord: 'knot-at-wheel' },
+      { cord: 'under-blanket' },
+      { cord: 'toy-on-cord' },
+      { cord: 'caught' },
+      { plateTilt: degrees(20) },
+      { plateGap: 0 },
+      { footPitch: degrees(38) },
+      { heelGap: 0 },
+      { toneShift: 'paler' },
+      { age: 9 },
     ],
   };
   for (const focus of FOCUSES) {
@@ -160,7 +257,10 @@ describe('laws of the set-up', () => {
   });
 
   it('the pen line stays where staff drew it when the bandage edge slides', () => {
-    const lines = (change: Partial<SceneSpec>) => shapesOf(usual('bandage', change)).filter((s) => s.line === 'pen').map((s) => s.d);
+    const lines = (change: Partial<SceneSpec>) =>
+      shapesOf(usual('bandage', change))
+        .filter((s) => s.line === 'pen')
+        .map((s) => s.d);
     expect(lines({ bandTop: 0.7 })[0]).toBe(lines({})[0]);
     const edge = (change: Partial<SceneSpec>) => part<{ edgeTop: At }>(usual('bandage', change)).edgeTop.x;
     expect(edge({ bandTop: 0.3 }) - edge({})).toBeGreaterThan(30);
@@ -172,7 +272,9 @@ describe('laws of the set-up', () => {
         const [less, more] = [Math.min(a, b), Math.max(a, b)];
         const y = (slide: number) => part<{ bag: { seat: At } }>(usual('bed-end', { slide })).bag.seat.y;
         expect(y(more)).toBeGreaterThanOrEqual(y(less));
-        const moved = part<{ plateMiddle: At }>(usual('bed-end', { slide: 0.2 })).plateMiddle.x - part<{ plateMiddle: At }>(usual('bed-end')).plateMiddle.x;
+        const moved =
+          part<{ plateMiddle: At }>(usual('bed-end', { slide: 0.2 })).plateMiddle.x -
+          part<{ plateMiddle: At }>(usual('bed-end')).plateMiddle.x;
         expect(y(0.2) - y(0)).toBeCloseTo(moved, 1);
       }),
     );
@@ -194,14 +296,18 @@ describe('laws of the set-up', () => {
   it('a free heel leaves daylight, a heel that lies does not', () => {
     const sheet = 286;
     for (const age of [2, 5, 9, 14] as const) {
-      const lowest = (heelGap: number) => Math.max(...part<{ foot: { outline: At[] } }>(usual('heel', { heelGap, age })).foot.outline.map((p) => p.y));
+      const lowest = (heelGap: number) =>
+        Math.max(
+          ...part<{ foot: { outline: At[] } }>(usual('heel', { heelGap, age })).foot.outline.map((p) => p.y),
+        );
       expect(sheet - lowest(1)).toBeGreaterThan(20);
       expect(lowest(0)).toBeGreaterThan(sheet);
     }
   });
 
   it('toes far from the nose belong to a foot that droops', () => {
-    const tip = (pitch: number) => part<{ foot: { toeTip: At } }>(usual('foot', { footPitch: degrees(pitch) })).foot.toeTip.x;
+    const tip = (pitch: number) =>
+      part<{ foot: { toeTip: At } }>(usual('foot', { footPitch: degrees(pitch) })).foot.toeTip.x;
     expect(tip(38) - tip(-5)).toBeGreaterThan(60);
   });
 });
