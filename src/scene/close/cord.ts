@@ -25,7 +25,7 @@ export function drawCordState(spec: SceneSpec, g: BedEndGeometry): Shape[] {
     case 'off-wheel':
       return [...tie, ...drawJam(g, knot, slack)];
     case 'frayed':
-      return [...tie, ...drawFrayed(g, knot, middle, top, joined(overWheel, down))];
+      return [...tie, ...drawFrayed(knot, middle, top, joined(overWheel, down))];
     case 'knot-at-wheel':
       return [
         ...tie,
@@ -96,7 +96,7 @@ function drawJam(g: BedEndGeometry, knot: Point, slack: boolean): Shape[] {
   ];
 }
 
-function drawFrayed(g: BedEndGeometry, knot: Point, middle: Point, top: Point, rest: string): Shape[] {
+function drawFrayed(knot: Point, middle: Point, top: Point, rest: string): Shape[] {
   const half = Math.min(32, (top.x - knot.x) / 4);
   const [left, right] = [at(middle.x - half, middle.y), at(middle.x + half, middle.y)];
   const strands = [-1, 1].flatMap((way) => {

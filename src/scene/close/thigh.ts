@@ -89,7 +89,7 @@ export function drawThigh(spec: SceneSpec, g: ThighGeometry, view: View): Pictur
   // taut or bent skin has no quiet lines
   if (spec.thigh === 'usual' || spec.thigh === 'stained') shapes.push(...drawEase(lines));
   if (spec.thigh === 'thick') shapes.push(...drawTaut(lines));
-  if (spec.thigh === 'bent') shapes.push(...drawBend(g, lines));
+  if (spec.thigh === 'bent') shapes.push(...drawBend(lines));
   if (spec.thigh === 'stained') shapes.push(...drawDressing(g.middle));
   shapes.push(...drawSkinAtEdges(spec, wrap), ...drawWrap(spec, wrap), ...drawGown(g, lines));
   if (spec.mark === 'jump-zigzag') shapes.push(...drawJump(g));
@@ -143,7 +143,7 @@ function drawTaut(lines: { upper: Profile; lower: Profile }): Shape[] {
   ];
 }
 
-function drawBend(g: ThighGeometry, lines: { upper: Profile; lower: Profile }): Shape[] {
+function drawBend(lines: { upper: Profile; lower: Profile }): Shape[] {
   const peak = at(BREAK, mix(lines.upper(BREAK), lines.lower(BREAK), 0.5));
   const field = [...line(lines, BREAK - 34, BREAK + 34, 0.04), ...line(lines, BREAK + 34, BREAK - 34, 0.96)];
   const ends = [

@@ -1,6 +1,6 @@
 /** The leg bandage in every close picture: turns, edges, folds, wet, stain, and the pen lines on the skin. */
 import type { SceneSpec } from '../spec.ts';
-import { at, hatch, mix, ring, smooth, straight, type Point, type Shape } from '../shapes.ts';
+import { at, hatch, mix, ring, smooth, type Point, type Shape } from '../shapes.ts';
 import { along, drop, hump, inked, joined, quiet, round, waves, type Profile } from './strokes.ts';
 
 /** A bandage on a lying leg, `from` the knee side `to` the foot side of the page. */
