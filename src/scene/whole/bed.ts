@@ -23,7 +23,7 @@ function column(g: WholeGeometry, u: number): Shape[] {
   return [
     { d: straight(box(foot, 4.5, sleeve - 4, foot.y), true), fill: 'metal', line: 'ink' },
     { d: straight(box(top, 9, top.y, sleeve), true), fill: 'frame', line: 'ink' },
-    { d: smooth(base, true, 0.3), fill: 'frame', line: 'ink' },
+    { d: straight(base, true), fill: 'frame', line: 'ink' },
     {
       d: oval(at(foot.x - 14, foot.y + 7), 5, 5) + oval(at(foot.x + 14, foot.y + 7), 5, 5),
       fill: 'metal',
@@ -80,13 +80,14 @@ function ghost(spec: SceneSpec, g: WholeGeometry): Shape[] {
   };
   return [
     { d: straight(was), line: 'mark', dash: '8 6', weight: 3 },
-    { d: down(372) + down(392), line: 'mark', weight: 3.2 },
+    // arrows need room between the two heights
+    ...(spec.bedRaise < 0.4 ? [{ d: down(372) + down(392), line: 'mark', weight: 3.2 }] : []),
   ];
 }
 
 export function drawBedBehind(spec: SceneSpec, g: WholeGeometry): Shape[] {
   const fold = [g.hinge - 34, g.hinge - 14, g.hinge, g.hinge + 14];
-  const along = [BED.head, ...fold, BED.foot];
+  const along = spec.headRaise > 0.01 ? [BED.head, ...fold, BED.foot] : [BED.head, BED.foot];
   const topSheet = [
     ...along.map((u) => g.bed(u, 0, 0)),
     ...along.map((u) => g.bed(u, 0, BED.depth)).reverse(),
@@ -118,7 +119,7 @@ export function drawBedBehind(spec: SceneSpec, g: WholeGeometry): Shape[] {
     [g.bed(352, 0, 8), g.bed(366, 0, 14), g.bed(372, 0, 26)],
   ];
   shapes.push(
-    { d: smooth(side, true, 0.1), fill: 'mattress', line: 'ink' },
+    { d: straight(side, true), fill: 'mattress', line: 'ink' },
     { d: straight(topSheet, true), fill: 'sheet' },
     {
       d: smooth(
@@ -129,7 +130,7 @@ export function drawBedBehind(spec: SceneSpec, g: WholeGeometry): Shape[] {
       line: 'ink',
     },
     {
-      d: smooth([...along.map((u) => g.bed(u, 0, 0)), ...[...overhang].reverse()], true, 0.2),
+      d: straight([...along.map((u) => g.bed(u, 0, 0)), ...[...overhang].reverse()], true),
       fill: 'sheet',
     },
     {

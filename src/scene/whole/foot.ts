@@ -1,6 +1,18 @@
 /** A bare foot from the side, at the end of a leg: ankle, heel, instep and five toes in their order. */
 import type { SceneSpec } from '../spec.ts';
-import { at, between, hatch, oval, plus, ring, smooth, turn, type Point, type Shape } from '../shapes.ts';
+import {
+  at,
+  between,
+  hatch,
+  oval,
+  plus,
+  ring,
+  smooth,
+  straight,
+  turn,
+  type Point,
+  type Shape,
+} from '../shapes.ts';
 import { angleOf } from './layout.ts';
 import { leftOf, scale, unit } from './limbs.ts';
 
@@ -60,10 +72,7 @@ export function drawFoot(from: Point, ankle: Point, look: FootLook): Shape[] {
     away ? place(-8.4, -15, 0, 0) : place(-9.7, -10, 0, 0),
   ];
   // open towards the leg, so that shin and foot are one skin
-  const shapes: Shape[] = [
-    { d: smooth(body, true), fill: 'skin' },
-    { d: smooth(body), line: 'ink' },
-  ];
+  const shapes: Shape[] = [{ d: smooth(body), fill: 'skin', line: 'ink' }];
   const shifted = look.toneShift !== 'none';
   const wider = [1, 1.16, 1.32][look.swell]!;
   const order = away ? [0, 1, 2, 3, 4] : [4, 3, 2, 1, 0];
@@ -73,15 +82,23 @@ export function drawFoot(from: Point, ankle: Point, look: FootLook): Shape[] {
   for (const i of order) {
     const toe = TOES[i]!;
     const center = place(toe.tip, 9.4 - i * 0.5, across(i));
-    const outline = ring(center, toe.wide * wider * look.size, toe.long * look.size, turned, 10);
-    shapes.push({ d: smooth(outline, true), fill: shifted ? 'shift' : 'skin', line: 'ink', weight: 1.9 });
+    const [rx, ry] = [toe.wide * wider * look.size, toe.long * look.size];
+    shapes.push({
+      d: oval(center, rx, ry, turned),
+      fill: shifted ? 'shift' : 'skin',
+      line: 'ink',
+      weight: 1.9,
+    });
     if (shifted)
-      shapes.push({ d: hatch(outline, look.toneShift === 'paler' ? 4.4 : 2.8, 25), line: 'ink', weight: 1 });
-    const tip = place(toe.tip + toe.long * 0.5, 9.4 - i * 0.5 - toe.wide * 0.3, across(i));
-    if (away || i === 0)
-      nails.push(oval(tip, toe.wide * 0.48 * look.size, toe.long * 0.25 * look.size, turned));
-    if (look.swell === 0)
-      creases.push(smooth([place(toe.tip - 1, 7.4, across(i)), place(toe.tip - 1.4, 9.4, across(i))]));
+      shapes.push({
+        d: hatch(ring(center, rx, ry, turned), look.toneShift === 'paler' ? 4.4 : 2.8, 25),
+        line: 'ink',
+        weight: 1,
+      });
+    const nail = (t: number) => place(toe.tip + toe.long * t, 9.4 - i * 0.5 - toe.wide * 0.32, across(i));
+    if (away || i === 0) nails.push(straight([nail(0.42), nail(0.6)]));
+    if (look.swell === 0 && away)
+      creases.push(straight([place(toe.tip - 1, 7.4, across(i)), place(toe.tip - 1.4, 9.4, across(i))]));
   }
   // the toes grow out of the foot: their roots are covered again
   const root = [0, 1, 2, 3, 4].map((i) =>
@@ -89,7 +106,11 @@ export function drawFoot(from: Point, ankle: Point, look: FootLook): Shape[] {
   );
   const floor = [4, 2, 0].map((i) => between(place(18, 9, across(i)), place(10, 6, across(i) * 0.6), 0.5));
   shapes.push({ d: smooth([...root, ...floor], true), fill: 'skin' });
-  shapes.push({ d: nails.join(''), fill: 'nail', line: 'soft', weight: 0.7 });
+  const wide = 2.9 * look.size;
+  shapes.push(
+    { d: nails.join(''), line: 'soft', weight: wide + 1.4 },
+    { d: nails.join(''), line: 'nail', weight: wide },
+  );
   if (creases.length > 0) shapes.push({ d: creases.join(''), line: 'soft', weight: 0.9 });
   // ankle bone and the fold of the instep
   shapes.push({

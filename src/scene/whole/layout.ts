@@ -40,6 +40,8 @@ export const WHEEL_RADIUS = 12;
 export const BAG = { width: 38, height: 58 } as const;
 /** The bag's room above the floor at `loadHeight` 1. */
 const LOAD_ROOM = 92;
+/** Seat of the chair that a bag may come to rest on. */
+export const SEAT = 40;
 /** The pulled leg lies nearer to us than the free one. */
 const NEAR = 28;
 const FAR = 68;
@@ -118,23 +120,16 @@ export function layoutWhole(spec: SceneSpec, view: { width: number; height: numb
   const usualHip = hill(hipAlong, 19 * build.girth, NEAR);
   const usualAnkle = hill(SOLE - soleDepth, 15 * build.foot + 9, NEAR);
   const usualTie = plateAt(usualHip, usualAnkle, soleDepth, 1, 0).tie;
-  const setHeight = spec.loadTouch === 'floor' ? 0 : spec.loadHeight * LOAD_ROOM;
+  const setHeight = heightSet(spec);
   const usualRun = distance(usualTie, tangent(usualTie, usualWheel, WHEEL_RADIUS));
   const cordLength = usualRun + (FLOOR - setHeight - BAG.height - usualWheel.y);
   const run = distance(plate.tie, overWheel);
   const freeTop = wheel.y + cordLength - run;
   const onSeat = spec.loadTouch === 'other';
-  const rest = onSeat ? FLOOR - 40 - BAG.height : FLOOR - BAG.height;
+  const rest = onSeat ? FLOOR - SEAT - BAG.height : FLOOR - BAG.height;
   const bagTop = Math.min(Math.max(freeTop, wheel.y + 14), rest);
   const slack = Math.max(0, freeTop - bagTop);
-  const bagAcross =
-    spec.loadTouch === 'bed-end'
-      ? -22
-      : spec.loadSwing === 1
-        ? -13
-        : spec.cord === 'off-wheel'
-          ? -WHEEL_RADIUS - 6
-          : 0;
+  const bagAcross = acrossOf(spec, flat, drop);
   const bag = at(drop.x + bagAcross, bagTop);
 
   return {
@@ -162,9 +157,33 @@ export function layoutWhole(spec: SceneSpec, view: { width: number; height: numb
     bag,
     /** Bag bottom above the floor. */
     room: FLOOR - BAG.height - bagTop,
+    /** The bag lies on the floor or on the chair. */
+    resting: rest - bagTop < 1,
     cord: { length: cordLength, toWheel: run, toBag: bagTop - wheel.y, slack },
     climbing: out,
   };
+}
+
+/** How high above the floor the bag was when the cord got its length. */
+function heightSet(spec: SceneSpec): number {
+  const asked = spec.loadHeight * LOAD_ROOM;
+  switch (spec.loadTouch) {
+    case 'none':
+      return asked;
+    case 'floor':
+      return 0;
+    case 'bed-end':
+      return Math.max(asked, LOAD_ROOM * 0.9);
+    case 'other':
+      return Math.min(asked, SEAT - 2);
+  }
+}
+
+/** How far the bag hangs aside from the plumb line. */
+function acrossOf(spec: SceneSpec, flat: Place, drop: Point): number {
+  if (spec.loadTouch === 'bed-end') return flat(BED.foot + 13, -32, 0).x + BAG.width / 2 - 1 - drop.x;
+  if (spec.loadSwing === 1) return -13;
+  return spec.cord === 'off-wheel' ? -WHEEL_RADIUS - 6 : 0;
 }
 
 /** The foot plate stands across the line of the leg, a little beyond the sole. */

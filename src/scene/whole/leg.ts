@@ -2,7 +2,7 @@
 import type { SceneSpec } from '../spec.ts';
 import { at, between, hatch, oval, plus, smooth, straight, type Point, type Shape } from '../shapes.ts';
 import type { WholeGeometry } from './layout.ts';
-import { alongLimb, leftOf, profile, scale, soften, tube, unit } from './limbs.ts';
+import { alongLimb, bow, leftOf, profile, scale, soften, tube, unit } from './limbs.ts';
 import { drawFoot } from './foot.ts';
 
 /** Upper and lower contour of a straight leg, hip to ankle, off its line. */
@@ -22,9 +22,9 @@ const UPPER = [
 const LOWER = [
   [-0.12, 18],
   [0, 19],
-  [0.16, 18.6],
-  [0.34, 15.6],
-  [0.47, 13.4],
+  [0.16, 18.2],
+  [0.34, 15],
+  [0.47, 13.7],
   [0.56, 13],
   [0.68, 14],
   [0.8, 12],
@@ -75,17 +75,17 @@ function bandage(spec: SceneSpec, g: WholeGeometry): Shape[] {
   const frame = legFrame(spec, g);
   const top = BAND.top + spec.bandTop * 0.2;
   const foot = BAND.foot - spec.bandFoot * 0.2;
-  const across = (s: number, lean: number): Point[] => [
-    frame.upper(s - lean, 1.8),
-    plus(frame.line(s + 0.012, 0), at(0, 0)),
-    frame.lower(s + lean, 1.8),
+  const across = (s: number, lean: number): [Point, Point, Point] => [
+    frame.upper(s - lean, -1),
+    frame.line(s + 0.024, 0),
+    frame.lower(s + lean, -1.6),
   ];
-  const turns = steps(top + 0.055, foot - 0.03, 8).map((s) => smooth(across(s, 0.03)));
-  const edge = stretch(spec, g, top, foot, 1.8, 9);
+  const turns = steps(top + 0.06, foot - 0.04, 6).map((s) => bow(...across(s, 0.03)));
+  const edge = stretch(spec, g, top, foot, 1.8, 7);
   const shapes: Shape[] = [];
   // pen lines stay where staff drew them
   shapes.push({
-    d: straight(across(BAND.top, 0)) + straight(across(BAND.foot, 0)),
+    d: [BAND.top, BAND.foot].map((s) => straight([frame.upper(s, 2), frame.lower(s, 2)])).join(''),
     line: 'pen',
     weight: 2,
     dash: '4 3',
@@ -101,8 +101,8 @@ function bandage(spec: SceneSpec, g: WholeGeometry): Shape[] {
   }
   shapes.push({ d: turns.join(''), line: 'band-shade', weight: 2.2 });
   const shade = [
-    ...steps(top + 0.02, foot - 0.01, 6).map((s) => frame.lower(s, 0.4)),
-    ...steps(foot - 0.01, top + 0.02, 6).map((s) => frame.line(s, -7)),
+    ...steps(top + 0.02, foot - 0.06, 3).map((s) => frame.lower(s, -0.6)),
+    ...steps(foot - 0.06, top + 0.02, 3).map((s) => frame.line(s, -7)),
   ];
   shapes.push({ d: smooth(shade, true, 0.8), fill: 'band-shade' });
   if (spec.bandStain !== 'none') {
@@ -147,8 +147,7 @@ function bandage(spec: SceneSpec, g: WholeGeometry): Shape[] {
       weight: 1.6,
     });
   }
-  shapes.push({ d: smooth(edge, true, 0.5), line: 'ink' });
-  shapes.push({ d: smooth(across(top + 0.022, 0.004)), line: 'ink', weight: 1.4 });
+  shapes.push({ d: bow(...across(top + 0.022, 0.004)), line: 'ink', weight: 1.4 });
   return shapes;
 }
 
@@ -159,7 +158,7 @@ function kneecap(spec: SceneSpec, g: WholeGeometry): Shape[] {
   const middle = frame.line(KNEE, 11 * g.build.girth - down);
   const along = unit(g.hipNear, g.ankle);
   const up = leftOf(along);
-  const bow = (s: number, curve: number) =>
+  const side = (s: number, curve: number) =>
     smooth([
       plus(middle, plus(scale(along, s), scale(up, 5.5))),
       plus(middle, scale(along, s * curve)),
@@ -172,7 +171,7 @@ function kneecap(spec: SceneSpec, g: WholeGeometry): Shape[] {
       line: 'ink',
       weight: 1.7,
     },
-    { d: bow(-13.5, 1.05) + bow(13.5, 1.05), line: 'soft', weight: 1.4 },
+    { d: side(-13.5, 1.05) + side(13.5, 1.05), line: 'soft', weight: 1.4 },
   ];
 }
 
@@ -197,7 +196,7 @@ function strap(g: WholeGeometry, near: boolean): Shape[] {
 }
 
 export function drawPulledLeg(spec: SceneSpec, g: WholeGeometry): Shape[] {
-  const skin = stretch(spec, g, -0.1, 1, 0, 13);
+  const skin = stretch(spec, g, -0.1, 1, 0, spec.thigh === 'usual' && spec.bandTight === 0 ? 8 : 14);
   const shapes: Shape[] = [
     ...pad(spec, g),
     { d: smooth(skin, true, 0.8), fill: 'skin', line: 'ink' },
@@ -242,7 +241,13 @@ function thighChange(spec: SceneSpec, g: WholeGeometry): Shape[] {
 export function drawOtherLeg(spec: SceneSpec, g: WholeGeometry): Shape[] {
   const k = g.build.girth;
   const spine = soften(g.otherHip, g.knee, g.otherAnkle);
-  const leg = tube([g.otherHip, ...spine.slice(1)], [20 * k, 17.5 * k, 14.5 * k, 13 * k, 8.6 * k]);
+  // the shin narrows once more under the foot, which is laid over it
+  const shin = unit(spine[3]!, g.otherAnkle);
+  const end = [plus(g.otherAnkle, scale(shin, -11 * g.build.foot)), plus(g.otherAnkle, scale(shin, 3))];
+  const leg = tube(
+    [...spine.slice(0, 4), ...end],
+    [20 * k, 17.5 * k, 14.5 * k, 13 * k, 9.7 * g.build.foot, 5],
+  );
   const shapes: Shape[] = [
     { d: smooth(leg, true, 0.9), fill: 'skin', line: 'ink' },
     ...drawFoot(spine[3]!, g.otherAnkle, {

@@ -17,7 +17,7 @@ export function alongLimb(from: Point, to: Point) {
   return (s: number, n: number): Point => plus(between(from, to, s), scale(up, n));
 }
 
-/** Outline of a limb through `spine` with a half width at each joint; both ends are rounded. */
+/** Outline of a limb through `spine` with a half width at each joint. Its ends lie under cloth or a hand. */
 export function tube(spine: readonly Point[], widths: readonly number[]): Point[] {
   const left: Point[] = [];
   const right: Point[] = [];
@@ -25,15 +25,19 @@ export function tube(spine: readonly Point[], widths: readonly number[]): Point[
   spine.forEach((p, i) => {
     const way = unit(spine[Math.max(0, i - 1)]!, spine[Math.min(last, i + 1)]!);
     const side = scale(leftOf(way), widths[i]!);
-    const cap = (along: number, across: number) =>
-      plus(p, plus(scale(way, along * widths[i]!), scale(side, across)));
-    if (i === 0) left.push(cap(-0.66, -0.7), cap(-0.95, 0), cap(-0.66, 0.7));
     left.push(plus(p, side));
     right.unshift(plus(p, scale(side, -1)));
-    if (i === last) left.push(cap(0.66, 0.7), cap(0.95, 0), cap(0.66, -0.7));
   });
   return [...left, ...right];
 }
+
+/** A bow from `from` to `to`, pulled towards `over`. */
+export function bow(from: Point, over: Point, to: Point): string {
+  const xy = (p: Point) => `${tenth(p.x)} ${tenth(p.y)}`;
+  return `M${xy(from)}Q${xy(over)} ${xy(to)}`;
+}
+
+export const tenth = (value: number): number => Math.round(value * 10) / 10;
 
 /** Extra points between joints, so that a bent limb bends softly. */
 export function soften(a: Point, b: Point, c: Point): Point[] {

@@ -43,12 +43,12 @@ function arcs(middle: Point, outward: Point, half: number, count: number, gap = 
   const side = leftOf(outward);
   return Array.from({ length: count }, (_, i) => {
     const reach = half * (1 - i * 0.2);
-    const round = reach * 1.25;
-    const center = plus(middle, scale(outward, i * gap - round));
+    const bend = reach * 1.25;
+    const center = plus(middle, scale(outward, i * gap - bend));
     return smooth(
       [-52, -26, 0, 26, 52].map((degrees) => {
         const a = (degrees * Math.PI) / 180;
-        return plus(center, plus(scale(side, round * Math.sin(a)), scale(outward, round * Math.cos(a))));
+        return plus(center, plus(scale(side, bend * Math.sin(a)), scale(outward, bend * Math.cos(a))));
       }),
     );
   }).join('');

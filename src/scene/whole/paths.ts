@@ -1,6 +1,7 @@
 import type { SceneSpec } from '../spec.ts';
 import { at, plus, type Picture, type Point, type Shape } from '../shapes.ts';
 import type { WholeGeometry } from './layout.ts';
+import { tenth } from './limbs.ts';
 import { drawBedBehind, drawBedFront } from './bed.ts';
 import {
   drawBlanket,
@@ -21,7 +22,6 @@ interface View {
 }
 
 const EDGE = 1;
-const tenth = (value: number) => Math.round(value * 10) / 10;
 
 /** Every point onto its side of the body, and inside the picture. */
 function place(p: Point, view: View, flip: boolean): Point {
@@ -45,9 +45,9 @@ function spotsOf(spec: SceneSpec, g: WholeGeometry): Record<string, { x: number;
     child: headCenter(g),
     thigh: leg.line(0.12, -12),
     straight: leg.line(KNEE, 20),
-    bandage: leg.line(0.72, -16),
+    bandage: leg.line(0.708, -17),
     toes: plus(g.ankle, at(13, -40 * g.build.foot)),
-    skin: plus(g.ankle, at(12, 24)),
+    skin: plus(g.ankle, at(17, 26)),
     cord: g.wheel,
     weight: plus(g.bag, at(0, 34)),
   };

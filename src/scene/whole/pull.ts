@@ -1,7 +1,7 @@
 /** The pull: foot plate, cord, wheel on its arm, hanging weight, and what can go wrong with them. */
 import type { SceneSpec } from '../spec.ts';
-import { at, between, oval, plus, ring, smooth, straight, turn, type Point, type Shape } from '../shapes.ts';
-import { BAG, FLOOR, WHEEL_RADIUS, type WholeGeometry } from './layout.ts';
+import { at, between, oval, plus, smooth, straight, turn, type Point, type Shape } from '../shapes.ts';
+import { BAG, FLOOR, SEAT, WHEEL_RADIUS, type WholeGeometry } from './layout.ts';
 import { scale } from './limbs.ts';
 
 const CORD = 2.2;
@@ -205,10 +205,10 @@ export function glow(center: Point, count: number): Shape[] {
 
 export function drawBag(spec: SceneSpec, g: WholeGeometry): Shape[] {
   const top = g.bag;
-  const hang = spec.loadSwing === 1 ? 9 : spec.loadTouch === 'bed-end' ? 6 : 0;
+  const hang = spec.loadSwing === 1 ? 9 : spec.loadTouch === 'bed-end' ? 3 : 0;
   const p = (x: number, y: number) => turn(plus(top, at(x, y)), top, hang);
   const w = BAG.width / 2;
-  const seated = g.room < 1;
+  const seated = g.resting;
   const h = BAG.height;
   const body = [
     p(-9, 15),
@@ -261,7 +261,7 @@ export function drawBagGround(spec: SceneSpec, g: WholeGeometry): Shape[] {
   const spread = 22 - Math.min(8, Math.max(0, g.room) * 0.12);
   const shadow: Shape = { d: oval(at(g.bag.x, FLOOR + 2), spread, 4), fill: 'band-shade' };
   if (spec.loadTouch !== 'other') return [shadow];
-  const seat = FLOOR - 40;
+  const seat = FLOOR - SEAT;
   const x = g.bag.x;
   const leg = (dx: number, top: number, bottom: number) => straight([at(x + dx, top), at(x + dx, bottom)]);
   const legs =
@@ -282,5 +282,3 @@ export function drawBagGround(spec: SceneSpec, g: WholeGeometry): Shape[] {
     },
   ];
 }
-
-export const wheelRing = (g: WholeGeometry) => ring(g.wheel, WHEEL_RADIUS, WHEEL_RADIUS);
