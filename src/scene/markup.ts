@@ -7,22 +7,33 @@ import { drawThing, type ThingId } from './things.ts';
 const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
 const escape = (text: string) => text.replace(/[&<>"]/g, (c) => ESCAPES[c]!);
 
-export function pictureMarkup(picture: Picture, label: string, attributes: string): string {
+/** Where a touch on a part of the picture leads, by the part's spot: relative addresses. */
+export type SpotLinks = Readonly<Record<string, string>>;
+
+export function pictureMarkup(picture: Picture, label: string, attributes: string, links: SpotLinks = {}): string {
   const paths = picture.shapes.map((shape) => {
     const classes = (shape.fill ? `f-${shape.fill}` : 'f-none') + (shape.line ? ` l-${shape.line}` : '');
     const weight = shape.line && shape.weight && shape.weight !== INK ? ` stroke-width="${shape.weight}"` : '';
     const dash = shape.dash ? ` stroke-dasharray="${shape.dash}"` : '';
     return `<path d="${shape.d}" class="${classes}"${weight}${dash}/>`;
   });
+  // The same places stand below the picture as a list, so the spots stay out of the way of keyboard and reader.
+  const spots = Object.entries(picture.spots ?? {}).flatMap(([id, spot]) => {
+    const href = Object.hasOwn(links, id) ? links[id] : undefined;
+    if (!href) return [];
+    const [x, y] = [spot.x.toFixed(1), spot.y.toFixed(1)];
+    return `<a href="${escape(href)}" tabindex="-1" aria-hidden="true" data-spot="${id}"><circle cx="${x}" cy="${y}" r="40" class="spot-reach"/><circle cx="${x}" cy="${y}" r="9" class="spot"/></a>`;
+  });
   const name = label ? `role="img" aria-label="${escape(label)}"` : 'aria-hidden="true"';
-  return `<svg class="scene" viewBox="0 0 ${picture.width} ${picture.height}" ${name} ${attributes}>${paths.join('')}</svg>`;
+  return `<svg class="scene" viewBox="0 0 ${picture.width} ${picture.height}" ${name} ${attributes}>${paths.join('')}${spots.join('')}</svg>`;
 }
 
-export const sceneMarkup = (spec: SceneSpec, label: string): string =>
+export const sceneMarkup = (spec: SceneSpec, label: string, links?: SpotLinks): string =>
   pictureMarkup(
     drawScene(spec),
     label,
     `data-camera="${spec.camera}" data-skin="${spec.skin}" data-shift="${spec.toneShift}" data-lamp="${spec.lamp}"`,
+    links,
   );
 
 export const thingMarkup = (id: ThingId, label: string): string => pictureMarkup(drawThing(id), label, 'data-thing');

@@ -1,0 +1,123 @@
+/** One sign on one page: written down once, assessed with all that is open, answered by the bell. */
+import type { Entry, NewEntry } from '#domain/notes/entries.ts';
+import { struckIds } from '#domain/notes/entries.ts';
+import { openCall, sightingsOf } from '#domain/notes/sightings.ts';
+import type { SignId } from '#domain/signs/ids.ts';
+import type { Answer, Assessment } from '#domain/signs/types.ts';
+import type { DeviceFailure } from '#device/result.ts';
+import { assessNow, currentNotes, openNotes, writeNote } from './notes.svelte.ts';
+import { readMoment } from './now.svelte.ts';
+
+export interface Seen {
+  sign: SignId;
+  answer: string;
+  detail: string | undefined;
+}
+
+export type NoteStatus =
+  | { state: 'writing' }
+  | { state: 'written'; entry: Entry }
+  | { state: 'not-written'; reason: DeviceFailure }
+  | { state: 'taken-back' };
+
+export interface Reporting {
+  status(): NoteStatus;
+  assessment(): Assessment | undefined;
+  /** The press of the button, or word to a nurse, that is still unanswered. */
+  call(): Extract<Entry, { kind: 'bell' | 'told' }> | undefined;
+  /** Whether this sign still waits for a nurse. */
+  isOpen(): boolean;
+  /** Another sign or answer on the same page. */
+  report(seen: Seen): void;
+  note(kind: 'bell' | 'told' | 'nurse-looked'): void;
+  takeBack(): void;
+  stop(): void;
+}
+
+/** Opening the same page again within this many minutes is not seeing it again. */
+const SAME_SIGHT_MINUTES = 2;
+
+const keyOf = (seen: Seen) => `${seen.sign}/${seen.answer}`;
+const isSame = (entry: Entry, seen: Seen): entry is Extract<Entry, { kind: 'sign' }> =>
+  entry.kind === 'sign' &&
+  entry.sign === seen.sign &&
+  entry.answer === answerOf(seen) &&
+  (seen.detail === undefined || (entry.details ?? []).includes(seen.detail));
+const answerOf = (seen: Seen): 'different' | 'not-sure' => (seen.answer === 'not-sure' ? 'not-sure' : 'different');
+
+function noteOf(seen: Seen): NewEntry {
+  const note = { kind: 'sign' as const, sign: seen.sign as string, answer: answerOf(seen) };
+  return seen.detail ? { ...note, details: [seen.detail] } : note;
+}
+
+export function startReporting(first: Seen): Reporting {
+  let seen = $state.raw(first);
+  let status = $state.raw<NoteStatus>({ state: 'writing' });
+  let ready = $state(false);
+  let stopped = false;
+  let started = '';
+
+  async function begin(wanted: Seen) {
+    await openNotes();
+    if (stopped || keyOf(wanted) !== keyOf(seen)) return;
+    ready = true;
+    const now = readMoment();
+    const looked = currentNotes().filter((e) => e.kind === 'nurse-looked').at(-1)?.t ?? -Infinity;
+    const struck = struckIds(currentNotes());
+    const recent = currentNotes().find(
+      (entry) =>
+        isSame(entry, wanted) &&
+        !struck.has(entry.id) &&
+        entry.t >= looked &&
+        // a jump of the leg counts each time; other signs stay one sighting until a nurse has looked
+        (wanted.sign !== 'leg-jumps' || now - entry.t < SAME_SIGHT_MINUTES),
+    );
+    if (recent) {
+      status = { state: 'written', entry: recent };
+      return;
+    }
+    const written = await writeNote(noteOf(wanted));
+    status = written.ok ? { state: 'written', entry: written.value } : { state: 'not-written', reason: written.reason };
+  }
+
+  const answers = (): Record<string, Answer> =>
+    status.state === 'taken-back' || !isOpenOrNew() ? {} : { [seen.sign]: answerOf(seen) };
+  const details = () => (seen.detail && Object.keys(answers()).length ? [`${seen.sign}/${seen.detail}`] : []);
+
+  /** Not yet in the notes, or there and not looked at. */
+  function isOpenOrNew(): boolean {
+    if (status.state !== 'written') return true;
+    return sightingsOf(currentNotes()).some((s) => s.sign === seen.sign && s.lookedAt === undefined);
+  }
+
+  function report(next: Seen) {
+    if (keyOf(next) === started) return;
+    started = keyOf(next);
+    seen = next;
+    status = { state: 'writing' };
+    void begin(next);
+  }
+  report(first);
+
+  return {
+    status: () => status,
+    assessment: () => (ready ? assessNow({ answers: answers(), details: details() }) : undefined),
+    call: () => openCall(currentNotes(), 'bell') ?? openCall(currentNotes(), 'told'),
+    isOpen: () => status.state === 'written' && isOpenOrNew(),
+    report,
+    note(kind) {
+      void writeNote({ kind }).then((written) => {
+        if (!written.ok) status = { state: 'not-written', reason: written.reason };
+      });
+    },
+    takeBack() {
+      if (status.state !== 'written') return;
+      void writeNote({ kind: 'strike', strikes: status.entry.id }).then((written) => {
+        status = written.ok ? { state: 'taken-back' } : { state: 'not-written', reason: written.reason };
+      });
+    },
+    stop() {
+      stopped = true;
+    },
+  };
+}
