@@ -5,6 +5,7 @@ export default {
   kit: {
     adapter: adapter(),
     paths: { relative: true },
+    prerender: { entries: ['/'] },
     csp: {
       mode: 'hash',
       directives: {

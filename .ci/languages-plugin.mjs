@@ -2,26 +2,22 @@
 // settings when the site is built. A ward that hides unreviewed languages never ships them.
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
+import { reviewOf, shownLanguages } from './locales.mjs';
 
 const NAME = 'virtual:languages';
 const root = path.resolve(import.meta.dirname, '..');
-/** Areas that carry safety texts: a language shows only where these are signed, if the ward says so. */
-export const SAFETY_AREAS = ['common', 'look', 'signs', 'say'];
-
 /** @param {{ hideUnreviewed?: boolean }} [override] for tests */
-export async function languageData(override = {}) {
-  const { reviewOf } = await import(path.join(root, '.ci/locales.mjs'));
+export function languageData(override = {}) {
   const ward = JSON.parse(readFileSync(path.join(root, 'src/content/ward.json'), 'utf8'));
-  const hide = process.env.BARE_TOES_HIDE_UNREVIEWED
+  const hideUnreviewed = process.env.BARE_TOES_HIDE_UNREVIEWED
     ? process.env.BARE_TOES_HIDE_UNREVIEWED === 'true'
     : (override.hideUnreviewed ?? ward.hideUnreviewed);
   const review = reviewOf(root);
   const statusOf = (lang) =>
-    Object.fromEntries(Object.entries(review[lang] ?? {}).map(([area, r]) => [area, r.status]));
-  const shown = ward.languages.filter((lang) => {
-    const status = statusOf(lang);
-    return !hide || lang === ward.wardLanguage || SAFETY_AREAS.every((area) => status[area] === 'reviewed');
-  });
+    Object.fromEntries(Object.entries(review[lang] ?? {}).map(([area, row]) => [area, row.status]));
+  const ready = shownLanguages(root, { hideUnreviewed });
+  // the ward's own language is always there: the nurse's sentence needs it
+  const shown = ward.languages.filter((lang) => lang === ward.wardLanguage || ready.includes(lang));
   return { shown, review: Object.fromEntries(shown.map((lang) => [lang, statusOf(lang)])) };
 }
 
@@ -30,8 +26,8 @@ export function languagesPlugin() {
   return {
     name: 'bare-toes-languages',
     resolveId: (id) => (id === NAME ? '\0' + NAME : undefined),
-    load: async (id) =>
-      id === '\0' + NAME ? `export const { shown, review } = ${JSON.stringify(await languageData())};` : undefined,
+    load: (id) =>
+      id === '\0' + NAME ? `export const { shown, review } = ${JSON.stringify(languageData())};` : undefined,
   };
 }
 

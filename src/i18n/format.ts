@@ -19,3 +19,6 @@ export const number = (locale: string, value: number): string => new Intl.Number
 /** Names in a row, joined as the language joins them. */
 export const list = (locale: string, items: readonly string[]): string =>
   new Intl.ListFormat(locale, { type: 'conjunction' }).format(items);
+
+/** Sets a time or number apart inside a sentence, so that neither reading direction disturbs the other. */
+export const isolated = (text: string): string => `\u2068${text}\u2069`;

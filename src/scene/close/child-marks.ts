@@ -5,7 +5,7 @@ import { drawHand } from '../parts/hand.ts';
 import { headForm } from '../parts/head.ts';
 import { arc, limb, points } from '../parts/points.ts';
 import { drawProfile } from '../parts/person.ts';
-import type { ChildGeometry } from './child.ts';
+import type { ChildGeometry } from './child-layout.ts';
 
 const mark = (d: string, weight = 4): Shape => ({ d, line: 'mark', weight });
 
@@ -183,7 +183,7 @@ export function changeMarks(spec: SceneSpec, g: ChildGeometry): Shape[] {
 export function grownUpCalling(g: ChildGeometry): Shape[] {
   const hand = at(g.chest.x + g.shoulder + 8, g.chest.y + 26);
   const arm = limb(points([448, 214, 404, 246, 356, 236, hand.x + 4, hand.y + 4]), [30, 24, 17, 14]);
-  const mouth = at(366, 118);
+  const mouth = at(364, 120);
   return [
     {
       d:
@@ -203,7 +203,7 @@ export function grownUpCalling(g: ChildGeometry): Shape[] {
       fill: 'bag',
       line: 'ink',
     },
-    ...drawProfile(at(416, 104), 57, { facing: -1, mouth: 'calling', hair: 'short' }),
+    ...drawProfile(at(416, 106), 57, { facing: -1, mouth: 'calling', hair: 'short' }),
     mark([16, 34, 52].map((r) => arc(mouth, r, 148, 212)).join(''), 4.6),
   ];
 }

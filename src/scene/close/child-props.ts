@@ -1,13 +1,20 @@
 /** Things on and above the bedside table, and the plain steps of soreness. */
 import type { SceneSpec } from '../spec.ts';
 import { at, hatch, oval, plus, ring, smooth, straight, type Point, type Shape } from '../shapes.ts';
-import { arc, points } from '../parts/points.ts';
-import type { ChildGeometry } from './child.ts';
+import { arc, mirrored, points } from '../parts/points.ts';
+import type { ChildGeometry } from './child-layout.ts';
 
 const fine = 1.4;
 
+/**
+ * Clocks run clockwise and steps of soreness rise the same way whichever leg is in traction: what the whole
+ * picture will mirror is mirrored here first about its own middle. A mirrored rise would read as a fall.
+ */
+const neverMirrored = (spec: SceneSpec, middle: number, shapes: Shape[]): Shape[] =>
+  spec.side === 'left' ? shapes : mirrored(shapes, 2 * middle);
+
 /** A wall clock; the swept field shows the time that has gone by, ending at the hand that moved. */
-function clock(center: Point, radius: number, sweep: number): Shape[] {
+function clock(spec: SceneSpec, center: Point, radius: number, sweep: number): Shape[] {
   const on = (degrees: number, k: number) => {
     const a = ((degrees - 90) * Math.PI) / 180;
     return at(center.x + Math.cos(a) * radius * k, center.y + Math.sin(a) * radius * k);
@@ -15,7 +22,7 @@ function clock(center: Point, radius: number, sweep: number): Shape[] {
   const steps = Math.max(2, Math.ceil(sweep / 20));
   const wedge = [center, ...Array.from({ length: steps + 1 }, (_, i) => on((sweep * i) / steps, 0.78))];
   const tip = on(sweep, 0.78);
-  return [
+  return neverMirrored(spec, center.x, [
     { d: oval(center, radius, radius), fill: 'sheet', line: 'ink', weight: 3.4 },
     { d: straight(wedge, true), fill: 'band-shade', line: 'ink', weight: fine },
     { d: hatch(wedge, 5.5, 45), line: 'ink', weight: fine },
@@ -29,7 +36,7 @@ function clock(center: Point, radius: number, sweep: number): Shape[] {
     { d: straight([center, on(0, 0.76)]), line: 'ink', weight: 2.4, dash: '3 5' },
     { d: straight([center, tip]), line: 'ink', weight: 5 },
     { d: oval(center, 4, 4), fill: 'ink' },
-  ];
+  ]);
 }
 
 /** A vessel seen from the front, a little from above: opening, wall, and what is in it up to `level` (0–1). */
@@ -240,17 +247,17 @@ export function childProp(spec: SceneSpec, g: ChildGeometry): Shape[] {
           weight: 1.8,
         },
         rimOf(base, 58, 62),
-        ...clock(at(table.right - 38, 216), 40, 125),
+        ...clock(spec, at(table.right - 38, 216), 40, 125),
       ];
     }
     case 'bottle-used':
       return bottle(at(middle + 2, table.top), true);
     case 'bottle-empty-clock':
-      return [...bottle(at(middle + 2, table.top), false), ...clock(wall, 54, 285)];
+      return [...bottle(at(middle + 2, table.top), false), ...clock(spec, wall, 54, 285)];
     case 'cup-sipped':
       return cup(foot, 0.42, false);
     case 'cup-full-clock':
-      return [...cup(foot, 0.9, true), ...clock(plus(wall, at(12, -8)), 52, 285)];
+      return [...cup(foot, 0.9, true), ...clock(spec, plus(wall, at(12, -8)), 52, 285)];
     case 'bowl-clean':
       return bowl(at(middle, 258), 58, false);
     case 'bowl-used': {
@@ -293,7 +300,7 @@ export function sorenessSteps(spec: SceneSpec, g: ChildGeometry): Shape[] {
   const turnBy = Math.atan2(to.y - from.y, to.x - from.x);
   const barb = (side: number) =>
     at(to.x - 17 * Math.cos(turnBy + side * 0.6), to.y - 17 * Math.sin(turnBy + side * 0.6));
-  return [
+  return neverMirrored(spec, (left + right) / 2, [
     {
       d: straight(points([left, top, right, top, right, bottom, left, bottom]), true),
       fill: 'sheet',
@@ -302,5 +309,5 @@ export function sorenessSteps(spec: SceneSpec, g: ChildGeometry): Shape[] {
     { d: blocks.map((b) => straight(b, true)).join(''), fill: 'band-shade', line: 'ink', weight: 2.6 },
     { d: blocks.map((b) => hatch(b, 7, 45)).join(''), line: 'ink', weight: fine },
     { d: straight([from, to]) + straight([barb(1), to, barb(-1)]), line: 'mark', weight: 5.5 },
-  ];
+  ]);
 }

@@ -1,5 +1,5 @@
 /** Grown-ups beside the bed: a head from the side, to lean, speak and call. */
-import { oval, smooth, type Point, type Shape } from '../shapes.ts';
+import { oval, smooth, turn, type Point, type Shape } from '../shapes.ts';
 import { points } from './points.ts';
 
 export interface ProfileLook {
@@ -7,6 +7,8 @@ export interface ProfileLook {
   facing: 1 | -1;
   mouth: 'shut' | 'speaking' | 'calling';
   hair: 'bun' | 'short';
+  /** How far the head is bowed, in degrees. */
+  bow?: number;
 }
 
 const FACE = {
@@ -17,7 +19,9 @@ const FACE = {
 
 /** Shapes of a head from the side; `radius` is half its height. */
 export function drawProfile(center: Point, radius: number, look: ProfileLook): Shape[] {
-  const put = (flat: readonly number[]) => points(flat, center, look.facing * radius, radius);
+  const bow = (look.bow ?? 0) * look.facing;
+  const put = (flat: readonly number[]) =>
+    points(flat, center, look.facing * radius, radius).map((p) => turn(p, center, bow));
   const drop = look.mouth === 'calling' ? 0.1 : 0;
   const weight = Math.max(1.6, Math.min(3, radius * 0.06));
   const skull = [

@@ -27,7 +27,7 @@ export function limb(line: readonly Point[], halves: readonly number[]): Point[]
 
 /** An arc of motion or sound: part of a circle from one angle to the other, in degrees, clockwise on the page. */
 export function arc(center: Point, radius: number, from: number, to: number, flatten = 1): string {
-  const count = Math.max(3, Math.ceil(Math.abs(to - from) / 24) + 1);
+  const count = Math.max(4, Math.ceil(Math.abs(to - from) / 18) + 1);
   return smooth(
     Array.from({ length: count }, (_, i) => {
       const a = ((from + ((to - from) * i) / (count - 1)) * Math.PI) / 180;

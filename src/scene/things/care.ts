@@ -1,5 +1,5 @@
 /** Quiet things around the bed: hands, lamp, water, and the four things that never wait. */
-import { at, hatch, oval, straight, type Shape } from '../shapes.ts';
+import { at, oval, straight, type Shape } from '../shapes.ts';
 import { drawHand } from '../parts/hand.ts';
 import { drawHead } from '../parts/head.ts';
 import { arc, points } from '../parts/points.ts';
@@ -79,23 +79,19 @@ export function cleanHands(): Shape[] {
   ];
 }
 
-/** Breathing, waking, shaking, fall: the head has slipped off the pillow, the mouth gasps, the body shakes. */
+/** Breathing, waking, shaking, fall: slipped over the edge of the bed, gasping, shaking. */
 export function fallBreath(): Shape[] {
   const p = pen();
-  const teeth = (x: number, half: number) =>
-    straight([0, 1, 2, 3, 4, 5].map((i) => at(x + (i % 2 === 0 ? 0 : 8 * half), 28 + i * 12)));
-  const shade = points([14, 96, 106, 96, 106, 117, 14, 117]);
+  const teeth = (x: number, y: number, lean: number) =>
+    straight([0, 1, 2, 3, 4].map((i) => at(x + i * lean + (i % 2 === 0 ? 0 : 8), y + i * 11)));
   return [
-    p.soft([22, 12, 60, 5, 98, 12, 104, 44, 96, 72, 60, 78, 24, 72, 16, 44], 'pillow', BOLD, 0.8),
-    p.soft(
-      [46, 80, 28, 88, 20, 104, 20, 118.5, 100, 118.5, 100, 104, 92, 88, 74, 80, 60, 88],
-      'gown',
-      BOLD,
-      0.7,
-    ),
-    { d: hatch(shade, 200, 45), line: 'soft', weight: FINE },
-    ...drawHead(at(60, 52), 31, 20, { face: 'drowsy', hair: 'short', age: 5, mouth: 'gasping' }),
-    { d: teeth(13, -1) + teeth(107, 1), line: 'mark', weight: 4.4 },
-    { d: arc(at(60, 104), 24, 200, 250) + arc(at(60, 104), 24, 290, 340), line: 'mark', weight: 4 },
+    p.flat([1.5, 14, 66, 14, 62, 118.5, 1.5, 118.5], 'sheet'),
+    p.flat([66, 14, 76, 20, 72, 118.5, 62, 118.5], 'mattress', 2.4),
+    p.soft([8, 24, 34, 18, 62, 22, 66, 44, 62, 68, 36, 72, 10, 68, 5, 46], 'pillow', BOLD, 0.8),
+    p.soft([66, 72, 46, 72, 30, 84, 20, 118.5, 82, 118.5, 92, 100, 92, 84, 84, 76], 'gown', BOLD, 0.7),
+    ...drawHead(at(74, 50), 29, 30, { face: 'drowsy', hair: 'short', age: 5, mouth: 'gasping' }),
+    p.soft([86, 86, 96, 88, 106, 100, 108, 112, 100, 114, 90, 102], 'skin', 2.6, 0.8),
+    { d: teeth(10, 78, -1) + teeth(108, 22, 0), line: 'mark', weight: 4.4 },
+    { d: [20, 29, 38].map((r) => arc(at(64, 64), r, 152, 196)).join(''), line: 'mark', weight: 3.8 },
   ];
 }

@@ -2,6 +2,7 @@
 import { at, oval, straight, type Shape } from '../shapes.ts';
 import { arc } from '../parts/points.ts';
 import { BOLD, FINE, pen, type Placement } from './pen.ts';
+import { toeRow } from './toes.ts';
 import { standingNurse } from './people.ts';
 import { drawProfile } from '../parts/person.ts';
 
@@ -165,15 +166,15 @@ export function callButtonRingNow(): Shape[] {
   return [...held(where, true), { d: rays.join(''), line: 'mark', weight: 5 }, frame(8)];
 }
 
-/** A nurse bends down to listen; the handset is in the hand all the same. */
+/** A nurse bends down and listens; the handset is in the hand all the same. */
 export function callButtonTellNurse(): Shape[] {
   const p = pen();
   return [
-    p.soft([60, 119, 62, 92, 70, 72, 92, 62, 112, 64, 119, 76, 119, 119], 'wet', BOLD, 0.7),
-    p.strokes([[78, 70, 80, 82, 92, 88]], FINE),
-    ...drawProfile(at(84, 36), 27, { facing: -1, mouth: 'speaking', hair: 'bun' }),
-    ...held({ x: 34, y: 84, scale: 0.56, turned: 0 }, false),
-    { d: [9, 18].map((r) => arc(at(55, 48), r, 160, 214)).join(''), line: 'ink', weight: 3 },
+    p.soft([58, 119, 62, 90, 74, 72, 94, 64, 112, 68, 118.5, 80, 118.5, 119], 'wet', BOLD, 0.7),
+    p.strokes([[80, 78, 86, 92, 84, 118]], FINE),
+    ...drawProfile(at(81, 38), 26, { facing: -1, mouth: 'shut', hair: 'bun', bow: 14 }),
+    { d: [10, 20, 30].map((r) => arc(at(8, 34), r, -34, 34)).join(''), line: 'mark', weight: 4.4 },
+    ...held({ x: 33, y: 85, scale: 0.55, turned: 0 }, false),
   ];
 }
 
@@ -187,31 +188,31 @@ export function callButtonNextVisit(): Shape[] {
     ...standingNurse(at(77, 34), 0.62),
     p.soft([1.5, 82, 20, 76, 50, 79, 84, 75, 118.5, 80, 118.5, 118.5, 1.5, 118.5], 'blanket', BOLD, 0.5),
     p.strokes([[2, 110, 40, 107, 80, 111, 118, 108]], FINE),
-    p.stroke([64, 100, 82, 104, 98, 98, 116, 102], 6),
-    p.stroke([64, 100, 82, 104, 98, 98, 116, 102], 2.6, 'pad'),
+    p.stroke([56, 97, 72, 104, 94, 96, 116, 101], 6),
+    p.stroke([56, 97, 72, 104, 94, 96, 116, 101], 2.6, 'pad'),
     ...handset({ x: 34, y: 92, scale: 0.56, turned: -82 }, false),
   ];
 }
 
-/** Nurse and grown-up look at the foot together. */
+/** Toes of a raised foot, from the big one outward: middle, tip, half width. */
+const TOES = [
+  [43, 60, 10],
+  [57.5, 65, 6.4],
+  [69, 69, 5.8],
+  [79, 74, 5],
+  [87, 80, 4],
+] as const;
+
+/** Nurse and grown-up bow over the foot together. */
 export function callButtonNotSure(): Shape[] {
   const p = pen();
   return [
-    p.soft([1.5, 119, 2, 84, 12, 68, 30, 66, 42, 78, 46, 119], 'wet', BOLD, 0.7),
-    p.soft([118.5, 119, 118, 84, 108, 68, 90, 66, 78, 78, 74, 119], 'bag', BOLD, 0.7),
-    ...drawProfile(at(31, 40), 25, { facing: 1, mouth: 'shut', hair: 'bun' }),
-    ...drawProfile(at(89, 40), 25, { facing: -1, mouth: 'shut', hair: 'short' }),
-    p.soft(
-      [46, 112, 44, 92, 47, 84, 52, 79, 58, 80, 62, 82, 66, 83, 70, 86, 73, 92, 74, 112],
-      'skin',
-      BOLD,
-      0.8,
-    ),
-    p.soft([45, 88, 44, 78, 50, 73, 55, 78, 54, 88], 'skin', 2.4),
-    p.soft([54, 87, 54, 79, 58, 76, 61, 80, 60, 88], 'skin', 2.2),
-    p.soft([60, 88, 60, 81, 64, 79, 67, 82, 66, 89], 'skin', 2.2),
-    p.soft([66, 90, 66, 84, 69, 82, 72, 85, 71, 91], 'skin', 2.2),
-    p.soft([71, 93, 71, 88, 74, 86, 76, 89, 75, 94], 'skin', 2.2),
-    p.soft([18, 118.5, 20, 106, 60, 101, 100, 106, 102, 118.5], 'blanket', BOLD, 0.6),
+    p.soft([1.5, 118.5, 1.5, 70, 4, 56, 16, 48, 28, 50, 36, 66, 38, 118.5], 'wet', BOLD, 0.7),
+    p.soft([118.5, 118.5, 118.5, 70, 116, 56, 104, 48, 94, 50, 90, 66, 88, 118.5], 'bag', BOLD, 0.7),
+    ...drawProfile(at(33, 31), 22, { facing: 1, mouth: 'shut', hair: 'bun', bow: 24 }),
+    ...drawProfile(at(89, 31), 22, { facing: -1, mouth: 'shut', hair: 'short', bow: 24 }),
+    ...toeRow(p, TOES, 100, BOLD),
+    p.soft([1.5, 118.5, 4, 96, 30, 90, 62, 91, 92, 95, 116, 97, 118.5, 118.5], 'blanket', BOLD, 0.6),
+    p.strokes([[6, 106, 32, 101, 62, 102, 92, 106, 114, 107]], FINE),
   ];
 }

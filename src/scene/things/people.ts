@@ -131,16 +131,16 @@ export function worried(): Shape[] {
   ];
 }
 
-/** Looking at the bed, a finger at the chin: something is there, and has no name yet. */
+/** Looking at the bed, a hand at the chin: something is there, and has no name yet. */
 export function cannotNameIt(): Shape[] {
   const p = pen();
   return [
-    p.soft([6, 118.5, 8, 92, 20, 78, 38, 74, 54, 80, 60, 98, 60, 118.5], 'bag', BOLD, 0.7),
-    ...drawProfile(at(38, 42), 30, { facing: 1, mouth: 'shut', hair: 'short' }),
-    p.soft([34, 118.5, 46, 104, 48, 90, 57, 86, 64, 94, 62, 110, 52, 118.5], 'bag', BOLD, 0.7),
-    ...drawHand(at(56, 94), 22, -78, 'fist', -1, 'hand'),
-    p.soft([58, 118.5, 62, 98, 76, 88, 100, 84, 118.5, 86, 118.5, 118.5], 'blanket', BOLD, 0.6),
-    { d: oval(at(94, 78), 17, 17), line: 'ink', weight: 3.4, dash: '6 7' },
-    { d: arc(at(66, 38), 34, -4, 42), line: 'ink', weight: 2.4, dash: '2 7' },
+    p.soft([4, 118.5, 6, 92, 16, 80, 34, 74, 52, 82, 58, 98, 58, 118.5], 'bag', BOLD, 0.7),
+    ...drawProfile(at(36, 42), 30, { facing: 1, mouth: 'shut', hair: 'short', bow: 10 }),
+    p.soft([60, 118.5, 64, 98, 78, 88, 100, 84, 118.5, 86, 118.5, 118.5], 'blanket', BOLD, 0.6),
+    p.soft([28, 118.5, 40, 106, 46, 92, 56, 88, 64, 95, 60, 112, 50, 118.5], 'bag', BOLD, 0.7),
+    ...drawHand(at(55, 94), 27, -98, 'fist', -1, 'hand'),
+    { d: oval(at(96, 86), 15, 15), line: 'ink', weight: 3.6, dash: '6 7' },
+    p.strokes([[76, 46, 84, 54, 90, 64]], 2.6),
   ];
 }

@@ -25,16 +25,14 @@ export function tileToday(): Shape[] {
 /** A storybook and a hand puppet. */
 export function tilePlay(): Shape[] {
   const p = pen();
+  const sleeve = [
+    53, 108, 56, 90, 50, 78, 38, 76, 35, 68, 42, 62, 56, 64, 64, 60, 84, 60, 92, 64, 106, 62, 113, 68, 110,
+    76, 98, 78, 92, 90, 96, 108, 74, 111,
+  ];
   return [
-    p.soft(
-      [
-        54, 118.5, 56, 92, 50, 78, 38, 76, 35, 68, 42, 62, 56, 64, 64, 60, 84, 60, 92, 64, 106, 62, 113, 68,
-        110, 76, 98, 78, 92, 92, 94, 118.5,
-      ],
-      'bag',
-      BOLD,
-      0.8,
-    ),
+    p.soft([62, 118.5, 62, 98, 88, 98, 88, 118.5], 'skin', BOLD, 0.2),
+    p.soft(sleeve, 'bag', BOLD, 0.8),
+    p.strokes([[55, 101, 74, 104, 94, 101]], 2.4),
     // ears, then the head
     p.soft([58, 30, 52, 12, 58, 4, 66, 12, 69, 28], 'blanket'),
     p.soft([90, 30, 96, 12, 90, 4, 82, 12, 79, 28], 'blanket'),
@@ -42,7 +40,6 @@ export function tilePlay(): Shape[] {
     p.soft([74, 44, 84, 48, 83, 56, 74, 59, 65, 56, 64, 48], 'sheet', FINE),
     { d: oval(at(65, 40), 2.8, 3.4) + oval(at(83, 40), 2.8, 3.4) + oval(at(74, 48), 3.4, 2.6), fill: 'ink' },
     p.strokes([[74, 50, 74, 54]], FINE),
-    p.flat([56, 104, 92, 104, 93, 112, 55, 112], 'sheet', 2.2),
     // the book leans in front
     p.flat([6, 56, 40, 64, 46, 116, 12, 110], 'wet'),
     p.flat([6, 56, 12, 52, 46, 60, 40, 64], 'sheet', 2.2),

@@ -141,7 +141,7 @@ describe('laws of urgency', () => {
     const nothing = assess({}, context());
     expect(nothing).toMatchObject({ urgency: 'none', because: [], nothingLooked: true, unknown: [] });
     expect(nothing.notLooked).toHaveLength(40);
-    const asleep: Record<string, Answer> = Object.fromEntries(ALL_SIGN_IDS.map((id) => [id, 'not-looked']));
+    const asleep = Object.fromEntries(ALL_SIGN_IDS.map((id) => [id, 'not-looked' as const]));
     expect(assess({ answers: asleep }, context()).nothingLooked).toBe(true);
   });
 
@@ -155,7 +155,7 @@ describe('laws of urgency', () => {
   it('a sign from a later version counts as tell-nurse and is shown, never dropped', () => {
     const sighting: Sighting = { sign: 'toes-glow', answer: 'different', at: at('13:59') };
     expect(assess({ sightings: [sighting] }, context())).toMatchObject({ urgency: 'tell-nurse', unknown: ['toes-glow'] });
-    expect(assess({ answers: { constructor: 'different' } }, context())).toMatchObject({ unknown: ['constructor'] });
+    expect(assess({ answers: { constructor: 'different' as const } }, context())).toMatchObject({ unknown: ['constructor'] });
     expect(assess({ details: ['band-wet/very'] }, context())).toMatchObject({ urgency: 'tell-nurse', unknown: ['band-wet/very'] });
   });
 

@@ -2,8 +2,6 @@ import { error } from '@sveltejs/kit';
 import { LOOKS, signsOfLook } from '#content/signs.ts';
 import { loadWords } from '#i18n/words.ts';
 
-export const entries = () => [];
-
 export async function load({ params }) {
   const step = Number(params.step);
   const look = LOOKS[step - 1];
