@@ -46,7 +46,7 @@ export function firstDrawingPlugin() {
       if (id !== '\0' + DRAWING) return undefined;
       return options?.ssr
         ? `export { sceneMarkup, thingMarkup } from '/src/scene/markup.ts';`
-        : `export const sceneMarkup = () => '';export const thingMarkup = () => '';`;
+        : `export const sceneMarkup = () => ' ';export const thingMarkup = () => ' ';`;
     },
   };
 }

@@ -4,7 +4,7 @@ declare module 'virtual:languages' {
   export const review: Readonly<Record<string, Readonly<Record<string, 'reviewed' | 'draft' | 'stale'>>>>;
 }
 
-/** Draws at prerender; empty in the browser, where the drawing is already in the page. */
+/** Draws at prerender; a blank in the browser (an empty text would end hydration), where the drawing is already in the page. */
 declare module 'virtual:first-drawing' {
   import type { SceneSpec } from '#scene/spec.ts';
   import type { ThingId } from '#scene/things.ts';

@@ -4,6 +4,9 @@ import { INK, type Picture } from './shapes.ts';
 import type { SceneSpec } from './spec.ts';
 import { drawThing, type ThingId } from './things.ts';
 
+/** Share of the picture's height that the touch map leaves out at the top. */
+const MAP_CROP = 0.2;
+
 const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
 const escape = (text: string) => text.replace(/[&<>"]/g, (c) => ESCAPES[c]!);
 
@@ -25,7 +28,9 @@ export function pictureMarkup(picture: Picture, label: string, attributes: strin
     return `<a href="${escape(href)}" tabindex="-1" aria-hidden="true" data-spot="${id}"><circle cx="${x}" cy="${y}" r="40" class="spot-reach"/><circle cx="${x}" cy="${y}" r="9" class="spot"/></a>`;
   });
   const name = label ? `role="img" aria-label="${escape(label)}"` : 'aria-hidden="true"';
-  return `<svg class="scene" viewBox="0 0 ${picture.width} ${picture.height}" ${name} ${attributes}>${paths.join('')}${spots.join('')}</svg>`;
+  // With spots the picture is a map to touch: the empty room above the bed, kept for climbing, is left out.
+  const top = spots.length > 0 ? picture.height * MAP_CROP : 0;
+  return `<svg class="scene" viewBox="0 ${top} ${picture.width} ${picture.height - top}" ${name} ${attributes}>${paths.join('')}${spots.join('')}</svg>`;
 }
 
 export const sceneMarkup = (spec: SceneSpec, label: string, links?: SpotLinks): string =>
