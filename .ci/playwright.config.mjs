@@ -1,0 +1,30 @@
+import { defineConfig } from '@playwright/test';
+import path from 'node:path';
+import { launchOptions } from './browser.mjs';
+
+const root = path.resolve(import.meta.dirname, '..');
+const PORT = 4631;
+
+export default defineConfig({
+  testDir: path.join(root, 'tests/e2e'),
+  outputDir: path.join(root, 'test-results'),
+  fullyParallel: true,
+  workers: 2,
+  timeout: 60_000,
+  retries: 0,
+  forbidOnly: true,
+  reporter: process.env.CI ? [['line'], ['json', { outputFile: path.join(root, 'test-results/e2e.json') }]] : [['list']],
+  use: {
+    baseURL: `http://127.0.0.1:${PORT}`,
+    viewport: { width: 360, height: 740 },
+    hasTouch: true,
+    locale: 'en-GB',
+    timezoneId: 'Europe/London',
+    launchOptions: launchOptions(),
+  },
+  webServer: {
+    command: `node ${path.join(root, '.ci/serve.mjs')} ${path.join(root, 'build')} ${PORT}`,
+    url: `http://127.0.0.1:${PORT}/`,
+    reuseExistingServer: !process.env.CI,
+  },
+});
