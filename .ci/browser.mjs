@@ -40,9 +40,15 @@ export function ensureBrowser() {
     return spawnSync(command, args, { stdio: 'inherit', shell: process.platform === 'win32' }).status === 0;
   };
   const isDebianRoot = existsSync('/etc/debian_version') && process.getuid?.() === 0;
-  if (isDebianRoot && run('apt-get', ['update', '-q']) && run('apt-get', ['install', '-y', '-q', '--no-install-recommends', 'chromium', 'fonts-noto-core'])) {
+  if (
+    isDebianRoot &&
+    run('apt-get', ['update', '-q']) &&
+    run('apt-get', ['install', '-y', '-q', '--no-install-recommends', 'chromium', 'fonts-noto-core'])
+  ) {
     if (installedBrowser()) return `browser: ${installedBrowser()} (installed)`;
   }
   if (run('npx', ['playwright', 'install', 'chromium'])) return "browser: Playwright's own Chromium";
-  throw new Error(`No Chromium was found and none could be had. Tried: ${tried.join('; ')}. Install Chromium, or set BARE_TOES_CHROMIUM to its path.`);
+  throw new Error(
+    `No Chromium was found and none could be had. Tried: ${tried.join('; ')}. Install Chromium, or set BARE_TOES_CHROMIUM to its path.`,
+  );
 }

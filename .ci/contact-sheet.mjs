@@ -31,11 +31,15 @@ export async function withSceneModules(use) {
 }
 
 export const sceneStyles = () =>
-  ['src/styles/scene.css', 'src/styles/scene-skin.css'].map((f) => readFileSync(path.join(root, f), 'utf8')).join('\n');
+  ['src/styles/scene.css', 'src/styles/scene-skin.css']
+    .map((f) => readFileSync(path.join(root, f), 'utf8'))
+    .join('\n');
 
 async function main() {
   await withSceneModules(async ({ load, spec, draw }) => {
-    const skins = argument('skin', 'honey').split(',').flatMap((s) => (s === 'all' ? spec.SKIN_TONES : [s]));
+    const skins = argument('skin', 'honey')
+      .split(',')
+      .flatMap((s) => (s === 'all' ? spec.SKIN_TONES : [s]));
     const sides = argument('side', 'left').split(',');
     const ages = argument('age', '5').split(',').map(Number);
     const lamps = argument('lamp', 'day').split(',');
@@ -45,7 +49,10 @@ async function main() {
     let rows;
     if (specsFile) {
       // a JSON list of {title, ...spec values}
-      rows = JSON.parse(readFileSync(specsFile, 'utf8')).map(({ title, ...change }) => ({ title, pictures: [change] }));
+      rows = JSON.parse(readFileSync(specsFile, 'utf8')).map(({ title, ...change }) => ({
+        title,
+        pictures: [change],
+      }));
     } else {
       const { SIGN_PICTURES } = await load('/src/content/sign-pictures.ts');
       rows = Object.entries(SIGN_PICTURES)
@@ -65,11 +72,13 @@ async function main() {
           for (const age of ages)
             for (const lamp of lamps)
               for (const hair of hairs)
-              cells.push(
-                `<figure class="${lamp}"><div>${row.pictures
-                  .map((p) => draw({ ...spec.NEUTRAL, skin, side, age, lamp, hair, ...p }))
-                  .join('')}</div><figcaption>${row.title} · ${skin} · ${side} · ${age} · ${lamp}</figcaption></figure>`,
-              );
+                cells.push(
+                  `<figure class="${lamp}"><div>${row.pictures
+                    .map((p) => draw({ ...spec.NEUTRAL, skin, side, age, lamp, hair, ...p }))
+                    .join(
+                      '',
+                    )}</div><figcaption>${row.title} · ${skin} · ${side} · ${age} · ${lamp}</figcaption></figure>`,
+                );
     const html = `<!doctype html><meta charset="utf-8"><title>Contact sheet</title><style>${sceneStyles()}
       body{font:14px sans-serif;margin:12px;display:grid;grid-template-columns:repeat(auto-fill,minmax(${argument('width', '520')}px,1fr));gap:12px;background:#fff}
       figure{margin:0;border:1px solid #ccc;padding:6px;background:#fbf6ec}figure.night{background:#14110f;color:#eee}

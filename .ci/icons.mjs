@@ -7,14 +7,18 @@ import { launchOptions } from './browser.mjs';
 import { withSceneModules } from './contact-sheet.mjs';
 
 const root = path.resolve(import.meta.dirname, '..');
-const css = ['scene.css', 'scene-skin.css'].map((f) => readFileSync(path.join(root, 'src/styles', f), 'utf8')).join('\n');
+const css = ['scene.css', 'scene-skin.css']
+  .map((f) => readFileSync(path.join(root, 'src/styles', f), 'utf8'))
+  .join('\n');
 
 await withSceneModules(async ({ thing, load }) => {
   const { NEUTRAL } = await load('/src/scene/spec.ts');
   const markup = thing('icon', '').replace('<svg ', `<svg data-skin="${NEUTRAL.skin}" `);
   const browser = await chromium.launch(launchOptions());
   const page = await browser.newPage({ viewport: { width: 512, height: 512 } });
-  await page.setContent(`<style>${css} body{margin:0} svg{display:block;width:512px;height:512px}</style>${markup}`);
+  await page.setContent(
+    `<style>${css} body{margin:0} svg{display:block;width:512px;height:512px}</style>${markup}`,
+  );
   // An icon file has no style sheet: write the colours the page computed into each path.
   const plain = await page.evaluate(() => {
     const svg = document.querySelector('svg');
@@ -32,7 +36,9 @@ await withSceneModules(async ({ thing, load }) => {
   writeFileSync(path.join(root, 'static/icon.svg'), plain + '\n');
   for (const size of [192, 512]) {
     await page.setViewportSize({ width: size, height: size });
-    await page.setContent(`<style>body{margin:0}svg{display:block;width:${size}px;height:${size}px}</style>${plain}`);
+    await page.setContent(
+      `<style>body{margin:0}svg{display:block;width:${size}px;height:${size}px}</style>${plain}`,
+    );
     writeFileSync(path.join(root, `static/icon-${size}.png`), await page.screenshot());
   }
   await browser.close();

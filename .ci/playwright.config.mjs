@@ -13,7 +13,9 @@ export default defineConfig({
   timeout: 60_000,
   retries: 0,
   forbidOnly: true,
-  reporter: process.env.CI ? [['line'], ['json', { outputFile: path.join(root, 'test-results/e2e.json') }]] : [['list']],
+  reporter: process.env.CI
+    ? [['line'], ['json', { outputFile: path.join(root, 'test-results/e2e.json') }]]
+    : [['list']],
   use: {
     baseURL: `http://127.0.0.1:${PORT}`,
     viewport: { width: 360, height: 740 },

@@ -53,7 +53,10 @@ export function serve(folder, port = 0) {
       'x-content-type-options': 'nosniff',
     };
     const zipped = extension !== '.png' && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');
-    response.writeHead(200, zipped ? { ...headers, 'content-encoding': 'gzip', vary: 'accept-encoding' } : headers);
+    response.writeHead(
+      200,
+      zipped ? { ...headers, 'content-encoding': 'gzip', vary: 'accept-encoding' } : headers,
+    );
     if (request.method === 'HEAD') response.end();
     else if (zipped) createReadStream(file).pipe(createGzip()).pipe(response);
     else createReadStream(file).pipe(response);

@@ -8,6 +8,10 @@ declare module 'virtual:languages' {
 declare module 'virtual:first-drawing' {
   import type { SceneSpec } from '#scene/spec.ts';
   import type { ThingId } from '#scene/things.ts';
-  export function sceneMarkup(spec: SceneSpec, label: string, spotLinks?: Readonly<Record<string, string>>): string;
+  export function sceneMarkup(
+    spec: SceneSpec,
+    label: string,
+    spotLinks?: Readonly<Record<string, string>>,
+  ): string;
   export function thingMarkup(id: ThingId, label: string): string;
 }

@@ -23,4 +23,7 @@ export const RULES = {
   R18: { basis: ['bae-2001', 'our-proposal'] },
   R19: { basis: ['bae-2001', 'noonan-2010'] },
   R20: { basis: ['our-proposal'] },
-} as const satisfies Record<Exclude<RuleId, 'detail' | 'ward' | 'unknown'>, { basis: readonly [Basis, ...Basis[]] }>;
+} as const satisfies Record<
+  Exclude<RuleId, 'detail' | 'ward' | 'unknown'>,
+  { basis: readonly [Basis, ...Basis[]] }
+>;

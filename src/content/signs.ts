@@ -36,7 +36,14 @@ const LIMB = ['schn-2014', 'rch-neurovascular'] as const;
 const EARLY = ['boast-10', 'bae-2001', 'noonan-2010'] as const;
 
 export const SIGNS = {
-  'toes-cool': { part: 'toes', look: 'toes', urgency: RING, group: 'A', basis: ['common-practice', ...LIMB], sided: true },
+  'toes-cool': {
+    part: 'toes',
+    look: 'toes',
+    urgency: RING,
+    group: 'A',
+    basis: ['common-practice', ...LIMB],
+    sided: true,
+  },
   'both-feet-cool': { part: 'toes', urgency: TELL, basis: ['rch-neurovascular', 'our-proposal'] },
   'toes-colour': {
     part: 'toes',
@@ -155,7 +162,13 @@ export const SIGNS = {
     basis: ['common-practice', 'wong-traction'],
     details: { fallen: { atLeast: RING } },
   },
-  'cord-trouble': { part: 'cord', look: 'cord', urgency: RING, group: 'C', basis: ['common-practice', 'wong-traction'] },
+  'cord-trouble': {
+    part: 'cord',
+    look: 'cord',
+    urgency: RING,
+    group: 'C',
+    basis: ['common-practice', 'wong-traction'],
+  },
   'cord-touched': {
     part: 'cord',
     look: 'cord',
@@ -173,7 +186,13 @@ export const SIGNS = {
     oftenReturns: true,
     details: { 'plate-at-wheel': { atLeast: RING } },
   },
-  'plate-crooked': { part: 'straight', look: 'straight', urgency: TELL, group: 'C', basis: ['common-practice'] },
+  'plate-crooked': {
+    part: 'straight',
+    look: 'straight',
+    urgency: TELL,
+    group: 'C',
+    basis: ['common-practice'],
+  },
   'leg-rolled': {
     part: 'straight',
     look: 'straight',
@@ -199,7 +218,13 @@ export const SIGNS = {
     darker: true,
     callOut: true,
   },
-  'hard-to-wake': { part: 'danger', urgency: RING, basis: ['common-practice'], adultOnly: true, callOut: true },
+  'hard-to-wake': {
+    part: 'danger',
+    urgency: RING,
+    basis: ['common-practice'],
+    adultOnly: true,
+    callOut: true,
+  },
   'very-upset': { part: 'child', look: 'child', urgency: TELL, basis: ['noonan-2010', 'bae-2001'] },
   'no-wee': { part: 'more', urgency: TELL, basis: ['our-proposal'] },
   'no-poo': { part: 'more', urgency: VISIT, basis: ['our-proposal'] },
@@ -213,11 +238,22 @@ export const SIGNS = {
   },
   'other-leg': { part: 'more', urgency: TELL, basis: ['our-proposal'], darker: true },
   'pale-sweaty': { part: 'danger', urgency: RING, basis: ['our-proposal'], darker: true, adultOnly: true },
-  'shaking-fit': { part: 'danger', urgency: RING, basis: ['common-practice'], adultOnly: true, callOut: true },
+  'shaking-fit': {
+    part: 'danger',
+    urgency: RING,
+    basis: ['common-practice'],
+    adultOnly: true,
+    callOut: true,
+  },
   'fell-or-climbing': { part: 'danger', urgency: RING, basis: ['our-proposal'] },
   'belly-hurts': { part: 'more', urgency: TELL, basis: ['our-proposal'] },
   'head-hurts': { part: 'more', urgency: TELL, basis: ['our-proposal'] },
-  'cannot-name-it': { part: 'worry', urgency: TELL, basis: ['parent-worry', 'our-proposal'], adultOnly: true },
+  'cannot-name-it': {
+    part: 'worry',
+    urgency: TELL,
+    basis: ['parent-worry', 'our-proposal'],
+    adultOnly: true,
+  },
   worried: { part: 'worry', urgency: TELL, basis: ['parent-worry', 'our-proposal'], adultOnly: true },
   'very-worried': { part: 'worry', urgency: RING, basis: ['parent-worry', 'our-proposal'], adultOnly: true },
 } as const satisfies Record<SignId, SignRow>;
@@ -231,5 +267,6 @@ export const signsOfPart = (part: PartId): SignId[] =>
 export const signsOfLook = (look: LookId): SignId[] =>
   (Object.keys(SIGNS) as SignId[]).filter((id) => SIGN_ROWS[id]!.look === look);
 /** "Not sure" is an answer only where the sign's own class is at least tell-nurse. */
-export const offersNotSure = (id: SignId): boolean => SIGNS[id].urgency !== VISIT && SIGNS[id].part !== 'worry';
+export const offersNotSure = (id: SignId): boolean =>
+  SIGNS[id].urgency !== VISIT && SIGNS[id].part !== 'worry';
 export const detailsOf = (id: SignId): string[] => Object.keys(SIGN_ROWS[id]!.details ?? {});

@@ -26,11 +26,13 @@ export const SOURCES = {
     status: 'read',
   },
   'schn-2014': {
-    citation: "Sydney Children's Hospitals Network, Practice Guideline: Neurovascular assessment, 0/C/14:9096-01:00, 2014",
+    citation:
+      "Sydney Children's Hospitals Network, Practice Guideline: Neurovascular assessment, 0/C/14:9096-01:00, 2014",
     status: 'read',
   },
   'who-2003': {
-    citation: 'World Health Organization, Surgical Care at the District Hospital, 2003, chapter 17.1, skin traction',
+    citation:
+      'World Health Organization, Surgical Care at the District Hospital, 2003, chapter 17.1, skin traction',
     status: 'read',
   },
   'wong-traction': {
@@ -42,10 +44,11 @@ export const SOURCES = {
     status: 'memory',
   },
   'color-awareness': {
-    citation: 'Color awareness, chapter 3, Indiana University Press (open textbook): skin colour change in dark skin',
+    citation:
+      'Color awareness, chapter 3, Indiana University Press (open textbook): skin colour change in dark skin',
     status: 'read',
   },
-  'md0531': {
+  md0531: {
     citation: 'United States Army, Nursing course MD0531, lesson 1-4: places to see colour change',
     status: 'read',
   },

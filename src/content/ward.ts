@@ -31,23 +31,36 @@ const BOUNDS = {
 export function readWard(input: unknown): WardSettings {
   const wrong: string[] = [];
   const row = (typeof input === 'object' && input !== null ? input : {}) as Record<string, unknown>;
-  const say = (key: string, rule: string) => wrong.push(`content/ward.json › ${key}: ${rule}, saw ${JSON.stringify(row[key])}`);
+  const say = (key: string, rule: string) =>
+    wrong.push(`content/ward.json › ${key}: ${rule}, saw ${JSON.stringify(row[key])}`);
 
   const languages = Array.isArray(row.languages) ? row.languages.filter((l) => typeof l === 'string') : [];
   if (languages.length === 0) say('languages', 'a list of at least one language');
   if (typeof row.wardLanguage !== 'string' || !languages.includes(row.wardLanguage))
     say('wardLanguage', `one of ${languages.join('|')}`);
   if (typeof row.hideUnreviewed !== 'boolean') say('hideUnreviewed', 'true or false');
-  if (!SECOND_STEPS.some((step) => step === row.secondStep)) say('secondStep', `one of ${SECOND_STEPS.join('|')}`);
+  if (!SECOND_STEPS.some((step) => step === row.secondStep))
+    say('secondStep', `one of ${SECOND_STEPS.join('|')}`);
   for (const [key, [low, high]] of Object.entries(BOUNDS)) {
     const value = row[key];
-    if (typeof value !== 'number' || value < low || value > high) say(key, `a number of minutes from ${low} to ${high}`);
+    if (typeof value !== 'number' || value < low || value > high)
+      say(key, `a number of minutes from ${low} to ${high}`);
   }
-  const raise = (typeof row.raise === 'object' && row.raise !== null ? row.raise : {}) as Record<string, unknown>;
+  const raise = (typeof row.raise === 'object' && row.raise !== null ? row.raise : {}) as Record<
+    string,
+    unknown
+  >;
   for (const [id, urgency] of Object.entries(raise)) {
-    if (!isSignId(id)) wrong.push(`content/ward.json › raise › ${id}: a sign of content/signs, saw an unknown id`);
-    if (typeof urgency !== 'string' || !['tell-nurse', 'ring-now'].includes(urgency) || rankOf(urgency as 'ring-now') < 2)
-      wrong.push(`content/ward.json › raise › ${id}: one of tell-nurse|ring-now, saw ${JSON.stringify(urgency)}`);
+    if (!isSignId(id))
+      wrong.push(`content/ward.json › raise › ${id}: a sign of content/signs, saw an unknown id`);
+    if (
+      typeof urgency !== 'string' ||
+      !['tell-nurse', 'ring-now'].includes(urgency) ||
+      rankOf(urgency as 'ring-now') < 2
+    )
+      wrong.push(
+        `content/ward.json › raise › ${id}: one of tell-nurse|ring-now, saw ${JSON.stringify(urgency)}`,
+      );
   }
   if (wrong.length) throw new Error(wrong.join('\n'));
   return {

@@ -96,7 +96,8 @@ export function browserNoteStore(): NoteStore {
           using,
         );
         const back = await get<unknown>(key, using);
-        const found = Array.isArray(back) && back.map(parseEntry).some((e) => e.id === entry.id && e.kind === entry.kind);
+        const found =
+          Array.isArray(back) && back.map(parseEntry).some((e) => e.id === entry.id && e.kind === entry.kind);
         if (!found) throw new Error(`device/note-store › ${key}: the note was not there when read back`);
         return entry;
       });
@@ -112,7 +113,10 @@ export function browserNoteStore(): NoteStore {
 }
 
 /** For tests: notes in memory, with a way to refuse. */
-export function memoryNoteStore(start: Entry[] = [], refuse?: () => 'blocked' | 'full' | 'broken' | undefined): NoteStore {
+export function memoryNoteStore(
+  start: Entry[] = [],
+  refuse?: () => 'blocked' | 'full' | 'broken' | undefined,
+): NoteStore {
   const kept = [...start];
   return {
     async readAll() {

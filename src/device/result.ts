@@ -9,6 +9,7 @@ export const failed = (reason: DeviceFailure): Result<never> => ({ ok: false, re
 export function reasonOf(error: unknown): DeviceFailure {
   const name = error instanceof Error ? error.name : '';
   if (name === 'QuotaExceededError') return 'full';
-  if (name === 'SecurityError' || name === 'InvalidStateError' || name === 'NotAllowedError') return 'blocked';
+  if (name === 'SecurityError' || name === 'InvalidStateError' || name === 'NotAllowedError')
+    return 'blocked';
   return 'broken';
 }

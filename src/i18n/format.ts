@@ -3,15 +3,21 @@ import type { Instant, Minutes } from '#domain/units.ts';
 
 /** A moment as the clock on the wall showed it when it was written: its own offset, not today's. */
 export function clockTime(locale: string, at: Instant, offset: Minutes): string {
-  return new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit', hourCycle: 'h23', timeZone: 'UTC' }).format(
-    (at + offset) * 60_000,
-  );
+  return new Intl.DateTimeFormat(locale, {
+    hour: '2-digit',
+    minute: '2-digit',
+    hourCycle: 'h23',
+    timeZone: 'UTC',
+  }).format((at + offset) * 60_000);
 }
 
 export function day(locale: string, at: Instant, offset: Minutes): string {
-  return new Intl.DateTimeFormat(locale, { weekday: 'long', day: 'numeric', month: 'long', timeZone: 'UTC' }).format(
-    (at + offset) * 60_000,
-  );
+  return new Intl.DateTimeFormat(locale, {
+    weekday: 'long',
+    day: 'numeric',
+    month: 'long',
+    timeZone: 'UTC',
+  }).format((at + offset) * 60_000);
 }
 
 export const number = (locale: string, value: number): string => new Intl.NumberFormat(locale).format(value);

@@ -23,7 +23,10 @@ export const PSEUDO_ROWS: readonly LocaleRow[] = [
   { code: 'en-XB', name: '[Right to left]', direction: 'rtl', script: 'Latn' },
 ];
 
-export const LOCALES: readonly LocaleRow[] = [...ROWS.filter((row) => shown.includes(row.code)), ...(dev ? PSEUDO_ROWS : [])];
+export const LOCALES: readonly LocaleRow[] = [
+  ...ROWS.filter((row) => shown.includes(row.code)),
+  ...(dev ? PSEUDO_ROWS : []),
+];
 
 export const isLocale = (code: string): boolean => LOCALES.some((row) => row.code === code);
 export const localeRow = (code: string): LocaleRow | undefined => LOCALES.find((row) => row.code === code);

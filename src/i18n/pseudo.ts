@@ -1,12 +1,32 @@
 /** Pseudo-languages for development: every word marked and stretched, placeholders kept. */
 const ACCENTS: Readonly<Record<string, string>> = {
-  a: 'å', e: 'ē', i: 'î', o: 'ö', u: 'û', c: 'ç', n: 'ñ', s: 'š', t: 'ţ', y: 'ý',
-  A: 'Å', E: 'Ē', I: 'Î', O: 'Ö', U: 'Û', C: 'Ç', N: 'Ñ', S: 'Š', T: 'Ţ', Y: 'Ý',
+  a: 'å',
+  e: 'ē',
+  i: 'î',
+  o: 'ö',
+  u: 'û',
+  c: 'ç',
+  n: 'ñ',
+  s: 'š',
+  t: 'ţ',
+  y: 'ý',
+  A: 'Å',
+  E: 'Ē',
+  I: 'Î',
+  O: 'Ö',
+  U: 'Û',
+  C: 'Ç',
+  N: 'Ñ',
+  S: 'Š',
+  T: 'Ţ',
+  Y: 'Ý',
 };
 
 function stretch(text: string): string {
   const parts = text.split(/(\{\{.*?\}\})/);
-  const marked = parts.map((part) => (part.startsWith('{{') ? part : part.replace(/[a-z]/gi, (c) => ACCENTS[c] ?? c)));
+  const marked = parts.map((part) =>
+    part.startsWith('{{') ? part : part.replace(/[a-z]/gi, (c) => ACCENTS[c] ?? c),
+  );
   return `[${marked.join('')} ${'·'.repeat(Math.ceil(text.length * 0.3))}]`;
 }
 

@@ -13,10 +13,16 @@ const escape = (text: string) => text.replace(/[&<>"]/g, (c) => ESCAPES[c]!);
 /** Where a touch on a part of the picture leads, by the part's spot: relative addresses. */
 export type SpotLinks = Readonly<Record<string, string>>;
 
-export function pictureMarkup(picture: Picture, label: string, attributes: string, links: SpotLinks = {}): string {
+export function pictureMarkup(
+  picture: Picture,
+  label: string,
+  attributes: string,
+  links: SpotLinks = {},
+): string {
   const paths = picture.shapes.map((shape) => {
     const classes = (shape.fill ? `f-${shape.fill}` : 'f-none') + (shape.line ? ` l-${shape.line}` : '');
-    const weight = shape.line && shape.weight && shape.weight !== INK ? ` stroke-width="${shape.weight}"` : '';
+    const weight =
+      shape.line && shape.weight && shape.weight !== INK ? ` stroke-width="${shape.weight}"` : '';
     const dash = shape.dash ? ` stroke-dasharray="${shape.dash}"` : '';
     return `<path d="${shape.d}" class="${classes}"${weight}${dash}/>`;
   });
@@ -41,4 +47,5 @@ export const sceneMarkup = (spec: SceneSpec, label: string, links?: SpotLinks): 
     links,
   );
 
-export const thingMarkup = (id: ThingId, label: string): string => pictureMarkup(drawThing(id), label, 'data-thing');
+export const thingMarkup = (id: ThingId, label: string): string =>
+  pictureMarkup(drawThing(id), label, 'data-thing');

@@ -18,13 +18,7 @@ export type Hair = 'short' | 'curls' | 'plait' | 'scarf';
 export type Lamp = 'day' | 'night';
 export type ToneShift = 'none' | 'paler' | 'blue-grey' | 'dusky-dark' | 'blotched';
 export type CordState =
-  | 'on-wheel'
-  | 'off-wheel'
-  | 'frayed'
-  | 'knot-at-wheel'
-  | 'under-blanket'
-  | 'toy-on-cord'
-  | 'caught';
+  'on-wheel' | 'off-wheel' | 'frayed' | 'knot-at-wheel' | 'under-blanket' | 'toy-on-cord' | 'caught';
 export type LoadTouch = 'none' | 'floor' | 'bed-end' | 'other';
 export type Face = 'calm' | 'sore' | 'crying' | 'scared' | 'flushed' | 'drowsy' | 'drained' | 'away';
 export type Mark =
@@ -121,7 +115,9 @@ export interface SceneSpec {
 }
 
 /** The changes that turn one picture into another. */
-export type SceneChange = Partial<Omit<SceneSpec, 'camera' | 'focus' | 'side' | 'age' | 'skin' | 'hair' | 'lamp'>>;
+export type SceneChange = Partial<
+  Omit<SceneSpec, 'camera' | 'focus' | 'side' | 'age' | 'skin' | 'hair' | 'lamp'>
+>;
 /** What belongs to this family's child and not to a sign. */
 export type ChildLook = Pick<SceneSpec, 'side' | 'age' | 'skin' | 'hair'>;
 

@@ -30,7 +30,8 @@ const START: Family = {
 
 const oneOf = <T>(value: unknown, allowed: readonly T[], otherwise: T): T =>
   allowed.includes(value as T) ? (value as T) : otherwise;
-const text = (value: unknown) => (typeof value === 'string' && /^[a-zA-Z-]{2,8}$/.test(value) ? value : undefined);
+const text = (value: unknown) =>
+  typeof value === 'string' && /^[a-zA-Z-]{2,8}$/.test(value) ? value : undefined;
 
 /** Reads kept choices; each one that is not known falls back by itself. */
 export function readFamily(kept: Record<string, unknown>): Family {

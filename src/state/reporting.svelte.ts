@@ -43,7 +43,8 @@ const isSame = (entry: Entry, seen: Seen): entry is Extract<Entry, { kind: 'sign
   entry.sign === seen.sign &&
   entry.answer === answerOf(seen) &&
   (seen.detail === undefined || (entry.details ?? []).includes(seen.detail));
-const answerOf = (seen: Seen): 'different' | 'not-sure' => (seen.answer === 'not-sure' ? 'not-sure' : 'different');
+const answerOf = (seen: Seen): 'different' | 'not-sure' =>
+  seen.answer === 'not-sure' ? 'not-sure' : 'different';
 
 function noteOf(seen: Seen): NewEntry {
   const note = { kind: 'sign' as const, sign: seen.sign as string, answer: answerOf(seen) };
@@ -62,7 +63,10 @@ export function startReporting(first: Seen): Reporting {
     if (stopped || keyOf(wanted) !== keyOf(seen)) return;
     ready = true;
     const now = readMoment();
-    const looked = currentNotes().filter((e) => e.kind === 'nurse-looked').at(-1)?.t ?? -Infinity;
+    const looked =
+      currentNotes()
+        .filter((e) => e.kind === 'nurse-looked')
+        .at(-1)?.t ?? -Infinity;
     const struck = struckIds(currentNotes());
     const recent = currentNotes().find(
       (entry) =>
@@ -77,7 +81,9 @@ export function startReporting(first: Seen): Reporting {
       return;
     }
     const written = await writeNote(noteOf(wanted));
-    status = written.ok ? { state: 'written', entry: written.value } : { state: 'not-written', reason: written.reason };
+    status = written.ok
+      ? { state: 'written', entry: written.value }
+      : { state: 'not-written', reason: written.reason };
   }
 
   const answers = (): Record<string, Answer> =>

@@ -13,7 +13,13 @@ export interface SignSpecs {
 export function signSpecs(sign: string, child: Partial<ChildLook>): SignSpecs | undefined {
   const picture = Object.hasOwn(PICTURES, sign) ? PICTURES[sign] : undefined;
   if (!picture) return undefined;
-  const usual: SceneSpec = { ...NEUTRAL, ...known(child), camera: picture.camera, focus: picture.focus, ...picture.usual };
+  const usual: SceneSpec = {
+    ...NEUTRAL,
+    ...known(child),
+    camera: picture.camera,
+    focus: picture.focus,
+    ...picture.usual,
+  };
   return { usual, different: { ...usual, ...picture.different } };
 }
 

@@ -59,7 +59,9 @@ export const anyReport = (now: Instant): fc.Arbitrary<Report> =>
   fc.record({
     answers: fc
       .uniqueArray(anySign, { maxLength: 6 })
-      .chain((signs) => fc.tuple(...signs.map((s) => fc.constantFrom(...offered(s)).map((a) => [s, a] as const))))
+      .chain((signs) =>
+        fc.tuple(...signs.map((s) => fc.constantFrom(...offered(s)).map((a) => [s, a] as const))),
+      )
       .map((pairs) => Object.fromEntries(pairs)),
     sightings: fc.array(anySighting(now), { maxLength: 5 }),
     soreness: fc.array(
@@ -71,18 +73,29 @@ export const anyReport = (now: Instant): fc.Arbitrary<Report> =>
       }),
       { maxLength: 4 },
     ),
-    medicineAt: fc.array(anyTime.map((t) => instant(now + t)), { maxLength: 2 }),
-    askedEarlyAt: fc.array(anyTime.map((t) => instant(now + t)), { maxLength: 3 }),
+    medicineAt: fc.array(
+      anyTime.map((t) => instant(now + t)),
+      { maxLength: 2 },
+    ),
+    askedEarlyAt: fc.array(
+      anyTime.map((t) => instant(now + t)),
+      { maxLength: 3 },
+    ),
   });
 
 export const anyContext = (now: Instant): fc.Arbitrary<Context> =>
   fc.record({
     now: fc.constant(now),
     offsetMinutes: fc.integer({ min: -720, max: 840 }).map(minutes),
-    child: fc.record({ under3: fc.boolean(), canTell: fc.constantFrom('yes' as const, 'partly' as const, 'no' as const) }),
+    child: fc.record({
+      under3: fc.boolean(),
+      canTell: fc.constantFrom('yes' as const, 'partly' as const, 'no' as const),
+    }),
     signs: fc.constant(SIGNS),
     ward: fc.record({
-      raise: fc.dictionary(anySign, fc.constantFrom('tell-nurse' as const, 'ring-now' as const), { maxKeys: 2 }),
+      raise: fc.dictionary(anySign, fc.constantFrom('tell-nurse' as const, 'ring-now' as const), {
+        maxKeys: 2,
+      }),
       secondStepMinutes: fc.integer({ min: 2, max: 10 }).map(minutes),
       tellAgainMinutes: fc.integer({ min: 5, max: 15 }).map(minutes),
       visitAgainMinutes: fc.integer({ min: 60, max: 240 }).map(minutes),

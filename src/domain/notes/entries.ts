@@ -13,7 +13,12 @@ interface Common {
 
 export type Entry = Common &
   (
-    | { kind: 'sign'; sign: string; answer: Extract<Answer, 'different' | 'not-sure'>; details?: readonly string[] }
+    | {
+        kind: 'sign';
+        sign: string;
+        answer: Extract<Answer, 'different' | 'not-sure'>;
+        details?: readonly string[];
+      }
     | { kind: 'look'; answers: Readonly<Record<string, Answer>> }
     | { kind: 'bell' }
     | { kind: 'told' }
@@ -25,12 +30,17 @@ export type Entry = Common &
 
 export type EntryKind = Entry['kind'];
 /** What is new about an entry; id and times are added when it is written. */
-export type NewEntry = Entry extends infer E ? (E extends Common ? Omit<E, 'id' | 't' | 'off'> : never) : never;
+export type NewEntry = Entry extends infer E
+  ? E extends Common
+    ? Omit<E, 'id' | 't' | 'off'>
+    : never
+  : never;
 
 const ANSWERS: readonly string[] = ['not-looked', 'like-usual', 'not-sure', 'different'];
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
-const isText = (value: unknown): value is string => typeof value === 'string' && value.length > 0 && value.length <= 80;
+const isText = (value: unknown): value is string =>
+  typeof value === 'string' && value.length > 0 && value.length <= 80;
 
 /**
  * Reads one stored value back.
@@ -59,7 +69,8 @@ export function parseEntry(value: unknown): Entry {
       if (!isRecord(row.answers)) break;
       const answers: Record<string, Answer> = Object.create(null);
       for (const [sign, answer] of Object.entries(row.answers))
-        answers[sign] = typeof answer === 'string' && ANSWERS.includes(answer) ? (answer as Answer) : 'not-sure';
+        answers[sign] =
+          typeof answer === 'string' && ANSWERS.includes(answer) ? (answer as Answer) : 'not-sure';
       return { ...common, kind: 'look', answers: { ...answers } };
     }
     case 'bell':

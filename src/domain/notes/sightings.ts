@@ -46,7 +46,10 @@ function sighting(sign: string, answer: Answer, at: Instant, details?: readonly 
 }
 
 /** The last press of the button or word to a nurse that no "a nurse looked" has answered yet. */
-export function openCall(entries: readonly Entry[], kind: 'bell' | 'told'): Extract<Entry, { kind: 'bell' | 'told' }> | undefined {
+export function openCall(
+  entries: readonly Entry[],
+  kind: 'bell' | 'told',
+): Extract<Entry, { kind: 'bell' | 'told' }> | undefined {
   const struck = struckIds(entries);
   const kept = entries.filter((entry) => !struck.has(entry.id)).sort(byTime);
   const looked = kept.filter((entry) => entry.kind === 'nurse-looked').at(-1);

@@ -1,12 +1,6 @@
 import type { Instant } from '../units.ts';
 import { SIGN_IDS } from './ids.ts';
-import {
-  isOpen,
-  isPresent,
-  repeatReasons,
-  signsFromSoreness,
-  waitingReasons,
-} from './over-time.ts';
+import { isOpen, isPresent, repeatReasons, signsFromSoreness, waitingReasons } from './over-time.ts';
 import { standingReasons, type Seen } from './rules.ts';
 import type { Answer, Assessment, Because, Context, Report, Sighting } from './types.ts';
 import { highest, rankOf } from './urgency.ts';

@@ -24,7 +24,9 @@ export const isPresent = (sighting: Sighting): boolean =>
 /** R17–R19: signs that the soreness notes and medicine marks set by themselves. */
 export function signsFromSoreness(report: Report, context: Context): Because[] {
   const reasons: Because[] = [];
-  const soreness = [...(report.soreness ?? [])].filter((s) => s.at <= context.now).sort((a, b) => a.at - b.at);
+  const soreness = [...(report.soreness ?? [])]
+    .filter((s) => s.at <= context.now)
+    .sort((a, b) => a.at - b.at);
   const marks = [...(report.medicineAt ?? [])].filter((at) => at <= context.now).sort((a, b) => a - b);
   const rest = soreness.filter((s) => s.when === 'rest');
   const last = rest.at(-1);
@@ -33,7 +35,8 @@ export function signsFromSoreness(report: Report, context: Context): Because[] {
   for (const mark of marks) {
     const before = rest.filter((s) => s.at <= mark && mark - s.at <= 60 && s.scale === last?.scale).at(-1);
     const waited = context.now - mark >= medicineWaitMinutes(context.ward);
-    if (!last || !before || last.at <= mark || !waited || last.value < 1 || last.value < before.value) continue;
+    if (!last || !before || last.at <= mark || !waited || last.value < 1 || last.value < before.value)
+      continue;
     const lowest = last.value === 1 && before.value === 1;
     const sign = lowest ? 'sore-rising' : 'sore-after-medicine';
     reasons.push({ rule: 'R17', signs: [sign], atLeast: atLeast(sign) });
@@ -43,7 +46,8 @@ export function signsFromSoreness(report: Report, context: Context): Because[] {
 
   const lastMark = marks.at(-1) ?? -Infinity;
   const asked = (report.askedEarlyAt ?? []).filter((at) => at > lastMark && at <= context.now);
-  if (asked.length >= 2) reasons.push({ rule: 'R19', signs: ['sore-rising'], atLeast: atLeast('sore-rising') });
+  if (asked.length >= 2)
+    reasons.push({ rule: 'R19', signs: ['sore-rising'], atLeast: atLeast('sore-rising') });
   return reasons;
 }
 
@@ -60,7 +64,11 @@ function rose(soreness: readonly SorenessNote[]): boolean {
 }
 
 /** R13 and R20: what repeats itself. Only signs that are open now can be raised. */
-export function repeatReasons(sightings: readonly Sighting[], open: ReadonlySet<string>, context: Context): Because[] {
+export function repeatReasons(
+  sightings: readonly Sighting[],
+  open: ReadonlySet<string>,
+  context: Context,
+): Because[] {
   const reasons: Because[] = [];
   for (const sign of [...open].sort()) {
     const recent = sightings

@@ -98,9 +98,29 @@ export interface Context {
 }
 
 export type RuleId =
-  | 'R1' | 'R2' | 'R3' | 'R4' | 'R5' | 'R6' | 'R7' | 'R8' | 'R9' | 'R10'
-  | 'R11' | 'R12' | 'R13' | 'R14' | 'R15' | 'R16' | 'R17' | 'R18' | 'R19' | 'R20'
-  | 'detail' | 'ward' | 'unknown';
+  | 'R1'
+  | 'R2'
+  | 'R3'
+  | 'R4'
+  | 'R5'
+  | 'R6'
+  | 'R7'
+  | 'R8'
+  | 'R9'
+  | 'R10'
+  | 'R11'
+  | 'R12'
+  | 'R13'
+  | 'R14'
+  | 'R15'
+  | 'R16'
+  | 'R17'
+  | 'R18'
+  | 'R19'
+  | 'R20'
+  | 'detail'
+  | 'ward'
+  | 'unknown';
 
 /** One rule that holds, the signs that made it hold, and the class it asks for at least. */
 export interface Because {

@@ -1,6 +1,12 @@
 import type { Urgency, UrgencyClass } from './types.ts';
 
-const RANK: Record<Urgency, number> = { none: 0, 'next-visit': 1, 'not-sure': 2, 'tell-nurse': 2, 'ring-now': 3 };
+const RANK: Record<Urgency, number> = {
+  none: 0,
+  'next-visit': 1,
+  'not-sure': 2,
+  'tell-nurse': 2,
+  'ring-now': 3,
+};
 
 /** 0 nothing reported, 1 next visit, 2 tell the nurse (or not sure), 3 press now. Unknown words rank as 2. */
 export const rankOf = (urgency: Urgency): number => RANK[urgency] ?? 2;
@@ -11,7 +17,8 @@ export function moreUrgent(a: Urgency, b: Urgency): Urgency {
   return a === 'tell-nurse' || b === 'tell-nurse' ? 'tell-nurse' : a;
 }
 
-export const highest = (urgencies: readonly Urgency[]): Urgency => urgencies.reduce(moreUrgent, 'none' as Urgency);
+export const highest = (urgencies: readonly Urgency[]): Urgency =>
+  urgencies.reduce(moreUrgent, 'none' as Urgency);
 
 /** One class higher: R13. */
 export function oneHigher(urgency: UrgencyClass): UrgencyClass {

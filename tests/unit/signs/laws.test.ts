@@ -6,7 +6,16 @@ import type { Answer, Context, Report, Sighting } from '#domain/signs/types.ts';
 import { rankOf } from '#domain/signs/urgency.ts';
 import { instant, minutes } from '#domain/units.ts';
 import { SIGN_ROWS, SIGNS } from '#content/signs.ts';
-import { anyContext, anyReport, anySighting, anySign, at, context, different, offered } from '../../helpers/reports.ts';
+import {
+  anyContext,
+  anyReport,
+  anySighting,
+  anySign,
+  at,
+  context,
+  different,
+  offered,
+} from '../../helpers/reports.ts';
 
 const rank = (report: Report, given: Context) => rankOf(assess(report, given).urgency);
 /** Random reports in all; the million is shared between the ways in which a report can get worse. */
@@ -14,57 +23,69 @@ const RUNS = 1_000_000;
 const NOW = at('14:00');
 
 /** One way to make a report worse; the answer must not get lower. */
-const worse: Record<string, (report: Report, given: Context, pick: fc.GeneratorValue) => [Report, Context]> = {
-  'a surer answer': (report, given, pick) => {
-    const sign = pick(() => anySign);
-    const steps = offered(sign);
-    const now = report.answers?.[sign];
-    const next = steps[Math.min(steps.length - 1, (now ? steps.indexOf(now) : 0) + 1)]!;
-    return [{ ...report, answers: { ...report.answers, [sign]: next } }, given];
-  },
-  'one more sighting': (report, given, pick) => {
-    const more = pick(() => anySighting(NOW));
-    return [{ ...report, sightings: [...(report.sightings ?? []), more] }, given];
-  },
-  'one more sub-answer': (report, given, pick) => {
-    const all = ALL_SIGN_IDS.flatMap((id) => Object.keys(SIGN_ROWS[id]!.details ?? {}).map((d) => `${id}/${d}`));
-    return [{ ...report, details: [...(report.details ?? []), pick(() => fc.constantFrom(...all))] }, given];
-  },
-  'a raise of the ward': (report, given, pick) => {
-    const raise = { ...given.ward.raise, [pick(() => anySign)]: 'ring-now' as const };
-    return [report, { ...given, ward: { ...given.ward, raise } }];
-  },
-  'a child who cannot tell': (report, given) => [report, { ...given, child: { under3: true, canTell: 'no' } }],
-  'waiting longer': (report, given, pick) => [
-    { ...report, sightings: (report.sightings ?? []).filter((s) => s.lookedAt === undefined) },
-    { ...given, now: instant(NOW + pick(() => fc.integer({ min: 1, max: 700 }))) },
-  ],
-  'a shorter patience of the ward': (report, given) => [
-    report,
-    {
-      ...given,
-      ward: {
-        ...given.ward,
-        secondStepMinutes: minutes(2),
-        tellAgainMinutes: minutes(5),
-        visitAgainMinutes: minutes(60),
-        medicineWaitMinutes: minutes(30),
-      },
+const worse: Record<string, (report: Report, given: Context, pick: fc.GeneratorValue) => [Report, Context]> =
+  {
+    'a surer answer': (report, given, pick) => {
+      const sign = pick(() => anySign);
+      const steps = offered(sign);
+      const now = report.answers?.[sign];
+      const next = steps[Math.min(steps.length - 1, (now ? steps.indexOf(now) : 0) + 1)]!;
+      return [{ ...report, answers: { ...report.answers, [sign]: next } }, given];
     },
-  ],
-  'medicine asked for early again': (report, given) => [
-    { ...report, askedEarlyAt: [...(report.askedEarlyAt ?? []), NOW] },
-    given,
-  ],
-  'more soreness than the last time': (report, given) => {
-    const last = Math.max(0, ...(report.soreness ?? []).filter((s) => s.when === 'rest').map((s) => s.at as number));
-    const soreness = (report.soreness ?? []).map((s) =>
-      s.when === 'rest' && s.at === last ? { ...s, value: s.value + 1 } : s,
-    );
-    const same = (report.soreness ?? []).filter((s) => s.when === 'rest' && s.at === last).length <= 1;
-    return [same ? { ...report, soreness } : report, given];
-  },
-};
+    'one more sighting': (report, given, pick) => {
+      const more = pick(() => anySighting(NOW));
+      return [{ ...report, sightings: [...(report.sightings ?? []), more] }, given];
+    },
+    'one more sub-answer': (report, given, pick) => {
+      const all = ALL_SIGN_IDS.flatMap((id) =>
+        Object.keys(SIGN_ROWS[id]!.details ?? {}).map((d) => `${id}/${d}`),
+      );
+      return [
+        { ...report, details: [...(report.details ?? []), pick(() => fc.constantFrom(...all))] },
+        given,
+      ];
+    },
+    'a raise of the ward': (report, given, pick) => {
+      const raise = { ...given.ward.raise, [pick(() => anySign)]: 'ring-now' as const };
+      return [report, { ...given, ward: { ...given.ward, raise } }];
+    },
+    'a child who cannot tell': (report, given) => [
+      report,
+      { ...given, child: { under3: true, canTell: 'no' } },
+    ],
+    'waiting longer': (report, given, pick) => [
+      { ...report, sightings: (report.sightings ?? []).filter((s) => s.lookedAt === undefined) },
+      { ...given, now: instant(NOW + pick(() => fc.integer({ min: 1, max: 700 }))) },
+    ],
+    'a shorter patience of the ward': (report, given) => [
+      report,
+      {
+        ...given,
+        ward: {
+          ...given.ward,
+          secondStepMinutes: minutes(2),
+          tellAgainMinutes: minutes(5),
+          visitAgainMinutes: minutes(60),
+          medicineWaitMinutes: minutes(30),
+        },
+      },
+    ],
+    'medicine asked for early again': (report, given) => [
+      { ...report, askedEarlyAt: [...(report.askedEarlyAt ?? []), NOW] },
+      given,
+    ],
+    'more soreness than the last time': (report, given) => {
+      const last = Math.max(
+        0,
+        ...(report.soreness ?? []).filter((s) => s.when === 'rest').map((s) => s.at as number),
+      );
+      const soreness = (report.soreness ?? []).map((s) =>
+        s.when === 'rest' && s.at === last ? { ...s, value: s.value + 1 } : s,
+      );
+      const same = (report.soreness ?? []).filter((s) => s.when === 'rest' && s.at === last).length <= 1;
+      return [same ? { ...report, soreness } : report, given];
+    },
+  };
 
 /** Waiting can let a day-old repeat or a jump fall out of its window; what is still open is not lowered by that. */
 const withoutWindows = (report: Report): Report => ({
@@ -76,18 +97,22 @@ const withoutWindows = (report: Report): Report => ({
 describe('laws of urgency', () => {
   const ways = Object.entries(worse);
 
-  it.each(ways)('%s never lowers the answer', (name, change) => {
-    fc.assert(
-      fc.property(anyReport(NOW), anyContext(NOW), fc.gen(), (report, given, pick) => {
-        const start = name === 'waiting longer' ? withoutWindows(report) : report;
-        const [changedReport, changedContext] = change(start, given, pick);
-        const before = rank(start, given);
-        const after = rank(changedReport, changedContext);
-        if (after < before) throw new Error(`${before} fell to ${after}`);
-      }),
-      { numRuns: Math.ceil(RUNS / ways.length) },
-    );
-  }, 600_000);
+  it.each(ways)(
+    '%s never lowers the answer',
+    (name, change) => {
+      fc.assert(
+        fc.property(anyReport(NOW), anyContext(NOW), fc.gen(), (report, given, pick) => {
+          const start = name === 'waiting longer' ? withoutWindows(report) : report;
+          const [changedReport, changedContext] = change(start, given, pick);
+          const before = rank(start, given);
+          const after = rank(changedReport, changedContext);
+          if (after < before) throw new Error(`${before} fell to ${after}`);
+        }),
+        { numRuns: Math.ceil(RUNS / ways.length) },
+      );
+    },
+    600_000,
+  );
 
   it('one more sign never lowers the answer: all pairs and triples', () => {
     const given = context();
@@ -97,31 +122,39 @@ describe('laws of urgency', () => {
     for (let a = 0; a < ids.length; a++)
       for (let b = a + 1; b < ids.length; b++) {
         const pair = rank(different(ids[a]!, ids[b]!), given);
-        if (pair < Math.max(single.get(ids[a]!)!, single.get(ids[b]!)!)) throw new Error(`${ids[a]} ${ids[b]}`);
+        if (pair < Math.max(single.get(ids[a]!)!, single.get(ids[b]!)!))
+          throw new Error(`${ids[a]} ${ids[b]}`);
         for (let c = b + 1; c < ids.length; c++) {
           triples++;
-          if (rank(different(ids[a]!, ids[b]!, ids[c]!), given) < pair) throw new Error(`${ids[a]} ${ids[b]} ${ids[c]}`);
+          if (rank(different(ids[a]!, ids[b]!, ids[c]!), given) < pair)
+            throw new Error(`${ids[a]} ${ids[b]} ${ids[c]}`);
         }
       }
     expect(triples).toBe((43 * 42 * 41) / 6);
   });
 
-  it.each(ALL_SIGN_IDS)('the page of %s alone never says more than any report that holds it', (sign: SignId) => {
-    const alone = SIGNS[sign].urgency;
-    fc.assert(
-      fc.property(anyReport(NOW), anyContext(NOW), (report, given) => {
-        const held: Report = { ...report, answers: { ...report.answers, [sign]: 'different' } };
-        expect(rank(held, given)).toBeGreaterThanOrEqual(rankOf(alone));
-      }),
-      { numRuns: 300 },
-    );
-  });
+  it.each(ALL_SIGN_IDS)(
+    'the page of %s alone never says more than any report that holds it',
+    (sign: SignId) => {
+      const alone = SIGNS[sign].urgency;
+      fc.assert(
+        fc.property(anyReport(NOW), anyContext(NOW), (report, given) => {
+          const held: Report = { ...report, answers: { ...report.answers, [sign]: 'different' } };
+          expect(rank(held, given)).toBeGreaterThanOrEqual(rankOf(alone));
+        }),
+        { numRuns: 300 },
+      );
+    },
+  );
 
   it('the order of answers and of notes is irrelevant', () => {
     fc.assert(
       fc.property(anyReport(NOW), anyContext(NOW), fc.infiniteStream(fc.nat()), (report, given, dice) => {
         const shuffle = <T>(list: readonly T[]): T[] =>
-          [...list].map((v) => [dice.next().value, v] as const).sort((x, y) => x[0] - y[0]).map(([, v]) => v);
+          [...list]
+            .map((v) => [dice.next().value, v] as const)
+            .sort((x, y) => x[0] - y[0])
+            .map(([, v]) => v);
         const mixed: Report = {
           ...report,
           answers: Object.fromEntries(shuffle(Object.entries(report.answers ?? {}))),
@@ -154,9 +187,17 @@ describe('laws of urgency', () => {
 
   it('a sign from a later version counts as tell-nurse and is shown, never dropped', () => {
     const sighting: Sighting = { sign: 'toes-glow', answer: 'different', at: at('13:59') };
-    expect(assess({ sightings: [sighting] }, context())).toMatchObject({ urgency: 'tell-nurse', unknown: ['toes-glow'] });
-    expect(assess({ answers: { constructor: 'different' as const } }, context())).toMatchObject({ unknown: ['constructor'] });
-    expect(assess({ details: ['band-wet/very'] }, context())).toMatchObject({ urgency: 'tell-nurse', unknown: ['band-wet/very'] });
+    expect(assess({ sightings: [sighting] }, context())).toMatchObject({
+      urgency: 'tell-nurse',
+      unknown: ['toes-glow'],
+    });
+    expect(assess({ answers: { constructor: 'different' as const } }, context())).toMatchObject({
+      unknown: ['constructor'],
+    });
+    expect(assess({ details: ['band-wet/very'] }, context())).toMatchObject({
+      urgency: 'tell-nurse',
+      unknown: ['band-wet/very'],
+    });
   });
 
   it('an answer word from a later version counts as not sure', () => {
@@ -170,7 +211,12 @@ describe('laws of urgency', () => {
 
   it('settings of a ward cannot stretch the waiting times beyond ours', () => {
     const lazy = context().ward;
-    const ward = { ...lazy, secondStepMinutes: minutes(600), tellAgainMinutes: minutes(600), raise: { 'toes-cool': 'next-visit' as const } };
+    const ward = {
+      ...lazy,
+      secondStepMinutes: minutes(600),
+      tellAgainMinutes: minutes(600),
+      raise: { 'toes-cool': 'next-visit' as const },
+    };
     const report: Report = { sightings: [{ sign: 'band-wet', answer: 'different', at: at('13:00') }] };
     const result = assess(report, context({ ward }));
     expect(result.urgency).toBe('ring-now');

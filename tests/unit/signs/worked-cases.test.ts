@@ -18,14 +18,22 @@ describe('worked cases of the ward', () => {
     ['an itch can wait for the next visit', different('itchy-under'), 1],
     ['an itch and "I cannot say what": tell the nurse', different('itchy-under', 'cannot-name-it'), 2],
     ['not sure about the colour: tell the nurse', say({ 'toes-colour': 'not-sure' }), 2],
-    ['not sure about colour and warmth: press now', say({ 'toes-colour': 'not-sure', 'toes-cool': 'not-sure' }), 3],
+    [
+      'not sure about colour and warmth: press now',
+      say({ 'toes-colour': 'not-sure', 'toes-cool': 'not-sure' }),
+      3,
+    ],
     ['no poo can wait for the next visit', different('no-poo'), 1],
     ['no poo and throwing up: tell the nurse', different('no-poo', 'being-sick'), 2],
     ['hardly drinks and no wee: press now', different('not-drinking', 'no-wee'), 3],
     ['hot and a stained bandage: press now', different('hot-or-shivery', 'band-stained'), 3],
     ['headache and throwing up: press now', different('head-hurts', 'being-sick'), 3],
     ['three things that each want a nurse: press now', different('band-wet', 'no-wee', 'hot-or-shivery'), 3],
-    ['knee, plate and sliding are one event of the pull, yet three signs', different('slid-down', 'leg-rolled'), 2],
+    [
+      'knee, plate and sliding are one event of the pull, yet three signs',
+      different('slid-down', 'leg-rolled'),
+      2,
+    ],
   ])('%s', (_name, report, expected) => {
     expect(rank(report)).toBe(expected);
   });
@@ -55,7 +63,11 @@ describe('worked cases of the ward', () => {
     expect(rank(report, { now: at('13:44') })).toBe(0);
     const after = assess(report, context({ now: at('13:50') }));
     expect(after.urgency).toBe('ring-now');
-    expect(after.because).toContainEqual({ rule: 'R17', signs: ['sore-after-medicine'], atLeast: 'ring-now' });
+    expect(after.because).toContainEqual({
+      rule: 'R17',
+      signs: ['sore-after-medicine'],
+      atLeast: 'ring-now',
+    });
   });
 
   it('soreness that only stays at the lowest step after medicine: tell the nurse', () => {
@@ -108,14 +120,22 @@ describe('worked cases of the ward', () => {
     expect(rank({ sightings: [seen('09:00', '09:10'), seen('13:55')] })).toBe(2);
     expect(rank({ sightings: [seen('08:00', '08:10'), seen('11:00', '11:10'), seen('13:55')] })).toBe(3);
     // wet, slid down and touched cords come back all the time
-    const wet = [seen('08:00', '08:10'), seen('11:00', '11:10'), seen('13:55')].map((s) => ({ ...s, sign: 'band-wet' }));
+    const wet = [seen('08:00', '08:10'), seen('11:00', '11:10'), seen('13:55')].map((s) => ({
+      ...s,
+      sign: 'band-wet',
+    }));
     expect(rank({ sightings: wet })).toBe(2);
   });
 
   it('what was to be said at the next visit, and was not for four hours of the day: tell the nurse', () => {
     const report = (told: boolean): Report => ({
       sightings: [
-        { sign: 'itchy-under', answer: 'different', at: at('09:00'), ...(told ? { toldAt: at('10:00') } : {}) },
+        {
+          sign: 'itchy-under',
+          answer: 'different',
+          at: at('09:00'),
+          ...(told ? { toldAt: at('10:00') } : {}),
+        },
       ],
     });
     expect(rank(report(false), { now: at('12:59') })).toBe(1);
@@ -128,15 +148,21 @@ describe('worked cases of the ward', () => {
 
   it('cold toes at 03:10 and nobody by 03:15: the second step', () => {
     const report: Report = { sightings: [{ sign: 'toes-cool', answer: 'different', at: at('03:10') }] };
-    expect(assess(report, context({ now: at('03:14') })).secondStep).toEqual({ state: 'waiting', dueAt: at('03:15') });
+    expect(assess(report, context({ now: at('03:14') })).secondStep).toEqual({
+      state: 'waiting',
+      dueAt: at('03:15'),
+    });
     const due = assess(report, context({ now: at('03:15') }));
     expect(due.secondStep).toEqual({ state: 'due', dueAt: at('03:15') });
     expect(due.because.map((b) => b.rule)).toContain('R16');
   });
 
-  it.each(['breath-hard', 'hard-to-wake', 'shaking-fit'] as const)('%s waits no minutes: call out at once', (sign) => {
-    expect(assess(different(sign), context()).secondStep?.state).toBe('at-once');
-  });
+  it.each(['breath-hard', 'hard-to-wake', 'shaking-fit'] as const)(
+    '%s waits no minutes: call out at once',
+    (sign) => {
+      expect(assess(different(sign), context()).secondStep?.state).toBe('at-once');
+    },
+  );
 
   it('choking is hard breathing, and calls out at once', () => {
     const result = assess({ details: ['being-sick/choking'] }, context());
@@ -158,7 +184,14 @@ describe('worked cases of the ward', () => {
     // Counted by hand from the table: R5 lifts 4 pairs (thick toes with each of four warnings), R6 3, R7 7 (cord
     // touched or bed changed with each of three movements, and with each other), R8 4, R9 1: 19 together.
     // So combinations do not swamp the ward.
-    const later = ['thigh-changed', 'pale-sweaty', 'shaking-fit', 'fell-or-climbing', 'belly-hurts', 'head-hurts'];
+    const later = [
+      'thigh-changed',
+      'pale-sweaty',
+      'shaking-fit',
+      'fell-or-climbing',
+      'belly-hurts',
+      'head-hurts',
+    ];
     const signs = SIGN_IDS.filter((id) => !later.includes(id));
     const count = { ring: 0, lifted: 0, tell: 0, visit: 0 };
     signs.forEach((a, i) =>

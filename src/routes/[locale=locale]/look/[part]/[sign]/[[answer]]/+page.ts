@@ -21,7 +21,10 @@ export async function load({ params }) {
   const { locale, part, sign } = params;
   const answer = params.answer ?? 'different';
   if (!isSignId(sign) || SIGN_ROWS[sign]!.part !== part) error(404);
-  const known = answer === 'different' || (answer === 'not-sure' && offersNotSure(sign)) || detailsOf(sign).includes(answer);
+  const known =
+    answer === 'different' ||
+    (answer === 'not-sure' && offersNotSure(sign)) ||
+    detailsOf(sign).includes(answer);
   if (!known) error(404);
   const detail = answer === 'different' || answer === 'not-sure' ? undefined : answer;
   const also = detail ? SIGN_ROWS[sign]!.details?.[detail]?.alsoSign : undefined;
