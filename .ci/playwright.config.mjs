@@ -3,7 +3,7 @@ import path from 'node:path';
 import { launchOptions } from './browser.mjs';
 
 const root = path.resolve(import.meta.dirname, '..');
-const PORT = 4631;
+const PORT = Number(process.env.BARE_TOES_PORT ?? 4631);
 
 export default defineConfig({
   testDir: path.join(root, 'tests/e2e'),

@@ -12,12 +12,22 @@ const { port, close } = await serve(() => path.join(root, 'build'));
 const browser = await chromium.launch(launchOptions());
 const SCREENS = [
   { name: 'look', url: '/en/look/', family: { light: 'day' } },
-  { name: 'result', url: '/ar/look/toes/toes-colour/', family: { light: 'night', skin: 'chestnut', side: 'left' } },
+  {
+    name: 'result',
+    url: '/ar/look/toes/toes-colour/',
+    family: { light: 'night', skin: 'chestnut', side: 'left' },
+  },
   { name: 'toes', url: '/pl/look/toes/', family: { light: 'day', skin: 'shell', side: 'right' } },
 ];
 for (const { name, url, family } of SCREENS) {
-  const context = await browser.newContext({ viewport: { width: 360, height: 740 }, serviceWorkers: 'block' });
-  await context.addInitScript((kept) => localStorage.setItem('bare-toes:family', JSON.stringify(kept)), family);
+  const context = await browser.newContext({
+    viewport: { width: 360, height: 740 },
+    serviceWorkers: 'block',
+  });
+  await context.addInitScript(
+    (kept) => localStorage.setItem('bare-toes:family', JSON.stringify(kept)),
+    family,
+  );
   const page = await context.newPage();
   await page.goto(`http://127.0.0.1:${port}${url}`);
   await page.waitForTimeout(1200);

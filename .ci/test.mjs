@@ -1,0 +1,148 @@
+// npm test: every check in turn, none skipped because an earlier one failed. The last line: N passed, N failed.
+// node .ci/test.mjs [--no-browser]
+import { spawn } from 'node:child_process';
+import { createWriteStream, existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { createServer } from 'node:net';
+import path from 'node:path';
+import { ready, root, toolFile } from './install.mjs';
+
+ready();
+const { ensureBrowser } = await import('./browser.mjs');
+const { browserFailures, unitFailures } = await import('./test-reports.mjs');
+
+const withBrowser = !process.argv.includes('--no-browser');
+const results = path.join(root, 'test-results');
+const logs = path.join(results, 'logs');
+const unitReport = path.join(results, 'unit.json');
+const browserReport = path.join(results, 'e2e.json');
+/** Commands whose package has another name. */
+const PACKAGES = {
+  playwright: '@playwright/test',
+  'svelte-kit': '@sveltejs/kit',
+  tsc: 'typescript',
+  depcruise: 'dependency-cruiser',
+};
+const TOO_LONG_MS = 10 * 60_000;
+const SHOWN_LINES = 120;
+
+rmSync(results, { recursive: true, force: true });
+mkdirSync(logs, { recursive: true });
+
+/** Runs an installed command, keeping its words in a file; resolves to its exit code, -1 where it took too long. */
+function run(name, [command, ...args], env = {}) {
+  const file = path.join(logs, `${name.replaceAll(' ', '-')}.txt`);
+  return new Promise((resolve) => {
+    const child = spawn(process.execPath, [toolFile(PACKAGES[command] ?? command, command), ...args], {
+      cwd: root,
+      env: { ...process.env, FORCE_COLOR: '0', ...env },
+      stdio: ['ignore', 'pipe', 'pipe'],
+    });
+    const log = createWriteStream(file);
+    child.stdout.pipe(log, { end: false });
+    child.stderr.pipe(log, { end: false });
+    let late = false;
+    const alarm = setTimeout(() => {
+      late = true;
+      child.kill('SIGKILL');
+    }, TOO_LONG_MS);
+    child.once('close', (code) => {
+      clearTimeout(alarm);
+      log.end(late ? `\nstopped after ${TOO_LONG_MS / 60_000} minutes\n` : '', () =>
+        resolve({ code: late ? -1 : code, file }),
+      );
+    });
+  });
+}
+
+const freePort = () =>
+  new Promise((resolve, reject) => {
+    const probe = createServer().once('error', reject);
+    probe.listen(0, '127.0.0.1', () => {
+      const { port } = probe.address();
+      probe.close(() => resolve(port));
+    });
+  });
+
+const tail = (file) => readFileSync(file, 'utf8').trimEnd().split('\n').slice(-SHOWN_LINES).join('\n');
+
+/** A tool that passes or fails as a whole. */
+const tool = async (name, command) => {
+  const { code, file } = await run(name, command);
+  return code === 0
+    ? { passed: 1, failed: 0, messages: [] }
+    : { passed: 0, failed: 1, messages: [`${name} failed:\n${tail(file)}`] };
+};
+
+/** A runner of tests: each test counts; a runner that breaks without naming a test counts as one failure. */
+const tests = async (name, command, env, readReport, report) => {
+  const { code, file } = await run(name, command, env);
+  const counted = existsSync(report) ? readReport(JSON.parse(readFileSync(report, 'utf8'))) : undefined;
+  if (!counted || counted.passed + counted.failed === 0 || (code !== 0 && counted.failed === 0)) {
+    const messages = [...(counted?.messages ?? []), `${name} broke off:\n${tail(file)}`];
+    return { passed: counted?.passed ?? 0, failed: (counted?.failed ?? 0) + 1, messages };
+  }
+  return counted;
+};
+
+let builds = false;
+const PRETTIER_PATHS = ['src', 'tests', '.ci', 'locales', 'static', 'package.json', 'tsconfig.json'];
+const STEPS = {
+  'svelte-kit sync': (name) => tool(name, ['svelte-kit', 'sync']),
+  'svelte-check': (name) => tool(name, ['svelte-check', '--fail-on-warnings', '--output', 'human']),
+  'types without a browser': (name) => tool(name, ['tsc', '-p', '.ci/tsconfig.pure.json']),
+  eslint: (name) => tool(name, ['eslint', '-c', '.ci/eslint.config.mjs', '--max-warnings', '0', '.']),
+  prettier: (name) =>
+    tool(name, ['prettier', '--check', '--log-level', 'warn', ...PRETTIER_PATHS, '*.{ts,js,md}']),
+  'import directions': (name) => tool(name, ['depcruise', '-c', '.ci/dependency-cruiser.cjs', 'src']),
+  'unit, reference, rules': (name) =>
+    tests(
+      name,
+      ['vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${unitReport}`],
+      {},
+      unitFailures,
+      unitReport,
+    ),
+  'vite build': async (name) => {
+    rmSync(path.join(root, 'build'), { recursive: true, force: true });
+    const outcome = await tool(name, ['vite', 'build', '--logLevel', 'warn']);
+    builds = outcome.failed === 0;
+    return outcome;
+  },
+};
+if (withBrowser) {
+  let problem = '';
+  try {
+    console.log(ensureBrowser());
+  } catch (error) {
+    problem = error.message;
+    console.error(problem);
+  }
+  STEPS['in the browser'] = async (name) => {
+    if (problem) return { passed: 0, failed: 1, messages: [`${name}: ${problem}`] };
+    if (!builds) return { passed: 0, failed: 1, messages: [`${name}: nothing to open, the build failed`] };
+    const env = { CI: 'true', BARE_TOES_PORT: String(await freePort()) };
+    const command = ['playwright', 'test', '-c', '.ci/playwright.config.mjs'];
+    return tests(name, command, env, browserFailures, browserReport);
+  };
+}
+
+const rows = [];
+for (const [name, step] of Object.entries(STEPS)) {
+  process.stdout.write(`${name} … `);
+  const start = performance.now();
+  const outcome = await step(name);
+  const seconds = ((performance.now() - start) / 1000).toFixed(1);
+  console.log(`${outcome.failed === 0 ? 'passed' : 'FAILED'} (${seconds} s)`);
+  rows.push({ name, seconds, ...outcome });
+}
+
+const sum = (key) => rows.reduce((total, row) => total + Number(row[key]), 0);
+for (const message of rows.flatMap((row) => row.messages)) console.log(`\n${message}`);
+console.log(`\n${'check'.padEnd(26)}${'passed'.padStart(8)}${'failed'.padStart(8)}${'seconds'.padStart(10)}`);
+for (const { name, passed, failed, seconds } of rows)
+  console.log(
+    `${name.padEnd(26)}${String(passed).padStart(8)}${String(failed).padStart(8)}${seconds.padStart(10)}`,
+  );
+console.log(`${'in all'.padEnd(42)}${sum('seconds').toFixed(1).padStart(10)}\n`);
+process.exitCode = sum('failed') > 0 ? 1 : 0;
+console.log(`${sum('passed')} passed, ${sum('failed')} failed`);
