@@ -157,7 +157,7 @@ function stream(from: Point, to: Point): Shape[] {
   ];
   return [
     {
-      d: smooth([...side(-1), ...side(1).toReversed()], true, 0.7),
+      d: smooth([...side(-1), ...side(1).slice().reverse()], true, 0.7),
       fill: 'band-shade',
       line: 'ink',
       weight: 2.4,

@@ -106,14 +106,14 @@ export function drawFoot(foot: Foot, look: FootLook): Shape[] {
   const roots = foot.toes.map((toe) => between(toe.base, toe.tip, 0.35));
   const each = (part: (toe: Toe) => string) => foot.toes.map(part).join('');
   const skinLines = look.young ? foot.folds : foot.tendons;
-  const body = smooth(foot.inner) + onward(straight(roots)) + onward(smooth(foot.outer.toReversed()));
+  const body = smooth(foot.inner) + onward(straight(roots)) + onward(smooth(foot.outer.slice().reverse()));
   const shapes: Shape[] = [
     { d: coarse(smooth(foot.shadow)) + 'Z', fill: 'floor' },
     // the line along the roots of the toes goes under the toes
     { d: body, fill: 'skin', line: 'ink' },
   ];
   if (whole) {
-    const field = [...foot.outer.slice(-4), ...roots.toReversed(), ...foot.inner.slice(-4).reverse()];
+    const field = [...foot.outer.slice(-4), ...roots.slice().reverse(), ...foot.inner.slice(-4).reverse()];
     shapes.push({ d: straight(field) + onward(smooth(foot.front.slice(-5))) + 'Z', fill: 'shift' });
     shapes.push({ d: smooth(foot.outer.slice(-4)) + smooth(foot.inner.slice(-4)), line: 'ink' });
   }

@@ -158,7 +158,8 @@ function layoutToe(index: number, pose: FootPose, place: (u: number, v: number) 
   const shape = [
     ...profile.map(([s, w]) => local(s, w)),
     ...profile
-      .toReversed()
+      .slice()
+      .reverse()
       .slice(1)
       .map(([s, w]) => local(s, -w)),
   ];
@@ -215,7 +216,10 @@ export function layoutFoot(pose: FootPose): Foot {
   const outer = [top(43), ...side(OUTER), little.outline[0]!];
   const L = build.length;
   const back = (u: number, v: number) => place(u * build.width * mix(1, swelling, 0.7), v * L);
-  const toeRow = toes.toReversed().flatMap((toe) => toe.outline);
+  const toeRow = toes
+    .slice()
+    .reverse()
+    .flatMap((toe) => toe.outline);
   const front = [
     ...outer.slice(-4, -1),
     ...toeRow,
@@ -246,9 +250,14 @@ export function layoutFoot(pose: FootPose): Foot {
       [place(-26 * build.ankle, 22), place(0, 30), place(24 * build.ankle, 27)],
       [place(-18 * build.ankle, 31), place(0, 37), place(14 * build.ankle, 36)],
     ],
-    shadow: [little.shape[3]!, ...toes.toReversed().map((toe) => toe.tip), big.shape[9]!].map((p) =>
-      at(clamp(mix(MIDDLE + APART, p.x, 1.05), 3, 477), Math.min(357, p.y + 6)),
-    ),
+    shadow: [
+      little.shape[3]!,
+      ...toes
+        .slice()
+        .reverse()
+        .map((toe) => toe.tip),
+      big.shape[9]!,
+    ].map((p) => at(clamp(mix(MIDDLE + APART, p.x, 1.05), 3, 477), Math.min(357, p.y + 6))),
   };
 }
 

@@ -156,7 +156,10 @@ export function drawBandage(spec: SceneSpec, g: FeetGeometry): Shape[] {
   const [endLeft, endRight] = [left[2]!, right[2]!];
   const hem = [0.33, 0.67].map((t) => at(mix(endLeft.x, endRight.x, t), edge + 9 * (1 - (2 * t - 1) ** 2)));
   const outline =
-    smooth(left) + onward(smooth([endLeft, ...hem, endRight])) + onward(smooth(right.toReversed())) + 'Z';
+    smooth(left) +
+    onward(smooth([endLeft, ...hem, endRight])) +
+    onward(smooth(right.slice().reverse())) +
+    'Z';
   const wrap = (y: number): Point[] => [
     beside(alongSide(inner, Math.max(1, y - 14)), -4),
     at(centre, Math.max(1, y + 4)),

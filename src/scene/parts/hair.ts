@@ -254,7 +254,10 @@ function scarf(head: HeadFrame): Shape[] {
           [0, -1.15],
           ...half,
           [0, 1.28],
-          ...half.toReversed().map(([x, y]) => [-x, y] as [number, number]),
+          ...half
+            .slice()
+            .reverse()
+            .map(([x, y]) => [-x, y] as [number, number]),
         ]),
         true,
       ),

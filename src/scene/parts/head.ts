@@ -129,7 +129,10 @@ function outline({ form, p }: HeadFrame, scarf: boolean): Point[] {
     p(0, top),
     ...half.map(([x, y]) => p(x, y)),
     p(0, bottom),
-    ...half.toReversed().map(([x, y]) => p(-x, y)),
+    ...half
+      .slice()
+      .reverse()
+      .map(([x, y]) => p(-x, y)),
   ];
 }
 

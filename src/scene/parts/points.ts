@@ -22,7 +22,7 @@ export function limb(line: readonly Point[], halves: readonly number[]): Point[]
       const h = (sign * halves[i]!) / length;
       return at(p.x - (b.y - a.y) * h, p.y + (b.x - a.x) * h);
     });
-  return [...offset(1), ...offset(-1).toReversed()];
+  return [...offset(1), ...offset(-1).slice().reverse()];
 }
 
 /** An arc of motion or sound: part of a circle from one angle to the other, in degrees, clockwise on the page. */

@@ -20,7 +20,10 @@ export function toeRow(
     oval(p.put([x, top + w * 0.78])[0]!, w * 0.5 * p.scale, w * 0.42 * p.scale),
   );
   return [
-    ...toes.map((toe) => p.soft(outline(toe), 'skin', weight, 0.9)).toReversed(),
+    ...toes
+      .map((toe) => p.soft(outline(toe), 'skin', weight, 0.9))
+      .slice()
+      .reverse(),
     { d: nails.join(''), fill: 'nail', line: 'ink', weight: weight * 0.6 },
   ];
 }
