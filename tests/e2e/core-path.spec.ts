@@ -1,0 +1,114 @@
+import { expect, test } from '@playwright/test';
+import { PANEL_PARTS, PART_IDS, SPOT_PARTS } from '#content/parts.ts';
+import { SIGNS, detailsOf, offersNotSure, signsOfPart } from '#content/signs.ts';
+import { ALL_SIGN_IDS, SIGN_IDS } from '#domain/signs/ids.ts';
+import {
+  CORE_SIGNS,
+  mostTaps,
+  RESULTS,
+  resultAddress,
+  scriptRuns,
+  Taps,
+  tapTo,
+  words,
+} from '../helpers/pages.ts';
+
+const english = words('en');
+
+test('forty signs and three worries are reached, twenty-three of them core', () => {
+  expect(SIGN_IDS).toHaveLength(40);
+  expect(ALL_SIGN_IDS).toHaveLength(43);
+  expect(new Set(CORE_SIGNS).size).toBe(23);
+  expect(PART_IDS.flatMap((part) => signsOfPart(part)).sort()).toEqual([...ALL_SIGN_IDS].sort());
+});
+
+for (const part of PART_IDS) {
+  test(`${part}: every sign says what to do within its taps`, async ({ browser }) => {
+    for (const sign of signsOfPart(part)) {
+      await test.step(sign, async () => {
+        // a phone without notes, so that the class is the sign's own
+        const context = await browser.newContext();
+        const page = await context.newPage();
+        await page.goto('/en/look/');
+        const taps = new Taps(page);
+        await tapTo(taps, sign);
+        expect(taps.count, `${sign}: taps`).toBeLessThanOrEqual(mostTaps(sign));
+
+        const result = page.locator('article[data-urgency]');
+        await expect(result).toHaveAttribute('data-sign', sign);
+        const urgency = sign === 'cannot-name-it' ? 'not-sure' : SIGNS[sign].urgency;
+        await expect(page.locator('[data-written]')).toBeVisible();
+        await expect(result).toHaveAttribute('data-urgency', urgency);
+        await expect(result.locator('h1')).toHaveText(english[`common:urgency.${urgency}`]!);
+        await expect(result.locator('[data-say="ward"]')).toHaveText(english[`say:${sign}`]!);
+        await expect(result.locator('[data-do-not]')).toContainText(english[`signs:${sign}.doNot`]!);
+        expect(english[`signs:${sign}.doNot`]!.length).toBeGreaterThan(5);
+        await context.close();
+      });
+    }
+  });
+}
+
+test('not sure leads to a nurse who looks too, a sub-answer to its own class', async ({ browser }) => {
+  for (const { sign, answer, urgency } of RESULTS.filter((row) => row.answer !== 'different')) {
+    await test.step(`${sign} ${answer}`, async () => {
+      const context = await browser.newContext();
+      const page = await context.newPage();
+      await page.goto(answer === 'not-sure' ? `/en/look/${SIGNS[sign].part}/` : resultAddress('en', sign));
+      await page
+        .locator(`main a[data-sign="${sign}"]`)
+        .and(page.locator(answer === 'not-sure' ? '[data-answer="not-sure"]' : `[data-detail="${answer}"]`))
+        .tap();
+      await page.waitForURL(`**${resultAddress('en', sign, answer)}`);
+      const result = page.locator('article[data-urgency]');
+      await expect(result).toHaveAttribute('data-answer', answer);
+      await expect(page.locator('[data-written]')).toBeVisible();
+      await expect(result).toHaveAttribute('data-urgency', urgency);
+      const say = answer === 'not-sure' ? `say:notSure.${SIGNS[sign].part}` : `say:details.${sign}/${answer}`;
+      await expect(result.locator('[data-say="ward"]')).toHaveText(english[say]!);
+      await context.close();
+    });
+  }
+});
+
+test('"not sure" is offered on every sign a nurse must hear of, and on no other', async ({ page }) => {
+  for (const part of PART_IDS.filter((id) => id !== 'worry')) {
+    await page.goto(`/en/look/${part}/`);
+    for (const sign of signsOfPart(part))
+      await expect(page.locator(`main a[data-sign="${sign}"][data-answer="not-sure"]`)).toHaveCount(
+        offersNotSure(sign) ? 1 : 0,
+      );
+    await expect(page.locator('main a[data-sign="cannot-name-it"]')).toHaveCount(1);
+  }
+});
+
+test('a tap on the drawing opens the place that was tapped', async ({ page }) => {
+  for (const [spot, part] of Object.entries(SPOT_PARTS).filter(([spot]) => spot !== 'cord')) {
+    await page.goto('/en/look/');
+    await scriptRuns(page);
+    await page.locator(`main svg [data-spot="${spot}"]`).first().tap({ timeout: 5_000 });
+    await page.waitForURL(`**/en/look/${part}/`, { timeout: 5_000 });
+  }
+});
+
+test('the bell bar comes before everything else on every look page', async ({ page }) => {
+  const pages = [
+    '/en/look/',
+    ...PANEL_PARTS.map((part) => `/en/look/${part}/`),
+    '/en/look/full/',
+    '/en/look/full/1/',
+  ];
+  for (const address of [
+    ...pages,
+    ...ALL_SIGN_IDS.filter((sign) => detailsOf(sign).length).map((s) => resultAddress('en', s)),
+  ]) {
+    await page.goto(address);
+    // the first thing that is seen; the skip link is for the keyboard and out of sight
+    const first = page.locator('a:not(.skip), button, h1, h2, p, svg').first();
+    await expect(first, address).toHaveAttribute('href', /\/en\/bell\/$/);
+    await expect(first).toContainText(english['common:bar.worried']!);
+    const box = (await first.boundingBox())!;
+    expect(box.y, address).toBeLessThan(4);
+    expect(box.width, address).toBeGreaterThan(300);
+  }
+});

@@ -1,0 +1,247 @@
+/** Notes that cannot be kept never take the class away; notes that can be kept are not lost. */
+import { expect, test, type Page } from '@playwright/test';
+import { chosen, keptNotes, scriptRuns, words } from '../helpers/pages.ts';
+
+const english = words('en');
+const result = (page: Page) => page.locator('article[data-urgency]');
+
+/** Puts values into the store as an earlier visit, or a fault, might have left them. */
+async function leave(page: Page, rows: Record<string, unknown>) {
+  await page.goto('/icon.svg');
+  await page.evaluate(
+    (values) =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('bare-toes');
+        opening.onupgradeneeded = () => opening.result.createObjectStore('notes');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const write = opening.result.transaction('notes', 'readwrite');
+          for (const [key, value] of Object.entries(values)) write.objectStore('notes').put(value, key);
+          write.oncomplete = () => {
+            opening.result.close();
+            resolve();
+          };
+        };
+      }),
+    rows,
+  );
+}
+
+const refusals = {
+  blocked: () => {
+    IDBFactory.prototype.open = () => {
+      throw new DOMException('no', 'SecurityError');
+    };
+  },
+  full: () => {
+    IDBObjectStore.prototype.put = () => {
+      throw new DOMException('no room', 'QuotaExceededError');
+    };
+  },
+  broken: () => {
+    IDBObjectStore.prototype.put = () => {
+      throw new DOMException('lost', 'UnknownError');
+    };
+  },
+} as const;
+
+for (const [reason, refuse] of Object.entries(refusals))
+  test(`notes are ${reason}: the class stands, and the page says that nothing was written down`, async ({
+    page,
+  }) => {
+    await page.addInitScript(refuse);
+    for (const [sign, urgency] of [
+      ['toes/toes-colour', 'ring-now'],
+      ['bandage/band-wet', 'tell-nurse'],
+      ['more/no-poo', 'next-visit'],
+    ]) {
+      await page.goto(`/en/look/${sign}/`);
+      const not = page.locator('[data-not-written]');
+      await expect(not).toBeVisible();
+      await expect(not).toHaveAttribute('data-not-written', reason);
+      await expect(not).toContainText(english['common:written.not']!);
+      await expect(not).toContainText(english[`common:written.${reason}`]!);
+      await expect(page.locator('[data-written]')).toHaveCount(0);
+      await expect(result(page)).toHaveAttribute('data-urgency', urgency!);
+    }
+    // the press of the button still counts on this page
+    await page.goto('/en/look/toes/toes-colour/');
+    await page.locator('[data-action="bell"]').tap();
+    await expect(page.locator('[data-pressed]')).toBeVisible();
+    await expect(page.locator('[data-not-written]')).toBeVisible();
+    // the full look ends with the same words
+    await page.goto('/en/look/full/1/');
+    await page.locator('label[data-sign="toes-cool"][data-answer="different"]').tap();
+    for (let step = 2; step <= 6; step += 1) {
+      await page.locator('a[data-next]').tap();
+      await page.waitForURL(`**/full/${step}/`);
+    }
+    await page.locator('a[data-next]').tap();
+    await expect(page.locator('article[data-urgency]')).toHaveAttribute('data-urgency', 'ring-now');
+    await expect(page.locator('[data-not-written]')).toHaveAttribute('data-not-written', reason);
+  });
+
+test('combinations still rise on a phone that keeps no notes', async ({ page }) => {
+  await page.addInitScript(refusals.blocked);
+  await page.goto('/en/look/child/very-upset/');
+  await expect(page.locator('[data-not-written]')).toBeVisible();
+  await expect(result(page)).toHaveAttribute('data-urgency', 'tell-nurse');
+  await page.getByRole('link', { name: english['look:result.anotherThing']! }).tap();
+  await page.waitForURL('**/en/look/');
+  await page.locator('main a[data-part="child"]').tap();
+  await page.locator('main a[data-sign="sore-rising"][data-answer="different"]').tap();
+  await expect(result(page)).toHaveAttribute('data-urgency', 'ring-now');
+});
+
+test('a store that never answers: the class stands, and so does the line that it may be more', async ({
+  page,
+}) => {
+  await page.addInitScript(() => {
+    IDBFactory.prototype.open = () => new EventTarget() as IDBOpenDBRequest;
+  });
+  await page.goto('/en/look/bandage/band-wet/');
+  await scriptRuns(page);
+  await expect(result(page)).toHaveAttribute('data-urgency', 'tell-nurse');
+  await expect(page.locator('[data-lower-bound]')).toBeVisible();
+  await expect(page.locator('[data-written]')).toHaveCount(0);
+  await expect(page.locator('[data-say="ward"]')).toBeVisible();
+});
+
+test('choices that cannot be kept: the look works all the same', async ({ page }) => {
+  await page.addInitScript(() => {
+    Storage.prototype.getItem = () => {
+      throw new DOMException('no', 'SecurityError');
+    };
+    Storage.prototype.setItem = () => {
+      throw new DOMException('no', 'SecurityError');
+    };
+  });
+  await page.goto('/en/look/');
+  await page.locator('main a[data-part="toes"]').tap();
+  await page.locator('main a[data-sign="toes-cool"][data-answer="different"]').tap();
+  await expect(result(page)).toHaveAttribute('data-urgency', 'ring-now');
+  await expect(page.locator('[data-written]')).toBeVisible();
+});
+
+test('a broken value in the store is kept, shown as unknown, and counts; the new note is written beside it', async ({
+  page,
+}) => {
+  await leave(page, { 'day-2026-01-15': 'rubbish', device: 42 });
+  await page.goto('/en/look/more/no-poo/');
+  await expect(page.locator('[data-written]')).toBeVisible();
+  // what cannot be read counts as "tell the nurse": never less
+  await expect(result(page)).toHaveAttribute('data-urgency', /^(tell-nurse|not-sure|ring-now)$/);
+  await page.goto('/en/our-notes/');
+  await expect(page.locator('[data-entry="unknown"]')).toHaveCount(1);
+  await expect(page.locator('[data-entry="sign"]')).toHaveCount(1);
+  await page.goto('/en/look/');
+  await expect(page.locator('main [data-unknown]')).toBeVisible();
+});
+
+test('a database without its table: the class stands, and the page says that nothing was written down', async ({
+  page,
+}) => {
+  await page.goto('/icon.svg');
+  await page.evaluate(
+    () =>
+      new Promise<void>((resolve) => {
+        const opening = indexedDB.open('bare-toes', 7);
+        opening.onsuccess = () => {
+          opening.result.close();
+          resolve();
+        };
+      }),
+  );
+  await page.goto('/en/look/bandage/band-wet/');
+  await expect(page.locator('[data-not-written]')).toHaveAttribute('data-not-written', 'broken');
+  await expect(result(page)).toHaveAttribute('data-urgency', 'tell-nurse');
+});
+
+test('two tabs write at once: no note is lost, and each tab learns of the other', async ({ context }) => {
+  const [one, two] = await Promise.all([context.newPage(), context.newPage()]);
+  const rounds = [
+    ['bandage/band-wet', 'bandage/band-tight'],
+    ['toes/toes-cool', 'toes/toes-colour'],
+    ['cord/cord-trouble', 'cord/cord-touched'],
+    ['child/very-upset', 'child/sore-rising'],
+  ] as const;
+  for (const [left, right] of rounds) {
+    await Promise.all([one!.goto(`/en/look/${left}/`), two!.goto(`/en/look/${right}/`)]);
+    await Promise.all([one!, two!].map((page) => expect(page.locator('[data-written]')).toBeVisible()));
+  }
+  // many at once on two pages that stay open
+  await Promise.all([one!, two!].map((page) => page.locator('[data-action="bell"]').tap()));
+  await Promise.all([one!, two!].map((page) => expect(page.locator('[data-pressed]')).toBeVisible()));
+  await expect(async () => {
+    const notes = await keptNotes(one!);
+    expect(
+      notes
+        .filter((note) => note.kind === 'sign')
+        .map((note) => note.sign)
+        .sort(),
+    ).toEqual(
+      rounds
+        .flat()
+        .map((address) => address.split('/')[1])
+        .sort(),
+    );
+    expect(new Set(notes.map((note) => note.id)).size).toBe(notes.length);
+  }).toPass();
+  // each tab counts what the other wrote
+  for (const page of [one!, two!]) await expect(result(page)).toHaveAttribute('data-urgency', 'ring-now');
+});
+
+test('a tab that stands open rises when another tab reports more', async ({ context }) => {
+  const [one, two] = await Promise.all([context.newPage(), context.newPage()]);
+  await one!.goto('/en/look/child/very-upset/');
+  await expect(one!.locator('[data-written]')).toBeVisible();
+  await expect(result(one!)).toHaveAttribute('data-urgency', 'tell-nurse');
+  await two!.goto('/en/look/child/sore-rising/');
+  await expect(result(one!)).toHaveAttribute('data-urgency', 'ring-now');
+});
+
+test('notes survive a reload, and opening the same page again is not a second note', async ({ page }) => {
+  await page.goto('/en/look/toes/toes-cool/');
+  await expect(page.locator('[data-written]')).toBeVisible();
+  const [before] = await keptNotes(page);
+  await page.reload();
+  await expect(page.locator('[data-written]')).toBeVisible();
+  expect(await keptNotes(page)).toEqual([before]);
+  await page.goto('/en/our-notes/');
+  await expect(page.locator('[data-entry="sign"]')).toHaveCount(1);
+  await page.reload();
+  await expect(page.locator('[data-entry="sign"]')).toContainText(english['signs:toes-cool.name']!);
+});
+
+test('taken back: the note is struck, stays listed crossed out, and no longer counts', async ({ page }) => {
+  await page.goto('/en/look/child/very-upset/');
+  await page.locator('[data-action="take-back"]').tap();
+  await expect(page.locator('[data-taken-back]')).toHaveText(english['look:result.takenBack']!);
+  const notes = await keptNotes(page);
+  expect(notes.map((note) => note.kind)).toEqual(['sign', 'strike']);
+  expect(notes[1]!.strikes).toBe(notes[0]!.id);
+  await page.goto('/en/our-notes/');
+  const sign = page.locator('[data-entry="sign"]');
+  await expect(sign).toHaveCount(1);
+  expect(await sign.locator('span').evaluate((span) => getComputedStyle(span).textDecorationLine)).toBe(
+    'line-through',
+  );
+  await page.goto('/en/look/child/sore-rising/');
+  await expect(page.locator('[data-written]')).toBeVisible();
+  await expect(result(page)).toHaveAttribute('data-urgency', 'tell-nurse');
+});
+
+test('a nurse looked: the reports are closed, and a new one starts from its own class', async ({ page }) => {
+  await chosen(page, { under3: false });
+  await page.goto('/en/look/child/very-upset/');
+  await page.locator('[data-action="nurse-looked"]').tap();
+  await expect(page.locator('[data-action="nurse-looked"]')).toHaveCount(0);
+  await page.goto('/en/look/');
+  await scriptRuns(page);
+  await page.locator('main a[data-part="child"]').tap();
+  await page.locator('main a[data-sign="sore-rising"][data-answer="different"]').tap();
+  await expect(page.locator('[data-written]')).toBeVisible();
+  await expect(result(page)).toHaveAttribute('data-urgency', 'tell-nurse');
+  await page.goto('/en/our-notes/');
+  await expect(page.locator('[data-entry="nurse-looked"]')).toHaveCount(1);
+});
