@@ -5,6 +5,7 @@
 import { createStore, entries as allEntries, get, update, type UseStore } from 'idb-keyval';
 import { parseEntry, type Entry, type NewEntry } from '#domain/notes/entries.ts';
 import type { Instant, Minutes } from '#domain/units.ts';
+import { DATABASE, DAY_PREFIX, TABLE } from './note-place.ts';
 import { done, failed, reasonOf, type Result } from './result.ts';
 
 export interface NoteStore {
@@ -16,10 +17,7 @@ export interface NoteStore {
   onChange(listener: () => void): () => void;
 }
 
-const DATABASE = 'bare-toes';
-const TABLE = 'notes';
 const DEVICE = 'device';
-const DAY_PREFIX = 'day-';
 const CHANNEL = 'bare-toes:notes';
 
 interface DeviceRecord {
@@ -41,6 +39,22 @@ const isDevice = (value: unknown): value is DeviceRecord =>
   typeof (value as DeviceRecord).id === 'string' &&
   Number.isSafeInteger((value as DeviceRecord).count);
 
+/** A store that does not answer at all must not leave the page waiting: it counts as broken. */
+const ANSWER_MILLISECONDS = 3000;
+class NoAnswer extends Error {}
+
+async function inTime<T>(work: Promise<T>): Promise<T> {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const late = new Promise<never>((_, reject) => {
+    timer = setTimeout(() => reject(new NoAnswer('device/note-store: no answer')), ANSWER_MILLISECONDS);
+  });
+  try {
+    return await Promise.race([work, late]);
+  } finally {
+    clearTimeout(timer);
+  }
+}
+
 export function browserNoteStore(): NoteStore {
   let store: UseStore | undefined;
   const channel = typeof BroadcastChannel === 'function' ? new BroadcastChannel(CHANNEL) : undefined;
@@ -51,10 +65,12 @@ export function browserNoteStore(): NoteStore {
       try {
         if (typeof indexedDB === 'undefined') return failed('blocked');
         store ??= createStore(DATABASE, TABLE);
-        return done(await use(store));
+        return done(await inTime(use(store)));
       } catch (error) {
         store = undefined;
-        if (attempt === 2 || reasonOf(error) === 'full') return failed(reasonOf(error));
+        // no second try after silence: the first may still be written, and a note twice would be two sightings
+        if (attempt === 2 || error instanceof NoAnswer || reasonOf(error) === 'full')
+          return failed(reasonOf(error));
       }
     }
     return failed('broken');
