@@ -1,0 +1,97 @@
+// npm run bench: what the first page costs, how soon it is there on a slow phone, how long our own code takes.
+// Prints "name: value unit" lines; where there is a target, whether it is kept. node .ci/bench.mjs [--no-build]
+import { spawnSync } from 'node:child_process';
+import { cpSync, existsSync, mkdtempSync, readdirSync, rmSync, statSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { ready, root, toolFile } from './install.mjs';
+
+ready();
+const { chromium } = await import('@playwright/test');
+const { ensureBrowser, launchOptions } = await import('./browser.mjs');
+const { serve } = await import('./serve.mjs');
+const { firstLoad, largestPaint, LOOK, PLAIN, tapAnswer, writePlainPage } = await import('./bench-page.mjs');
+const { codeTimes } = await import('./bench-code.mjs');
+
+const TIMES = 5;
+const KIB = 1024;
+const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
+
+function line(name, value, unit, { target, digits = 0 } = {}) {
+  const shown = value.toFixed(digits);
+  const verdict =
+    target === undefined
+      ? ''
+      : `   (target: at most ${target} ${unit}; ${value <= target ? 'kept' : 'OVER'})`;
+  console.log(`${name}: ${shown} ${unit}${verdict}`);
+}
+
+const build = path.join(root, 'build');
+if (!process.argv.includes('--no-build') || !existsSync(build)) {
+  const start = performance.now();
+  const { status } = spawnSync(process.execPath, [toolFile('vite'), 'build', '--logLevel', 'warn'], {
+    cwd: root,
+    stdio: ['ignore', 'inherit', 'inherit'],
+  });
+  if (status !== 0) throw new Error('bench › build: the build failed');
+  line('build time', (performance.now() - start) / 1000, 's', { digits: 1 });
+}
+
+const weigh = (folder) =>
+  readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .reduce((sum, entry) => sum + statSync(path.join(entry.parentPath, entry.name)).size, 0);
+line('build, all files', weigh(build) / KIB, 'KiB');
+for (const code of readdirSync(path.join(root, 'locales')))
+  if (existsSync(path.join(build, code, 'index.html')))
+    line(`build, pages of ${code}`, weigh(path.join(build, code)) / KIB, 'KiB');
+line('build, scripts', weigh(path.join(build, '_app/immutable')) / KIB, 'KiB');
+
+// A copy: the plain page is put beside the real one, and a rebuild meanwhile changes nothing.
+const copy = mkdtempSync(path.join(tmpdir(), 'bench-'));
+cpSync(build, copy, { recursive: true });
+writePlainPage(copy);
+console.log(ensureBrowser());
+const server = await serve(() => copy);
+const origin = `http://127.0.0.1:${server.port}`;
+const browser = await chromium.launch(launchOptions());
+const repeat = async (measure) => {
+  const values = [];
+  for (let i = 0; i < TIMES; i++) values.push(await measure());
+  return values;
+};
+try {
+  const full = await firstLoad(browser, origin + LOOK);
+  const plain = await firstLoad(browser, origin + PLAIN);
+  line(`${LOOK} scripts`, full.script / KIB, 'KiB gzip', { target: 60, digits: 1 });
+  line(`${LOOK} styles`, full.style / KIB, 'KiB gzip', { digits: 1 });
+  line(`${LOOK} page`, full.html / KIB, 'KiB gzip', { digits: 1 });
+  line(`${LOOK} other files`, full.other / KIB, 'KiB gzip', { digits: 1 });
+  line(`${LOOK} first load in all`, full.total / KIB, 'KiB gzip', { target: 110, digits: 1 });
+  line(`${LOOK} files`, full.files, 'files');
+  line(`${LOOK} without scripts, in all`, plain.total / KIB, 'KiB gzip', { digits: 1 });
+  line(`${LOOK} ratio to the page without scripts`, full.total / plain.total, 'times', { digits: 2 });
+
+  console.log('slow phone: processor 4 times slower, 1.6 Mbit/s, 150 ms');
+  const paints = await repeat(() => largestPaint(browser, origin + LOOK));
+  const plainPaints = await repeat(() => largestPaint(browser, origin + PLAIN));
+  line(`largest paint, median of ${TIMES}`, median(paints) / 1000, 's', { target: 1.5, digits: 2 });
+  line('largest paint, slowest', Math.max(...paints) / 1000, 's', { digits: 2 });
+  line('largest paint without scripts', median(plainPaints) / 1000, 's', { digits: 2 });
+  line('largest paint, ratio', median(paints) / median(plainPaints), 'times', { digits: 2 });
+  const taps = await repeat(() => tapAnswer(browser, origin + LOOK));
+  line(`tap to the next paint, median of ${TIMES}`, median(taps.map((tap) => tap.paint)), 'ms', {
+    target: 200,
+  });
+  line('tap on a part until the next page stands', median(taps.map((tap) => tap.page)), 'ms', {
+    target: 200,
+  });
+  const plainTaps = await repeat(() => tapAnswer(browser, origin + PLAIN));
+  line('the same without scripts', median(plainTaps.map((tap) => tap.page)), 'ms');
+} finally {
+  await browser.close();
+  await server.close();
+  rmSync(copy, { recursive: true, force: true });
+}
+
+for (const { name, value, unit, digits } of await codeTimes(root)) line(name, value, unit, { digits });
