@@ -34,8 +34,10 @@ export function readWard(input: unknown): WardSettings {
   const say = (key: string, rule: string) =>
     wrong.push(`content/ward.json › ${key}: ${rule}, saw ${JSON.stringify(row[key])}`);
 
-  const languages = Array.isArray(row.languages) ? row.languages.filter((l) => typeof l === 'string') : [];
-  if (languages.length === 0) say('languages', 'a list of at least one language');
+  const listed: unknown[] = Array.isArray(row.languages) ? row.languages : [];
+  const languages = listed.filter((code) => typeof code === 'string');
+  if (languages.length === 0 || languages.length !== listed.length)
+    say('languages', 'a list of at least one language');
   if (typeof row.wardLanguage !== 'string' || !languages.includes(row.wardLanguage))
     say('wardLanguage', `one of ${languages.join('|')}`);
   if (typeof row.hideUnreviewed !== 'boolean') say('hideUnreviewed', 'true or false');
@@ -43,9 +45,11 @@ export function readWard(input: unknown): WardSettings {
     say('secondStep', `one of ${SECOND_STEPS.join('|')}`);
   for (const [key, [low, high]] of Object.entries(BOUNDS)) {
     const value = row[key];
-    if (typeof value !== 'number' || value < low || value > high)
+    if (typeof value !== 'number' || !(value >= low && value <= high))
       say(key, `a number of minutes from ${low} to ${high}`);
   }
+  if (typeof row.raise !== 'object' || row.raise === null || Array.isArray(row.raise))
+    say('raise', 'signs with a higher class, or {}');
   const raise = (typeof row.raise === 'object' && row.raise !== null ? row.raise : {}) as Record<
     string,
     unknown

@@ -27,6 +27,7 @@ export function minutesOutsideNight(from: Instant, to: Instant, offset: Minutes)
 
 /** The first moment at which `count` minutes of daytime have passed since `from`. */
 export function momentAfterDayMinutes(from: Instant, count: Minutes, offset: Minutes): Instant {
+  if (count <= 0) return from;
   const target = dayMinutesUpTo(from + offset) + count;
   const perDay = NIGHT.from - NIGHT.to;
   const days = Math.floor(target / perDay);

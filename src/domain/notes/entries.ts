@@ -41,6 +41,23 @@ const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 const isText = (value: unknown): value is string =>
   typeof value === 'string' && value.length > 0 && value.length <= 80;
+/** Calendars end 144 thousand million minutes from 1970; a year is left for offsets. */
+const LAST_MINUTE = 8.64e15 / 60_000 - 527_040;
+const isMoment = (value: unknown): value is number =>
+  typeof value === 'number' && Math.abs(value) <= LAST_MINUTE;
+
+/** A damaged note has no id of its own; one made of what was seen keeps two of them apart on every device. */
+function idOfDamaged(value: unknown): string {
+  let seen: string;
+  try {
+    seen = JSON.stringify(value) ?? String(value);
+  } catch {
+    seen = 'beyond words';
+  }
+  let sum = 0x811c9dc5;
+  for (let i = 0; i < seen.length; i++) sum = Math.imul(sum ^ seen.charCodeAt(i), 0x01000193) >>> 0;
+  return `unknown-${sum}`;
+}
 
 /**
  * Reads one stored value back.
@@ -49,19 +66,21 @@ const isText = (value: unknown): value is string =>
 export function parseEntry(value: unknown): Entry {
   const row = isRecord(value) ? value : {};
   const common = {
-    id: isText(row.id) ? row.id : 'unknown-0',
-    t: instant(typeof row.t === 'number' && Number.isFinite(row.t) ? row.t : 0),
+    id: isText(row.id) ? row.id : idOfDamaged(value),
+    t: instant(isMoment(row.t) ? row.t : 0),
     off: minutes(typeof row.off === 'number' && Math.abs(row.off) <= 16 * 60 ? row.off : 0),
   };
-  const whole = isText(row.id) && typeof row.t === 'number' && Number.isFinite(row.t);
+  const whole = isText(row.id) && isMoment(row.t);
   if (!whole) return { ...common, kind: 'unknown', raw: value };
   switch (row.kind) {
     case 'sign': {
-      const details = Array.isArray(row.details) ? row.details.filter(isText) : undefined;
       if (!isText(row.sign)) break;
+      // a sub-answer that cannot be read is one we do not know, and counts as such
+      const listed: unknown[] = Array.isArray(row.details) ? row.details : [row.details ?? []].flat();
+      const details = listed.map((detail) => (isText(detail) ? detail : 'unknown'));
       // an answer word we do not know is read as the more urgent one
       const answer = row.answer === 'not-sure' ? 'not-sure' : 'different';
-      return details?.length
+      return details.length
         ? { ...common, kind: 'sign', sign: row.sign, answer, details }
         : { ...common, kind: 'sign', sign: row.sign, answer };
     }
@@ -92,12 +111,14 @@ export function byTime(a: Entry, b: Entry): number {
   const [deviceA, countA] = splitId(a.id);
   const [deviceB, countB] = splitId(b.id);
   if (deviceA !== deviceB) return deviceA < deviceB ? -1 : 1;
-  return countA - countB;
+  if (countA !== countB) return countA - countB;
+  return a.id === b.id ? 0 : a.id < b.id ? -1 : 1;
 }
 
 function splitId(id: string): [string, number] {
   const dash = id.lastIndexOf('-');
-  return [id.slice(0, dash), Number(id.slice(dash + 1)) || 0];
+  const count = Number(id.slice(dash + 1));
+  return [id.slice(0, dash), Number.isSafeInteger(count) ? count : 0];
 }
 
 /** Two sets of notes as one: a union by id, then a sort. Any order, any repetition, the same notes. */
