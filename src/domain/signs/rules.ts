@@ -75,6 +75,8 @@ export function standingReasons(seen: Seen, context: RuleContext): Because[] {
       ask('R3', classOf(id, context), [id]);
     } else if (id === 'cannot-name-it' || present.get(id) === 'not-sure') {
       ask('R2', 'not-sure', [id]);
+      const raised = classOf(id, context);
+      if (id === 'cannot-name-it' && rankOf(raised) > 2) ask('ward', raised, [id]);
     } else {
       ask('R1', facts.urgency, [id]);
       const raised = classOf(id, context);

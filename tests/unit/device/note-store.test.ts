@@ -1,0 +1,203 @@
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { browserNoteStore, memoryNoteStore, type NoteStore } from '#device/note-store.ts';
+import { reasonOf } from '#device/result.ts';
+import { minutes } from '#domain/units.ts';
+import { momentOf, note } from '../../helpers/notes.ts';
+
+const utc = minutes(0);
+const bell = { kind: 'bell' } as const;
+const sign = { kind: 'sign', sign: 'toes-cool', answer: 'different' } as const;
+
+async function notesOf(store: NoteStore) {
+  const read = await store.readAll();
+  if (!read.ok) throw new Error(`asked for the notes, saw ${read.reason}`);
+  return read.value;
+}
+
+describe('what a browser’s refusal means', () => {
+  const named = (name: string) => Object.assign(new Error('no'), { name });
+  test.each([
+    ['QuotaExceededError', 'full'],
+    ['SecurityError', 'blocked'],
+    ['InvalidStateError', 'blocked'],
+    ['NotAllowedError', 'blocked'],
+    ['UnknownError', 'broken'],
+    ['TypeError', 'broken'],
+  ] as const)('%s: %s', (name, reason) => {
+    expect(reasonOf(named(name))).toBe(reason);
+    expect(reasonOf(new DOMException('no', name))).toBe(reason);
+  });
+
+  test.each([undefined, null, 'full', { name: 'QuotaExceededError' }])(
+    'no error at all is "broken": %j',
+    (thrown) => {
+      expect(reasonOf(thrown)).toBe('broken');
+    },
+  );
+});
+
+describe('notes in memory', () => {
+  test('what was added is there, with its own id each', async () => {
+    const store = memoryNoteStore();
+    const first = await store.append(sign, momentOf(1), utc);
+    const second = await store.append(bell, momentOf(2), minutes(345));
+    expect(first).toMatchObject({ ok: true, value: { ...sign, t: momentOf(1), off: 0 } });
+    expect(second).toMatchObject({ ok: true, value: { ...bell, t: momentOf(2), off: 345 } });
+    const kept = await notesOf(store);
+    expect(kept).toEqual([first, second].map((written) => (written.ok ? written.value : undefined)));
+    expect(new Set(kept.map((entry) => entry.id)).size).toBe(2);
+  });
+
+  test('notes it starts with come back, damaged ones as unknown notes', async () => {
+    const start = [note(1, sign), { odd: true } as never];
+    expect((await notesOf(memoryNoteStore(start))).map((entry) => entry.kind)).toEqual(['sign', 'unknown']);
+    expect(start).toHaveLength(2);
+  });
+
+  test.each(['blocked', 'full', 'broken'] as const)(
+    'refused (%s): nothing is said to be written, nothing is',
+    async (reason) => {
+      let refusing = true;
+      const store = memoryNoteStore([], () => (refusing ? reason : undefined));
+      expect(await store.append(bell, momentOf(1), utc)).toEqual({ ok: false, reason });
+      expect(await store.readAll()).toEqual({ ok: false, reason });
+      refusing = false;
+      expect(await notesOf(store)).toEqual([]);
+    },
+  );
+});
+
+describe('notes in a browser that keeps nothing', () => {
+  test('says so, and does not throw', async () => {
+    expect(typeof indexedDB).toBe('undefined');
+    const store = browserNoteStore();
+    expect(await store.readAll()).toEqual({ ok: false, reason: 'blocked' });
+    expect(await store.append(bell, momentOf(1), utc)).toEqual({ ok: false, reason: 'blocked' });
+  });
+});
+
+/** As much of IndexedDB as idb-keyval asks for: one table, whole requests one after the other. */
+function fakeIndexedDB(
+  rows: Map<IDBValidKey, unknown>,
+  refuse: (what: 'open' | 'put') => string | undefined,
+) {
+  interface Asked<T> {
+    result?: T;
+    error?: unknown;
+    onsuccess?: (() => void) | null;
+    onerror?: (() => void) | null;
+    oncomplete?: (() => void) | null;
+    onabort?: (() => void) | null;
+  }
+  const later = (run: () => void) => queueMicrotask(run);
+  const answer = <T>(result: T): Asked<T> => {
+    const asked: Asked<T> = { result };
+    later(() => asked.onsuccess?.());
+    return asked;
+  };
+  const refused = (error: unknown): Asked<never> => {
+    const asked: Asked<never> = { error };
+    later(() => (asked.onerror ?? asked.onabort)?.());
+    return asked;
+  };
+  const table = () => {
+    const transaction: Asked<void> = {};
+    later(() => later(() => later(() => transaction.oncomplete?.())));
+    return {
+      transaction,
+      get: (key: IDBValidKey) => answer(structuredClone(rows.get(key))),
+      put(value: unknown, key: IDBValidKey) {
+        const name = refuse('put');
+        if (name) {
+          transaction.error = new DOMException('no', name);
+          later(() => transaction.onabort?.());
+        } else rows.set(key, structuredClone(value));
+        return transaction;
+      },
+      getAll: () => answer([...rows.values()].map((value) => structuredClone(value))),
+      getAllKeys: () => answer([...rows.keys()]),
+    };
+  };
+  return {
+    open() {
+      const name = refuse('open');
+      if (name) return refused(new DOMException('no', name));
+      return answer({ transaction: () => ({ objectStore: table }), onclose: null });
+    },
+  };
+}
+
+describe('notes in a browser', () => {
+  let rows: Map<IDBValidKey, unknown>;
+  let refuse: (what: 'open' | 'put') => string | undefined;
+  beforeEach(() => {
+    rows = new Map();
+    refuse = () => undefined;
+    vi.stubGlobal(
+      'indexedDB',
+      fakeIndexedDB(rows, (what) => refuse(what)),
+    );
+  });
+  afterEach(() => {
+    vi.unstubAllGlobals();
+  });
+
+  test('one record a day, and a number for each note', async () => {
+    const store = browserNoteStore();
+    await store.append(sign, momentOf(1), utc);
+    await store.append(bell, momentOf(2), utc);
+    await store.append(bell, momentOf(1441), utc);
+    expect([...rows.keys()].sort()).toEqual(['day-2026-11-25', 'day-2026-11-26', 'device']);
+    const ids = (await notesOf(store)).map((entry) => entry.id);
+    expect(ids.map((id) => id.slice(7))).toEqual(['1', '2', '3']);
+    expect(new Set(ids.map((id) => id.slice(0, 6))).size).toBe(1);
+    expect(ids[0]).toMatch(/^[0-9a-f]{6}-1$/);
+  });
+
+  test('another page on the same phone goes on counting', async () => {
+    await browserNoteStore().append(bell, momentOf(1), utc);
+    const written = await browserNoteStore().append(bell, momentOf(2), utc);
+    expect(written).toMatchObject({ ok: true, value: { id: expect.stringMatching(/-2$/) as string } });
+  });
+
+  test('a damaged day is one unknown note, and the next note goes beside it', async () => {
+    rows.set('day-2026-11-25', 'scrambled');
+    const store = browserNoteStore();
+    expect(await notesOf(store)).toMatchObject([{ kind: 'unknown', raw: 'scrambled' }]);
+    expect(await store.append(bell, momentOf(1), utc)).toMatchObject({ ok: true });
+    expect((await notesOf(store)).map((entry) => entry.kind)).toEqual(['unknown', 'bell']);
+  });
+
+  test('a damaged device record starts a new device, so that no id comes twice', async () => {
+    rows.set('device', { id: 7, count: 'many' });
+    expect(await browserNoteStore().append(bell, momentOf(1), utc)).toMatchObject({ ok: true });
+    expect(rows.get('device')).toMatchObject({ count: 1 });
+  });
+
+  test.each([
+    ['QuotaExceededError', 'full'],
+    ['InvalidStateError', 'blocked'],
+    ['UnknownError', 'broken'],
+  ] as const)('a refused write (%s) is not called written', async (name, reason) => {
+    refuse = (what) => (what === 'put' ? name : undefined);
+    expect(await browserNoteStore().append(bell, momentOf(1), utc)).toEqual({ ok: false, reason });
+    expect(rows.size).toBe(0);
+  });
+
+  test('a connection that died is opened anew, once', async () => {
+    const store = browserNoteStore();
+    let failures = 1;
+    refuse = (what) => (what === 'open' && failures-- > 0 ? 'UnknownError' : undefined);
+    expect(await store.append(bell, momentOf(1), utc)).toMatchObject({ ok: true });
+    failures = 2;
+    const other = browserNoteStore();
+    expect(await other.append(bell, momentOf(2), utc)).toEqual({ ok: false, reason: 'broken' });
+    expect(await notesOf(other)).toHaveLength(1);
+  });
+
+  test('a note that is not there when read back is not called written', async () => {
+    const set = rows.set.bind(rows);
+    rows.set = (key, value) => (typeof key === 'string' && key.startsWith('day-') ? rows : set(key, value));
+    expect(await browserNoteStore().append(bell, momentOf(1), utc)).toEqual({ ok: false, reason: 'broken' });
+  });
+});
