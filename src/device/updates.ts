@@ -1,41 +1,94 @@
+const ASK_AGAIN_MS = 20_000;
+const LOOK_FOR_NEW_MS = 60 * 60_000;
+
 /** Offline use and new versions. A new version waits until the reader takes it; it never reloads by itself. */
 export interface Updates {
   /** Keeps a language's pages for use without network. */
   keepLanguage(locale: string): void;
+  /** Calls once, when all that is to be kept is there. */
   onReady(listener: () => void): void;
   onNewVersion(listener: () => void): void;
   /** Lets the waiting version take over and loads the page anew. */
   useNewVersion(): void;
+  /** Ends all listening. */
+  stop(): void;
 }
 
 export function browserUpdates(): Updates {
   const container = 'serviceWorker' in navigator ? navigator.serviceWorker : undefined;
+  // `ready` waits for the worker of a first visit, which is registered after the page has loaded
   const registration = container?.ready;
+  const ending = new AbortController();
+  const { signal } = ending;
+
+  const tell = (message: object) => void registration?.then((r) => r.active?.postMessage(message));
+
   return {
     keepLanguage(locale) {
-      void registration?.then((r) => r.active?.postMessage({ type: 'keep-language', locale }));
+      tell({ type: 'keep-language', locale });
     },
     onReady(listener) {
-      container?.addEventListener('message', (event: MessageEvent<{ type?: string }>) => {
-        if (event.data?.type === 'ready-offline') listener();
-      });
-      void registration?.then((r) => r.active?.postMessage({ type: 'ask-ready' }));
+      if (!container) return;
+      // the browser may stop the worker while it fills: asking wakes it, and it goes on where it was
+      const ask = () => tell({ type: 'ask-ready' });
+      const asking = setInterval(ask, ASK_AGAIN_MS);
+      const done = new AbortController();
+      const end = () => {
+        clearInterval(asking);
+        done.abort();
+      };
+      signal.addEventListener('abort', end);
+      addEventListener('online', ask, { signal: done.signal });
+      container.addEventListener(
+        'message',
+        (event: MessageEvent<{ type?: string } | undefined>) => {
+          if (event.data?.type !== 'ready-offline') return;
+          end();
+          listener();
+        },
+        { signal: done.signal },
+      );
+      ask();
     },
     onNewVersion(listener) {
-      void container?.getRegistration().then((r) => {
-        if (!r) return;
-        if (r.waiting && r.active) listener();
-        r.addEventListener('updatefound', () => {
-          const coming = r.installing;
-          coming?.addEventListener('statechange', () => {
-            if (coming.state === 'installed' && r.active) listener();
-          });
-        });
+      void registration?.then((r) => {
+        if (signal.aborted) return;
+        const watch = (coming: ServiceWorker | null) =>
+          coming?.addEventListener(
+            'statechange',
+            () => {
+              if (coming.state === 'installed' && r.active) listener();
+            },
+            { signal },
+          );
+        if (r.waiting) listener();
+        watch(r.installing);
+        r.addEventListener('updatefound', () => watch(r.installing), { signal });
+        // a tablet at the bed may show one page for days: look for a new version when it is taken up again
+        let looked = performance.now();
+        document.addEventListener(
+          'visibilitychange',
+          () => {
+            if (document.visibilityState !== 'visible' || performance.now() - looked < LOOK_FOR_NEW_MS)
+              return;
+            looked = performance.now();
+            r.update().catch(() => undefined);
+          },
+          { signal },
+        );
       });
     },
     useNewVersion() {
-      container?.addEventListener('controllerchange', () => location.reload(), { once: true });
-      void container?.getRegistration().then((r) => r?.waiting?.postMessage({ type: 'take-over' }));
+      if (!container) return;
+      container.addEventListener('controllerchange', () => location.reload(), { once: true });
+      void container.getRegistration().then((r) => {
+        if (r?.waiting) r.waiting.postMessage({ type: 'take-over' });
+        // another window has let it take over already
+        else location.reload();
+      });
+    },
+    stop() {
+      ending.abort();
     },
   };
 }

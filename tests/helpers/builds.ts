@@ -1,0 +1,134 @@
+/** Built sites of a test's own: nobody else rebuilds them, and their server can be taken away. */
+import { execFile } from 'node:child_process';
+import { cp, mkdtemp, readFile, readdir, rm, symlink, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { promisify } from 'node:util';
+import { expect, test as base, type BrowserContext, type Page } from '@playwright/test';
+import { serve } from '../../.ci/serve.mjs';
+import { root } from './locales.ts';
+import { built } from './pages.ts';
+
+export interface Site {
+  address: string;
+  /** The folder that is served from now on. */
+  show(folder: string): void;
+  /** No network, and nobody who would answer. */
+  goOffline(): Promise<void>;
+}
+
+const temporary = () => mkdtemp(path.join(tmpdir(), 'bare-toes-'));
+const remove = (folder: string) => rm(folder, { recursive: true, force: true });
+
+export const test = base.extend<{ site: Site; scratch: () => Promise<string> }, { old: string }>({
+  /** A copy of the build under test. */
+  old: [
+    // eslint-disable-next-line no-empty-pattern -- the runner reads what is needed from this pattern
+    async ({}, use) => {
+      const folder = await temporary();
+      await cp(built, folder, { recursive: true });
+      await use(folder);
+      await remove(folder);
+    },
+    { scope: 'worker' },
+  ],
+  site: async ({ old, context }, use) => {
+    let shown = old;
+    let closed = false;
+    const server = await serve(() => shown);
+    const close = async () => {
+      if (!closed) await server.close();
+      closed = true;
+    };
+    await use({
+      address: `http://127.0.0.1:${server.port}`,
+      show: (folder) => (shown = folder),
+      goOffline: async () => {
+        await context.setOffline(true);
+        await close();
+      },
+    });
+    await close();
+  },
+  /** Folders that are gone after the test. */
+  // eslint-disable-next-line no-empty-pattern -- the runner reads what is needed from this pattern
+  scratch: async ({}, use) => {
+    const made: string[] = [];
+    await use(async () => {
+      const folder = await temporary();
+      made.push(folder);
+      return folder;
+    });
+    await Promise.all(made.map(remove));
+  },
+});
+
+const SOURCES = ['.ci', 'locales', 'src', 'static', 'package.json', 'svelte.config.js', 'tsconfig.json'];
+
+/** Builds the sources anew with one text changed, as a ward's next version would be. */
+export async function buildWith(folder: string, file: string, from: string, to: string): Promise<string> {
+  for (const name of [...SOURCES, 'vite.config.ts'])
+    await cp(path.join(root, name), path.join(folder, name), { recursive: true });
+  await symlink(path.join(root, 'node_modules'), path.join(folder, 'node_modules'), 'dir');
+  const words = await readFile(path.join(folder, file), 'utf8');
+  const changed = words.replace(JSON.stringify(from), JSON.stringify(to));
+  expect(changed).not.toBe(words);
+  await writeFile(path.join(folder, file), changed);
+  await promisify(execFile)(process.execPath, [path.join(root, 'node_modules/vite/bin/vite.js'), 'build'], {
+    cwd: folder,
+    maxBuffer: 1e8,
+  });
+  return path.join(folder, 'build');
+}
+
+/** Every page of a built folder, as an address. */
+export async function pagesIn(folder: string): Promise<string[]> {
+  const files = await readdir(folder, { recursive: true });
+  return files
+    .filter((file) => path.basename(file) === 'index.html')
+    .map((file) => `/${file.split(path.sep).slice(0, -1).join('/')}/`.replace('//', '/'))
+    .sort();
+}
+
+export async function chunksIn(folder: string): Promise<Set<string>> {
+  const files = await readdir(path.join(folder, '_app/immutable'), { recursive: true });
+  return new Set(files.map((file) => `/_app/immutable/${file.split(path.sep).join('/')}`));
+}
+
+export const versionOf = async (folder: string): Promise<string> =>
+  (JSON.parse(await readFile(path.join(folder, '_app/version.json'), 'utf8')) as { version: string }).version;
+
+export const titleIn = async (folder: string, address: string): Promise<string> => {
+  const html = await readFile(path.join(folder, address, 'index.html'), 'utf8');
+  return /<title>([^<]*)<\/title>/.exec(html)![1]!;
+};
+
+/** Opens the first page of a visit and waits until the device holds all it is to hold. */
+export async function visit(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await readyOffline(page);
+}
+
+export async function readyOffline(page: Page): Promise<void> {
+  await expect(page.locator('[data-offline]')).toHaveAttribute('data-offline', 'ready', { timeout: 50_000 });
+}
+
+/** What the device holds: cache name -> addresses. */
+export function keptAddresses(page: Page): Promise<Record<string, string[]>> {
+  return page.evaluate(async () => {
+    const all: Record<string, string[]> = {};
+    for (const name of await caches.keys())
+      all[name] = (await (await caches.open(name)).keys()).map(({ url }) =>
+        url.slice(location.origin.length),
+      );
+    return all;
+  });
+}
+
+/** As the browser does when it needs the room: the worker is gone until something wakes it. */
+export async function stopWorkers(context: BrowserContext, page: Page): Promise<void> {
+  const session = await context.newCDPSession(page);
+  await session.send('ServiceWorker.enable');
+  await session.send('ServiceWorker.stopAllWorkers');
+  await session.detach();
+}
