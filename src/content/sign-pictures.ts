@@ -73,7 +73,7 @@ export const SIGN_PICTURES = {
     usual: { prop: 'bowl-clean' },
     different: { prop: 'bowl-used', face: 'sore' },
   },
-  'other-leg': { ...whole, usual: {}, different: { mark: 'other-leg' } },
+  'other-leg': { ...feet, usual: {}, different: { mark: 'other-leg' } },
   'pale-sweaty': { ...close('child'), usual: {}, different: { face: 'drained', mark: 'sweat-drops' } },
   'shaking-fit': { ...whole, usual: {}, different: { face: 'away', mark: 'fit-arcs' } },
   'fell-or-climbing': { ...whole, usual: {}, different: { offLine: 1 } },

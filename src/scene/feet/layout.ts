@@ -133,8 +133,8 @@ function layoutToe(index: number, pose: FootPose, place: (u: number, v: number) 
   const length = raw.length * build.toeLength * (1 + (swelling - 1) * 0.12);
   const u0 = raw.u * build.width * swelling;
   const v0 = raw.v * build.length;
-  // waving toes fan out a little; still toes lie close together
-  const lean = radians(raw.fan * pose.wiggle);
+  // waving toes fan out; still toes lie limp and close together, and swollen ones have no room to
+  const lean = radians(raw.fan * 2.4 * pose.wiggle * (1 - pose.swell / 2));
   const local = (s: number, w: number) => {
     const [on, off] = [s * length, w * half];
     return place(
@@ -143,9 +143,9 @@ function layoutToe(index: number, pose: FootPose, place: (u: number, v: number) 
     );
   };
   const big = index === 0;
-  const full = 1 + (swelling - 1) * 0.1;
+  const full = 1 + (swelling - 1) * 0.42;
   const waist = 0.95 + build.chubby * 0.04 + (swelling - 1) * 0.15;
-  const tipWidth = (big ? 0.66 : 0.6) + build.chubby * 0.05;
+  const tipWidth = (big ? 0.66 : 0.6) + build.chubby * 0.05 + (swelling - 1) * 0.5;
   const profile = [
     [0, 1],
     [0.22, waist],

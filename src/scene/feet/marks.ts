@@ -15,16 +15,20 @@ import {
   pointsOf,
   ring,
 } from '../shapes.ts';
-import { MIDDLE, APART, type FeetGeometry, type Foot, type Toe } from './layout.ts';
-import { bend, coarse } from './curves.ts';
+import { alongSide, MIDDLE, APART, type FeetGeometry, type Foot, type Toe } from './layout.ts';
+import { bend, coarse, onward } from './curves.ts';
 import { rays } from './pull.ts';
 
 const centre = MIDDLE + APART;
 
-/** Arcs below each toe. Toes that do not wave keep their arcs, crossed out. */
+/**
+ * Quiet arcs below each toe that waves. Toes that do not wave have one pair of arcs, crossed out at their tips.
+ * Numb or tight toes are told by their own marks, which arcs would clutter.
+ */
 export function drawWaving(spec: SceneSpec, foot: Foot): Shape[] {
-  const still = spec.wiggle <= 0.05;
-  const reach = still ? 1 : spec.wiggle;
+  if (spec.wiggle <= 0.05) return drawStill(foot);
+  if (spec.mark === 'numb-dots' || spec.swell === 2) return [];
+  const reach = spec.wiggle;
   const arc = (toe: Toe, k: number): string => {
     const wide = toe.width * (0.32 + 0.11 * k) * mix(0.6, 1, reach);
     const y = toe.tip.y + 4 + (k + 1) * mix(3, 7, reach);
@@ -32,35 +36,43 @@ export function drawWaving(spec: SceneSpec, foot: Foot): Shape[] {
     return bend([at(toe.tip.x - wide, y - lift), at(toe.tip.x, y), at(toe.tip.x + wide, y - lift)]);
   };
   const rows = reach > 0.3 ? [0, 1] : [0];
-  const arcs = {
-    d: rows.flatMap((k) => foot.toes.map((toe) => arc(toe, k))).join(''),
-    line: 'mark',
-    weight: 3.2,
-  };
-  if (!still) return [arcs];
-  const y = Math.min(foot.toes[1]!.tip.y + 20, 326);
-  const cross = [-1, 1]
-    .map((k) => straight([at(centre - 50, y - 27 * k), at(centre + 50, y + 27 * k)]))
-    .join('');
-  return [arcs, { d: cross, line: 'white', weight: 12 }, { d: cross, line: 'ink', weight: 6.5 }];
+  return [
+    { d: rows.flatMap((k) => foot.toes.map((toe) => arc(toe, k))).join(''), line: 'soft', weight: 3.2 },
+  ];
 }
 
-/** Numb toes prickle: a small jagged spark below each, clear of the arcs of waving. */
-export function drawPrickles(foot: Foot): Shape[] {
-  const [big, second, third, fourth, little] = foot.toes as [Toe, Toe, Toe, Toe, Toe];
-  const starts = [
-    at(big.tip.x - 20, big.tip.y + 25),
-    at(big.tip.x + 16, big.tip.y + 27),
-    at(second.tip.x + 6, second.tip.y + 25),
-    at(third.tip.x + 7, third.tip.y + 25),
-    at(fourth.tip.x + 6, fourth.tip.y + 25),
-    at(Math.min(little.tip.x + 3, 466), little.tip.y + 25),
+function drawStill(foot: Foot): Shape[] {
+  const middle = foot.toes[2]!.tip;
+  const y = Math.min(middle.y, 318);
+  const arcs = [0, 1]
+    .map((k) =>
+      bend([
+        at(middle.x - 40 - k * 12, y + 6 + k * 9),
+        at(middle.x, y + 16 + k * 11),
+        at(middle.x + 36 + k * 12, y - 1 + k * 9),
+      ]),
+    )
+    .join('');
+  const cross = [-1, 1]
+    .map((k) => straight([at(middle.x - 36, y - 30 * k), at(middle.x + 36, y + 30 * k)]))
+    .join('');
+  return [
+    { d: arcs, line: 'soft', weight: 3.2 },
+    { d: cross, line: 'white', weight: 14 },
+    { d: cross, line: 'ink', weight: 8 },
   ];
-  const zig = [at(-6, 0), at(5, 6), at(-5, 13), at(6, 21)];
+}
+
+/** Numb toes prickle: a jagged spark from the tip of each. */
+export function drawPrickles(foot: Foot): Shape[] {
+  const zig = [at(-5, 0), at(6, 9), at(-5, 18), at(5, 29)];
+  const starts = foot.toes.flatMap((toe, i) =>
+    (i === 0 ? [-13, 11] : [0]).map((dx) => at(Math.min(466, toe.tip.x + dx + (i ? 2 : 0)), toe.tip.y + 5)),
+  );
   const sparks = starts.map((start) =>
     straight(zig.map((p) => at(start.x + p.x, Math.min(start.y + p.y, 356)))),
   );
-  return [{ d: sparks.join(''), line: 'mark', weight: 4 }];
+  return [{ d: sparks.join(''), line: 'mark', weight: 4.4 }];
 }
 
 const crystal = (p: Point, r: number): string =>
@@ -143,9 +155,40 @@ export function drawPlaces(spec: SceneSpec, g: FeetGeometry): Shape[] {
         ...rays(plus(outerAnkle, at(-2, 10)), 22, 40, 6, -60, 120),
         ...rays(plus(innerAnkle, at(2, 16)), 22, 40, 6, 120, 120),
       ];
-    case 'other-leg':
-      return rays(at(g.other.outerAnkle.x, g.other.outerAnkle.y - 20), 30, 50, 12);
     default:
       return [];
   }
+}
+
+/** The free leg sore and swollen above its foot, as for a foot on our right: form, field, hatching and rays. */
+export function drawSoreOther(foot: Foot): Shape[] {
+  const inner = alongSide(foot.inner, 2).x;
+  const outer = alongSide(foot.outer, 2).x;
+  const middle = (inner + outer) / 2;
+  const y = foot.outerAnkle.y;
+  const end = Math.max(y + 28, 104);
+  const side = (line: readonly Point[], way: -1 | 1, edge: number) => [
+    at(edge, 2),
+    at(edge + way * 12, 26),
+    at(middle + way * 69, mix(26, end, 0.42)),
+    at(middle + way * 62, mix(26, end, 0.75)),
+    alongSide(line, end),
+  ];
+  const [left, right] = [side(foot.inner, -1, inner), side(foot.outer, 1, outer)];
+  const centre = at(middle, mix(26, end, 0.46));
+  const sore = ring(centre, 50, (end - 26) * 0.48, 0, 12).map((p, i) => between(centre, p, i % 4 ? 1 : 0.93));
+  const burst = [-1, 1].flatMap((way) =>
+    [-34, -12, 12, 34].map((angle) => {
+      const from = at(centre.x + way * 77, centre.y);
+      const to = at(centre.x + way * (Math.abs(angle) > 20 ? 104 : 112), centre.y);
+      return straight([turn(from, centre, angle), turn(to, centre, angle)]);
+    }),
+  );
+  return [
+    { d: smooth(left) + onward(smooth(right.slice().reverse())) + 'Z', fill: 'skin' },
+    { d: smooth(left) + smooth(right), line: 'ink' },
+    { d: smooth(sore, true), fill: 'flush' },
+    { d: hatch(sore, 8, 45), line: 'ink', weight: 2 },
+    { d: burst.join(''), line: 'mark', weight: 5.5 },
+  ];
 }

@@ -4,7 +4,7 @@ import { mirrored, type FeetGeometry } from './layout.ts';
 import { moved, onward } from './curves.ts';
 import { drawFoot } from './foot.ts';
 import { drawBandage, drawCord, drawPlate, drawStrips } from './pull.ts';
-import { drawCold, drawLift, drawPlaces, drawPrickles, drawWaving } from './marks.ts';
+import { drawCold, drawLift, drawPlaces, drawPrickles, drawSoreOther, drawWaving } from './marks.ts';
 
 const mirrorShapes = (shapes: Shape[], width: number): Shape[] =>
   shapes.map((shape) => ({ ...shape, d: moved(shape.d, (x, y) => [width - x, y]) }));
@@ -56,6 +56,7 @@ export function drawFeet(
     ...drawPlate(g),
     ...drawCord(spec, g),
     ...flip(other),
+    ...(spec.mark === 'other-leg' ? flip(drawSoreOther(otherAsPulled)) : []),
     ...pulled,
     ...drawBandage(spec, g),
     {
