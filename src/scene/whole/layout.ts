@@ -4,6 +4,7 @@
  */
 import type { DrawnAge, SceneSpec } from '../spec.ts';
 import { at, between, distance, plus, turn, type Point } from '../shapes.ts';
+import { DRAWN_TILT } from './slope.ts';
 
 /** Child sizes in scene units; the sole keeps its place, so a longer child lies nearer the head end. */
 interface Build {
@@ -32,7 +33,6 @@ const SOLE = 330;
 export const SLIDE = 52;
 const LEVEL = 216;
 const PIVOT = at(170, LEVEL);
-const TILT = 7.5;
 const BACKREST = 42;
 /** The ground under the hanging weight and under the bed's wheels. */
 export const FLOOR = 336;
@@ -50,7 +50,7 @@ const FAR = 68;
 export type Place = (u: number, h: number, d: number) => Point;
 
 function bedAt(raise: number): Place {
-  return (u, h, d) => turn(at(u + 0.2 * d, LEVEL - h - 0.62 * d), PIVOT, -TILT * raise);
+  return (u, h, d) => turn(at(u + 0.2 * d, LEVEL - h - 0.62 * d), PIVOT, -DRAWN_TILT * raise);
 }
 
 /** The part of the bed above the hinge folds up with `headRaise`. */
