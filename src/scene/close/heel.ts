@@ -135,7 +135,10 @@ export function drawHeel(spec: SceneSpec, g: HeelGeometry, view: View): Picture 
   if (sunk > TOUCHES) shapes.push(...drawPressed(foot.heel, sheet, rise(sunk, TOUCHES, 1)));
   else shapes.push(...drawDaylight(foot.heel, sheet));
   if (spec.mark === 'heel-rays') shapes.push(...drawSoreHeel(foot.heel, scale));
-  if (spec.mark === 'skin-patch') shapes.push(...drawPatch(foot.ankleMiddle));
+  if (spec.mark === 'skin-patch') {
+    const strap = mix(g.tapeStart.y, g.plateMiddle.y, 0.4) - scale * 3.2;
+    shapes.push(...drawPatch(foot.ankleMiddle, strap, scale));
+  }
   return { ...view, shapes };
 }
 
@@ -175,16 +178,31 @@ function drawSoreHeel(heel: Point, scale: number): Shape[] {
   ];
 }
 
-/** A blister: rim, raised middle, hatched skin around. */
-function drawPatch(c: Point): Shape[] {
-  const around = ring(c, 43, 38, 10, 12).map((p, i) =>
-    at(mix(c.x, p.x, i % 3 ? 1 : 0.9), mix(c.y, p.y, i % 2 ? 1 : 0.92)),
+const RAW = [1, 0.9, 1.06, 0.94, 1.1, 0.88, 1.02, 0.95, 1.08, 0.9] as const;
+
+/** Raw skin along the edge of the strap: an uneven field, sore and wet in its middle, with a soft halo. */
+function drawPatch(c: Point, strap: number, scale: number): Shape[] {
+  const uneven = (rx: number, ry: number, middle: Point, shift: number) =>
+    ring(middle, rx, ry, -7, RAW.length).map((p, i) => {
+      const k = RAW[(i + shift) % RAW.length]!;
+      return at(mix(middle.x, p.x, k), Math.min(strap + 2, mix(middle.y, p.y, k)));
+    });
+  const middle = at(c.x - 1 * scale, strap - 9 * scale);
+  const halo = uneven(25 * scale, 15 * scale, middle, 3);
+  const raw = uneven(17 * scale, 11 * scale, at(middle.x, middle.y + 0.5 * scale), 0);
+  // three small open places, not one, which would look like an eye
+  const open = [
+    [-8, 2, 2.6],
+    [1, -2.5, 3.6],
+    [8, 4, 2.4],
+  ].map(([x, y, r]) =>
+    uneven(r! * 1.5 * scale, r! * scale, at(middle.x + x! * scale, middle.y + y! * scale), 5),
   );
   return [
-    { d: smooth(around, true), fill: 'skin-shade', line: 'ink', weight: 1.6 },
-    quiet(hatch(around, 6.5, 45), 'ink', 1.5),
-    { d: round(c, 23, 19), fill: 'nail', line: 'ink', weight: INK },
-    quiet(smooth(arc(c, 14, 190, 265, 4)), 'white', 3.4),
-    quiet(smooth(arc(c, 15, 20, 85, 4)), 'ink', 1.4),
+    { d: smooth(halo, true), fill: 'skin-shade' },
+    { d: smooth(halo, true), line: 'mark', weight: 2.8, dash: '2 7' },
+    { d: smooth(raw, true), fill: 'flush' },
+    quiet(hatch(raw, 7, 58), 'ink', 1.6),
+    { d: open.map((o) => smooth(o, true)).join(''), fill: 'red', line: 'ink', weight: 1.2 },
   ];
 }

@@ -3,7 +3,7 @@ import type { SceneSpec } from '../spec.ts';
 import { at, hatch, mix, ring, smooth, straight, type Picture, type Point, type Shape } from '../shapes.ts';
 import { FOOT_BUILD } from '../parts/foot.ts';
 import { drawBed } from './bed.ts';
-import { along, alongWith, arc, hump, inked, limb, profile, quiet, type Profile } from './strokes.ts';
+import { along, alongWith, arc, hump, inked, limb, profile, quiet, rise, type Profile } from './strokes.ts';
 import { bulging, drawSkinAtEdges, drawWrap, type Wrap } from './wrap.ts';
 
 interface View {
@@ -92,7 +92,7 @@ export function drawThigh(spec: SceneSpec, g: ThighGeometry, view: View): Pictur
   if (spec.thigh === 'bent') shapes.push(...drawBend(lines));
   if (spec.thigh === 'stained') shapes.push(...drawDressing(g.middle));
   shapes.push(...drawSkinAtEdges(spec, wrap), ...drawWrap(spec, wrap), ...drawGown(g, lines));
-  if (spec.mark === 'jump-zigzag') shapes.push(...drawJump(g));
+  if (spec.mark === 'jump-zigzag') shapes.push(...drawJump(g, lines));
   return { ...view, shapes };
 }
 
@@ -210,34 +210,20 @@ function drawGown({ gownHem }: ThighGeometry, lines: { upper: Profile; lower: Pr
   ];
 }
 
-/** The leg jerks by itself: a flash across the muscle, arcs where it jumps. */
-function drawJump({ middle: c, top, kneeTop }: ThighGeometry): Shape[] {
-  const w = 14;
-  const spine = [
-    at(c.x - 104, c.y + 16),
-    at(c.x - 54, c.y - 34),
-    at(c.x - 30, c.y + 26),
-    at(c.x + 18, c.y - 38),
-    at(c.x + 40, c.y + 22),
-    at(c.x + 92, c.y - 26),
-  ];
-  const flash = [
-    ...spine,
-    ...[...spine]
-      .reverse()
-      .slice(1, -1)
-      .map((p, i) => at(p.x + 2, p.y + (i % 2 ? w : w + 6))),
-  ];
-  const jumps = [
-    [at(top.x, Math.max(132, top.y + 70)), 92],
-    [at(kneeTop.x, Math.max(132, kneeTop.y + 70)), 88],
-  ] as const;
-  const arcs = jumps.flatMap(([m, r]) =>
-    [0, 15, 30].map((out, i) => smooth(arc(m, r + out, -90 - 26 - i * 4, -90 + 26 + i * 4, 6))),
+/** The leg jerks by itself: its outline again and again above where it lies, arcs over and under it. */
+function drawJump({ gownHem }: ThighGeometry, lines: { upper: Profile; lower: Profile }): Shape[] {
+  const hem = gownHem.x + 12;
+  const echo = (k: number) =>
+    smooth(along((x) => Math.max(4, lines.upper(x) - k * 28 * rise(x, hem - 30, hem + 120)), hem, 476, 30));
+  const over = [230, 372].flatMap((x) =>
+    [0, 12, 24].map((out) => smooth(arc(at(x, Math.max(100, lines.upper(x) - 30)), 58 + out, -116, -64, 4))),
+  );
+  const under = [230, 360].flatMap((x) =>
+    [0, 11, 22].map((out) => smooth(arc(at(x, SHEET - 40), 56 + out, 62, 118, 4))),
   );
   return [
-    { d: straight(flash, true), line: 'sheet', weight: 8 },
-    inked(straight(flash, true), 'mark', 2),
-    { d: arcs.join(''), line: 'ink', weight: 3 },
+    { d: echo(1), line: 'ink', weight: 3, dash: '11 7' },
+    { d: echo(2), line: 'ink', weight: 2.4, dash: '8 8' },
+    { d: over.join('') + under.join(''), line: 'mark', weight: 3.8 },
   ];
 }
