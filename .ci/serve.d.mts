@@ -1,0 +1,4 @@
+export function serve(
+  folder: () => string,
+  port?: number,
+): Promise<{ port: number; close: () => Promise<void> }>;
