@@ -93,7 +93,7 @@ test('combinations still rise on a phone that keeps no notes', async ({ page }) 
   await expect(result(page)).toHaveAttribute('data-urgency', 'ring-now');
 });
 
-test('a store that never answers: the class stands, and so does the line that it may be more', async ({
+test('a store that never answers: the class stands with the line that it may be more, then the page says so', async ({
   page,
 }) => {
   await page.addInitScript(() => {
@@ -103,8 +103,12 @@ test('a store that never answers: the class stands, and so does the line that it
   await scriptRuns(page);
   await expect(result(page)).toHaveAttribute('data-urgency', 'tell-nurse');
   await expect(page.locator('[data-lower-bound]')).toBeVisible();
-  await expect(page.locator('[data-written]')).toHaveCount(0);
   await expect(page.locator('[data-say="ward"]')).toBeVisible();
+  await expect(page.locator('[data-not-written]')).toHaveAttribute('data-not-written', 'broken', {
+    timeout: 25_000,
+  });
+  await expect(page.locator('[data-lower-bound]')).not.toBeVisible();
+  await expect(page.locator('[data-written]')).toHaveCount(0);
 });
 
 test('choices that cannot be kept: the look works all the same', async ({ page }) => {

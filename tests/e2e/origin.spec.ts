@@ -1,0 +1,124 @@
+/** Nothing leaves the device, nothing foreign is loaded, nothing that identifies a child is kept. */
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { expect, test } from '@playwright/test';
+import { built, LANGUAGES, resultAddress, routesOf, scriptRuns } from '../helpers/pages.ts';
+
+for (const language of LANGUAGES)
+  test(`${language}: no page asks anything of another origin`, async ({ page, baseURL }) => {
+    const own = new URL(baseURL!).origin;
+    const asked: string[] = [];
+    const refused: string[] = [];
+    page.context().on('request', (request) => asked.push(request.url()));
+    page.on('console', (message) => {
+      if (message.type() === 'error') refused.push(message.text());
+    });
+    page.on('pageerror', (error) => refused.push(String(error)));
+    for (const address of ['/#choose', ...routesOf(language)]) {
+      await page.goto(address);
+      await scriptRuns(page);
+    }
+    expect(asked.length).toBeGreaterThan(100);
+    expect([
+      ...new Set(
+        asked.map((url) => new URL(url)).filter((url) => url.origin !== own && url.protocol !== 'data:'),
+      ),
+    ]).toEqual([]);
+    expect(asked.filter((url) => new URL(url).search !== '')).toEqual([]);
+    expect(refused, 'nothing fails or is refused by the page’s policy').toEqual([]);
+  });
+
+test('every built page carries the policy that forbids other origins, and names no other address', () => {
+  const pages = readdirSync(built, { recursive: true, encoding: 'utf8' }).filter((name) =>
+    name.endsWith('.html'),
+  );
+  expect(pages.length).toBeGreaterThan(300);
+  for (const name of pages) {
+    const html = readFileSync(path.join(built, name), 'utf8');
+    const policy = /<meta http-equiv="content-security-policy" content="([^"]*)"/i.exec(html)?.[1];
+    expect(policy, name).toContain("default-src 'self'");
+    expect(policy, name).toMatch(/script-src 'self'( 'sha256-[^']+')*(;|$)/);
+    expect(policy, name).toContain("object-src 'none'");
+    expect(policy, name).toContain("base-uri 'none'");
+    // no hole in it
+    expect(policy, name).not.toMatch(/\*|https?:|unsafe-eval|script-src[^;]*unsafe-inline/);
+    const links = [...html.matchAll(/\b(?:src|href|action|srcset|poster)="((?:https?:)?\/\/[^"]*)"/g)].map(
+      (match) => match[1],
+    );
+    expect(links, name).toEqual([]);
+  }
+});
+
+test('what is kept on the device is choices and coded notes, and no key for anything else', async ({
+  page,
+  context,
+}) => {
+  await page.goto('/en/#choose');
+  await scriptRuns(page);
+  await page.locator('main a[href*="look"]').first().tap();
+  await page.goto('/en/look/drawing/');
+  await page.locator('input[name="side"]').first().check();
+  await page.locator('input[name="skin"]').nth(4).check();
+  await page.goto(resultAddress('en', 'toes-colour'));
+  await page.locator('[data-action="bell"]').tap();
+  await expect(page.locator('[data-pressed]')).toBeVisible();
+  await page.goto(resultAddress('en', 'toes-swollen', 'cannot-move'));
+  await expect(page.locator('[data-written]')).toBeVisible();
+
+  const kept = await page.evaluate(async () => {
+    const databases = await indexedDB.databases();
+    const rows = await new Promise<[string, unknown][]>((resolve, reject) => {
+      const opening = indexedDB.open('bare-toes');
+      opening.onerror = () => reject(opening.error);
+      opening.onsuccess = () => {
+        const store = opening.result.transaction('notes').objectStore('notes');
+        const [keys, values] = [store.getAllKeys(), store.getAll()];
+        values.onsuccess = () =>
+          resolve(keys.result.map((key, index) => [String(key), values.result[index]]));
+      };
+    });
+    return {
+      local: Object.entries(localStorage).filter(([key]) => !key.startsWith('sveltekit:')),
+      otherLocal: Object.keys(localStorage).filter((key) => key.startsWith('sveltekit:')),
+      session: Object.keys(sessionStorage).filter((key) => !key.startsWith('sveltekit:')),
+      databases: databases.map((database) => database.name),
+      rows,
+    };
+  });
+  expect(kept.local.map(([key]) => key)).toEqual(['bare-toes:family']);
+  expect(kept.otherLocal).toEqual([]);
+  expect(kept.session).toEqual([]);
+  expect(kept.databases).toEqual(['bare-toes']);
+  const CHOICES = [
+    'side',
+    'age',
+    'skin',
+    'hair',
+    'under3',
+    'canTell',
+    'light',
+    'wardLanguage',
+    'role',
+    'locale',
+  ];
+  const family = JSON.parse(kept.local[0]![1]) as Record<string, unknown>;
+  expect(Object.keys(family).filter((key) => !CHOICES.includes(key))).toEqual([]);
+  expect(family.skin).toBe('chestnut');
+  const FIELDS = ['id', 't', 'off', 'kind', 'sign', 'answer', 'details'];
+  for (const [key, value] of kept.rows) {
+    expect(key).toMatch(/^(device|day-\d{4}-\d\d-\d\d)$/);
+    if (key === 'device') {
+      // 24 bits: too few to follow anyone
+      expect(Object.keys(value as object).sort()).toEqual(['count', 'id']);
+      expect((value as { id: string }).id).toMatch(/^[0-9a-f]{6}$/);
+      continue;
+    }
+    for (const entry of value as Record<string, unknown>[]) {
+      expect(Object.keys(entry).filter((field) => !FIELDS.includes(field))).toEqual([]);
+      // no free text: ids and codes only
+      for (const text of Object.values(entry).filter((field) => typeof field === 'string'))
+        expect(text).toMatch(/^[a-z0-9-]{2,24}$/);
+    }
+  }
+  expect(await context.cookies()).toEqual([]);
+});
