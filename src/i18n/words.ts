@@ -6,7 +6,6 @@ import type look from '#locales/en/look.json';
 import type pages from '#locales/en/pages.json';
 import type say from '#locales/en/say.json';
 import type signs from '#locales/en/signs.json';
-import { pseudo } from './pseudo.ts';
 
 export interface Areas {
   common: typeof common;
@@ -32,7 +31,11 @@ export async function loadArea<A extends Area>(locale: string, area: A): Promise
   const file = FILES[`/locales/${source}/${area}.json`];
   if (!file) throw new Error(`locales › ${locale} › ${area}: no such file in this build`);
   const words = (await file()).default;
-  return (source === locale ? words : pseudo(words, locale)) as Areas[A];
+  if (import.meta.env.DEV && source !== locale) {
+    const { pseudo } = await import('./pseudo.ts');
+    return pseudo(words, locale) as Areas[A];
+  }
+  return words as Areas[A];
 }
 
 export interface Words {

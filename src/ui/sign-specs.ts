@@ -1,5 +1,6 @@
 /** The two pictures of a sign, drawn as this family's child. */
 import { SIGN_PICTURES, type SignPicture } from '#content/sign-pictures.ts';
+import { known } from './child-spec.ts';
 import { NEUTRAL, type ChildLook, type SceneSpec } from '#scene/spec.ts';
 
 const PICTURES: Readonly<Record<string, SignPicture>> = SIGN_PICTURES;
@@ -21,17 +22,4 @@ export function signSpecs(sign: string, child: Partial<ChildLook>): SignSpecs | 
     ...picture.usual,
   };
   return { usual, different: { ...usual, ...picture.different } };
-}
-
-/** The whole child in bed, as it should hang. */
-export const wholeSpec = (child: Partial<ChildLook>): SceneSpec => ({ ...NEUTRAL, ...known(child) });
-
-function known(child: Partial<ChildLook>): Partial<ChildLook> {
-  const { side, age, skin, hair } = child;
-  return {
-    ...(side ? { side } : {}),
-    ...(age ? { age } : {}),
-    ...(skin ? { skin } : {}),
-    ...(hair ? { hair } : {}),
-  };
 }

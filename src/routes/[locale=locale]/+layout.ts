@@ -1,5 +1,5 @@
 import { loadWords } from '#i18n/words.ts';
 
 export async function load({ params }) {
-  return { words: await loadWords(params.locale, ['pages']) };
+  return { words: await loadWords(params.locale, []) };
 }

@@ -1,0 +1,15 @@
+import type { ParamMatcher } from '@sveltejs/kit';
+
+/** Areas that have their address already and say plainly that they are not there yet. */
+export const COMING = [
+  'our-day',
+  'things-to-do',
+  'why-and-how',
+  'for-staff',
+  'bed-card',
+  'pass-it-on',
+  'put-away',
+] as const;
+export type ComingArea = (typeof COMING)[number];
+
+export const match: ParamMatcher = (param) => COMING.some((area) => area === param);
