@@ -63,7 +63,7 @@ test('what is kept on the device is choices and coded notes, and no key for anyt
   await page.locator('[data-action="bell"]').tap();
   await expect(page.locator('[data-pressed]')).toBeVisible();
   await page.goto(resultAddress('en', 'toes-swollen', 'cannot-move'));
-  await expect(page.locator('[data-written]')).toBeVisible();
+  await expect(page.locator('[data-note="written"]')).toBeVisible();
 
   const kept = await page.evaluate(async () => {
     const databases = await indexedDB.databases();
