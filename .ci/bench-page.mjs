@@ -21,12 +21,16 @@ export function writePlainPage(folder) {
   writeFileSync(path.join(folder, PLAIN, 'index.html'), html);
 }
 
-const PHONE = { viewport: { width: 360, height: 740 }, hasTouch: true, serviceWorkers: 'block' };
+const PHONE = { viewport: { width: 360, height: 740 }, hasTouch: true };
 
-/** Opens a page that starts cold; on a slow phone where asked. */
-async function coldPage(browser, slow) {
-  const context = await browser.newContext(PHONE);
+/** A page that starts cold; on a slow phone where asked; with the site already kept on the device where an address is given. */
+async function coldPage(browser, slow, keptFrom = '') {
+  const context = await browser.newContext({ ...PHONE, serviceWorkers: keptFrom ? 'allow' : 'block' });
   const page = await context.newPage();
+  if (keptFrom) {
+    await page.goto(keptFrom);
+    await page.locator('[data-offline="ready"]').waitFor({ timeout: 120_000 });
+  }
   if (slow) {
     const devtools = await context.newCDPSession(page);
     await devtools.send('Network.enable');
@@ -92,8 +96,8 @@ export async function largestPaint(browser, url) {
 }
 
 /** A tap on a part on a slow phone: milliseconds to the next paint, and until the next page's heading is there. */
-export async function tapAnswer(browser, url) {
-  const { context, page } = await coldPage(browser, true);
+export async function tapAnswer(browser, url, kept = false) {
+  const { context, page } = await coldPage(browser, true, kept ? url : '');
   await page.addInitScript((next) => {
     const now = () => performance.timeOrigin + performance.now();
     globalThis.paint = 0;
