@@ -45,14 +45,17 @@ test('in flight mode every kind of page opens, and a sign is reported and writte
   expect(areas).toContain('/en/look/full/');
   expect(areas).toContain('/en/put-away/');
   expect(sample.length).toBeGreaterThanOrEqual(40);
-  for (const address of ['/', ...sample]) await opens(page, site.address, old, address);
+  for (const address of sample) await opens(page, site.address, old, address);
+  // the chooser knows the language by now
+  await page.goto(`${site.address}/`);
+  await page.waitForURL('**/en/');
 
   await page.goto(`${site.address}/en/look/`);
   await reportsASign(page, 'toes-colour');
   await page.locator('[data-action="bell"]').tap();
   await expect(page.locator('[data-pressed]')).toBeVisible();
   await page.goto(`${site.address}/en/our-notes/`);
-  await expect(page.locator('[data-entry="sign"]')).toHaveCount(1);
+  await expect(page.locator('[data-entry="bell"]')).toHaveCount(1);
 });
 
 test('in flight mode a page is loaded again, and the worker starts again after the browser stopped it', async ({
@@ -128,16 +131,17 @@ test('in flight mode an unknown address leads to help, and a forgotten slash is 
   for (const [asked, given] of [
     ['/en/nothing-here/', '/en/look/'],
     ['/en/look/toes/no-such-sign/', '/en/look/'],
+    // the chooser, which goes on to the language that was read last
+    ['/nobody-speaks-this/', '/en/'],
+    ['/%E0%A4%A', '/en/'],
     ['/ar/nothing/at/all', '/ar/look/'],
-    ['/nobody-speaks-this/', '/'],
-    ['/%E0%A4%A', '/'],
     ['/en/look', '/en/look/'],
     [resultAddress('en', 'toes-cool').slice(0, -1), resultAddress('en', 'toes-cool')],
     ['/en/look/toes/?from=home-screen', '/en/look/toes/'],
     ['/en/look/index.html', '/en/look/'],
   ] as const) {
-    await page.goto(site.address + asked);
-    expect(new URL(page.url()).pathname, asked).toBe(given);
+    await page.goto(site.address + asked).catch(() => undefined); // the chooser breaks off its own loading
+    await page.waitForURL((url) => url.pathname === given, { timeout: 10_000 });
     await scriptRuns(page);
   }
 });
