@@ -13,7 +13,8 @@ describe('a ward that hides languages nobody has signed', () => {
 
   it('ships only its own language and those whose safety texts are all signed when it hides', () => {
     const review = reviewOf(root);
-    const signed = (lang: string) => SAFETY_AREAS.every((area) => review[lang]?.[area]?.status === 'reviewed');
+    const signed = (lang: string) =>
+      SAFETY_AREAS.every((area) => review[lang]?.[area]?.status === 'reviewed');
     const hidden = languageData({ hideUnreviewed: true });
     expect(hidden.shown).toEqual(['en', 'es', 'pl', 'ar'].filter((lang) => lang === 'en' || signed(lang)));
     expect(Object.keys(hidden.review)).toEqual(hidden.shown);
