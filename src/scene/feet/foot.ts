@@ -78,7 +78,7 @@ function shiftHatch(foot: Foot, shift: ToneShift): Shape[] {
     case 'paler':
       return [{ d: hatch(foot.front, 8, 90), line: 'ink', weight: 1.3, dash: '7 6' }];
     case 'blue-grey':
-      return [{ d: hatch(foot.front, 6, 45), line: 'ink', weight: 1.5 }];
+      return [{ d: hatch(foot.front, 6, 45), line: 'ink', weight: 2 }];
     case 'dusky-dark':
       return [{ d: hatch(foot.front, 6, 40) + hatch(foot.front, 6, -40), line: 'ink', weight: 1.5 }];
     case 'blotched':

@@ -1,0 +1,2 @@
+/** The drawing's style sheets, as one text. */
+export function sceneStyles(): string;
