@@ -28,5 +28,8 @@ export default defineConfig({
   test: {
     include: ['tests/{unit,reference,rules}/**/*.test.ts'],
     environment: 'node',
+    // laws try many cases, and a shared machine may be slow: a limit is for tests that hang
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
   },
 });
