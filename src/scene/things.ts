@@ -1,4 +1,5 @@
 /** Small pictures for the interface, each in a square of its own, drawn by the same hand as the scene. */
+import { heldInside } from './parts/points.ts';
 import type { Picture, Shape } from './shapes.ts';
 import { cleanHands, fallBreath, handsInLap, smallLamp } from './things/care.ts';
 import {
@@ -41,5 +42,5 @@ export const THING_IDS = Object.keys(THINGS) as ThingId[];
 export const THING_SIZE = 120;
 
 export function drawThing(id: ThingId): Picture {
-  return { width: THING_SIZE, height: THING_SIZE, shapes: THINGS[id]() };
+  return { width: THING_SIZE, height: THING_SIZE, shapes: heldInside(THINGS[id](), THING_SIZE, THING_SIZE) };
 }

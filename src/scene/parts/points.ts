@@ -47,3 +47,13 @@ export const mirrored = (shapes: readonly Shape[], width: number): Shape[] =>
       (_, x: string, y: string) => `${round(width - Number(x))} ${y}`,
     ),
   }));
+
+/** Curves that swing a little over the edge of the page are held at the edge. */
+export const heldInside = (shapes: readonly Shape[], width: number, height: number): Shape[] =>
+  shapes.map((shape) => ({
+    ...shape,
+    d: shape.d.replace(/(-?[\d.]+) (-?[\d.]+)/g, (_, x: string, y: string) => {
+      const hold = (value: string, most: number) => round(Math.max(0, Math.min(most, Number(value))));
+      return `${hold(x, width)} ${hold(y, height)}`;
+    }),
+  }));
