@@ -103,7 +103,8 @@ function saysOff(text: string): boolean {
 async function leaveDevice(): Promise<void> {
   off = true;
   await Promise.all((await ownCaches()).map((name) => caches.delete(name)));
-  await worker.registration.unregister();
+  // not waited for: while this version is being installed, the browser takes it off only after the install has ended
+  void worker.registration.unregister();
 }
 
 // --- filling
