@@ -43,7 +43,9 @@ function run(name, [command, ...args], env = {}) {
     let late = false;
     const alarm = setTimeout(() => {
       late = true;
-      child.kill('SIGKILL');
+      // a runner that is asked to stop also stops what it started
+      child.kill();
+      setTimeout(() => child.kill('SIGKILL'), 10_000).unref();
     }, TOO_LONG_MS);
     child.once('close', (code) => {
       clearTimeout(alarm);
