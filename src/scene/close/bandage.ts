@@ -1,21 +1,12 @@
 /** The bandaged leg between knee and ankle, large: its edges against the pen lines, and what happened to it. */
 import type { SceneSpec } from '../spec.ts';
-import { at, mix, ring, smooth, straight, type Picture, type Point, type Shape } from '../shapes.ts';
+import { at, hatch, mix, ring, smooth, straight, type Picture, type Point, type Shape } from '../shapes.ts';
 import { FOOT_BUILD } from '../parts/foot.ts';
+import { points } from '../parts/points.ts';
 import { drawBed, drawPad } from './bed.ts';
 import { drawTape } from './foot.ts';
-import {
-  alongWith,
-  drop,
-  inked,
-  limb,
-  onCircle,
-  profile,
-  quiet,
-  rays,
-  round,
-  type Profile,
-} from './strokes.ts';
+import { drawHeldBack, drawPointing } from './gestures.ts';
+import { alongWith, drop, inked, limb, profile, quiet, round, type Profile } from './strokes.ts';
 import { bulging, drawSkinAtEdges, drawWrap, smellLines, wrapSpot, type Wrap } from './wrap.ts';
 
 interface View {
@@ -121,68 +112,119 @@ function drawKnee({ kneecap: c, kneecapHeight: h }: BandageGeometry): Shape[] {
   ];
 }
 
+/** What drips soaks into the sheet below: an uneven stain, palest at its rim. */
 function drawPuddle(wet: number): Shape[] {
-  const w = 30 + 40 * wet;
-  const c = at(312, 305);
+  const w = 34 + 46 * wet;
+  const c = at(300, SHEET + 1);
+  const rim = (k: number) =>
+    [
+      [-1, 2],
+      [-0.62, 17],
+      [-0.2, 14],
+      [0.16, 24],
+      [0.56, 15],
+      [0.86, 17],
+      [1.08, 2],
+    ].map(([x, y]) => at(c.x + x! * w * k, c.y + y! * (0.5 + 0.5 * wet) * k));
+  const soaked = (k: number) => smooth(rim(k)) + 'Z';
   return [
-    inked(round(c, w, 7 + 4 * wet, 0), 'wet', 1.8),
-    quiet(
-      smooth([at(c.x - w * 0.5, c.y + 1), at(c.x - w * 0.1, c.y + 4), at(c.x + w * 0.4, c.y + 1)]),
-      'white',
-      2,
-    ),
-    inked(drop(at(c.x - 6, c.y - 18), 5.5), 'wet', 1.6),
+    { d: soaked(1.22), fill: 'tear' },
+    { d: soaked(1), fill: 'wet' },
+    quiet(hatch(rim(1), 11, 62), 'ink', 1.2),
+    inked(drop(at(c.x + 6, c.y - 15), 6), 'wet', 1.6),
   ];
 }
 
-/** One spot that burns: it lies under the bandage, so its rim is broken, and its rays come through. */
-function drawBurn(c: Point): Shape[] {
+const GLOW = [1, 0.92, 1.1, 0.96, 0.86, 1.05, 0.94, 1.12, 0.9, 1.02, 0.95, 1.06] as const;
+/** One place that burns: an uneven glow under the turns, tongues that rise from it, a finger that shows it. */
+function drawBurn(spot: Point): Shape[] {
+  const c = at(spot.x + 12, spot.y + 22);
+  const field = (rx: number, ry: number) =>
+    ring(c, rx, ry, -8, GLOW.length).map((p, i) => at(mix(c.x, p.x, GLOW[i]!), mix(c.y, p.y, GLOW[i]!)));
+  const glow = field(76, 43);
+  const tongues = [
+    [-46, -2, 44, -5],
+    [-22, -6, 62, 6],
+    [6, -8, 76, -6],
+    [34, -4, 58, 7],
+    [58, 2, 40, 5],
+  ].map(([x, y, tall, sway]) => flame(at(c.x + x!, c.y + y!), tall!, sway!));
+  const heat = [
+    [88, -24],
+    [92, 10],
+    [-90, 14],
+  ].map(([x, y]) =>
+    smooth([0, 1, 2, 3, 4].map((i) => at(c.x + x! + Math.sign(x!) * i * 6, c.y + y! + (i % 2 ? -3.5 : 3.5)))),
+  );
   return [
-    inked(rays(c, 32, 92, 0, 330, 12, 17), 'mark', 1.8),
-    { d: round(c, 24, 24), fill: 'mark', line: 'ink', weight: 2 },
-    { d: round(c, 13, 13), fill: 'band', line: 'ink', weight: 2, dash: '4 4' },
+    { d: smooth(glow, true), fill: 'flush' },
+    quiet(hatch(glow, 8, 76), 'ink', 1.4),
+    { d: smooth(field(52, 20), true), fill: 'mark' },
+    { d: tongues.join(''), fill: 'mark', line: 'ink', weight: 1.4 },
+    { d: heat.join(''), line: 'mark', weight: 3.4 },
+    ...drawPointing(at(c.x - 66, c.y - 48)),
   ];
 }
 
-const DOTS: readonly (readonly [number, number])[] = [
-  [-88, -22],
-  [-70, 16],
-  [-58, -40],
-  [-46, 44],
-  [-34, -8],
-  [-16, 28],
-  [-12, -34],
-  [4, 2],
-  [16, 48],
-  [24, -26],
-  [38, 20],
-  [52, -44],
-  [58, -4],
-  [72, 38],
-  [86, -20],
-  [100, 10],
-  [-2, -54],
-  [-82, 46],
-  [96, 40],
-];
+/** A tongue of fire that stands on `foot` and leans with `sway`. */
+const flame = (foot: Point, tall: number, sway: number): string =>
+  smooth(
+    [
+      at(foot.x - 10, foot.y),
+      at(foot.x - 9 + sway * 0.4, foot.y - tall * 0.34),
+      at(foot.x + sway * 1.6 - 2, foot.y - tall * 0.66),
+      at(foot.x + sway, foot.y - tall),
+      at(foot.x + sway * 1.5 + 6, foot.y - tall * 0.6),
+      at(foot.x + 10 + sway * 0.2, foot.y - tall * 0.28),
+      at(foot.x + 9, foot.y),
+    ],
+    true,
+    0.9,
+  );
+
+/** Where it itches under the cloth: curls among prickles. */
+const CURLS = [
+  [-90, 6],
+  [-44, -30],
+  [-34, 36],
+  [22, -4],
+  [40, 44],
+  [82, -14],
+] as const;
+const PRICKLES = [
+  [-78, -24],
+  [-104, 40],
+  [-34, 2],
+  [-84, 54],
+  [-18, 46],
+  [-12, -36],
+  [14, 24],
+  [54, 8],
+  [66, -40],
+  [64, 48],
+  [98, -24],
+  [4, 60],
+  [104, 32],
+] as const;
 
 function drawItch(c: Point): Shape[] {
-  const dots = DOTS.map(([x, y], i) =>
-    round(at(c.x + x, c.y + y), i % 3 ? 4.2 : 5.6, i % 3 ? 4.2 : 5.6),
-  ).join('');
-  const scratches = [
-    [-50, 10],
-    [4, -22],
-    [44, 34],
-  ]
-    .map(([x, y]) => squiggle(at(c.x + x!, c.y + y!)))
+  // a line of no length with a round end is a dot
+  const prickles = PRICKLES.map(([x, y]) => at(c.x + x, c.y + y))
+    .map((p) => straight([p, p]))
     .join('');
+  const curls = CURLS.map(([x, y]) => curl(at(c.x + x, c.y + y))).join('');
+  const scratch = [0, 20, 40].map((x) =>
+    smooth([at(c.x + x - 20, 82), at(c.x + x - 13, 90), at(c.x + x - 18, 99)]),
+  );
   return [
-    { d: dots, fill: 'mark', line: 'ink', weight: 1.2 },
-    { d: scratches, line: 'ink', weight: 2.6 },
+    { d: prickles, line: 'soft', weight: 10 },
+    { d: prickles, line: 'white', weight: 6.4 },
+    { d: curls, line: 'ink', weight: 3 },
+    { d: scratch.join(''), line: 'mark', weight: 3.2 },
+    ...drawHeldBack(at(c.x - 50, 36)),
   ];
 }
 
-const squiggle = (p: Point): string =>
-  smooth(Array.from({ length: 7 }, (_, i) => at(p.x - 17 + i * 5.6, p.y + (i % 2 ? -8 : 8)))) +
-  straight([onCircle(at(p.x + 17, p.y + 8), 4, 30), at(p.x + 17, p.y + 8)]);
+const CURL = [-19, 4, -11, -8, -3, 2, -9, 6, -9, -4, 2, -8, 9, 1, 3, 6, 3, -4, 12, -8, 19, -2] as const;
+/** A looped stroke, as a pen draws what tickles. */
+const curl = (p: Point): string => smooth(points(CURL, p, 1));

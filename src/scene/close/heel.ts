@@ -199,10 +199,9 @@ function drawPatch(c: Point, strap: number, scale: number): Shape[] {
     uneven(r! * 1.5 * scale, r! * scale, at(middle.x + x! * scale, middle.y + y! * scale), 5),
   );
   return [
-    { d: smooth(halo, true), fill: 'skin-shade' },
-    { d: smooth(halo, true), line: 'mark', weight: 2.8, dash: '2 7' },
+    { d: smooth(halo, true), fill: 'skin-shade', line: 'mark', weight: 2.8, dash: '2 7' },
     { d: smooth(raw, true), fill: 'flush' },
-    quiet(hatch(raw, 7, 58), 'ink', 1.6),
+    quiet(hatch(raw, 8.5, 58), 'ink', 1.6),
     { d: open.map((o) => smooth(o, true)).join(''), fill: 'red', line: 'ink', weight: 1.2 },
   ];
 }

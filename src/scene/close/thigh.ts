@@ -214,7 +214,7 @@ function drawGown({ gownHem }: ThighGeometry, lines: { upper: Profile; lower: Pr
 function drawJump({ gownHem }: ThighGeometry, lines: { upper: Profile; lower: Profile }): Shape[] {
   const hem = gownHem.x + 12;
   const echo = (k: number) =>
-    smooth(along((x) => Math.max(4, lines.upper(x) - k * 28 * rise(x, hem - 30, hem + 120)), hem, 476, 30));
+    smooth(along((x) => Math.max(14, lines.upper(x) - k * 28 * rise(x, hem - 30, hem + 120)), hem, 476, 30));
   const over = [230, 372].flatMap((x) =>
     [0, 12, 24].map((out) => smooth(arc(at(x, Math.max(100, lines.upper(x) - 30)), 58 + out, -116, -64, 4))),
   );

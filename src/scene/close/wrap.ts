@@ -47,12 +47,12 @@ export function bulging(
   { bandTight }: Tied,
   size = 1,
 ): Profile {
-  const swell = bandTight * 9.5 * size;
+  const swell = bandTight * 11 * size;
   return (x) =>
     line(x) +
     out *
       swell *
-      (hump(x, edge + way * 24 * size, 17 * size) - 0.75 * hump(x, edge - way * 4 * size, 13 * size));
+      (hump(x, edge + way * 33 * size, 24 * size) - 0.95 * hump(x, edge - way * 2 * size, 15 * size));
 }
 
 export function drawWrap(spec: SceneSpec, wrap: Wrap): Shape[] {
@@ -167,28 +167,17 @@ function happenings(spec: SceneSpec, { from, to, size }: Wrap, upper: Profile, l
   const length = to - from;
   const c = wrapSpot({ from, to }, upper, lower);
   if (spec.bandWet > 0) {
-    const reach = mix(0.16, 0.4, spec.bandWet) * length;
+    const reach = mix(0.16, 0.38, spec.bandWet) * length;
     const x = from + length * 0.5;
-    const top = (t: number) =>
-      mix(
-        lower(x),
-        upper(x),
-        (0.25 + 0.6 * spec.bandWet) * Math.sin(Math.PI * t) * [1, 0.86, 1.04][Math.floor(t * 8) % 3]!,
-      );
-    const rim = Array.from({ length: 9 }, (_, i) =>
-      at(x + (i / 4 - 1) * reach, i % 8 === 0 ? lower(x + (i / 4 - 1) * reach) : top(i / 8)),
-    );
-    const field = [...rim, ...along(lower, x + reach, x - reach, 30).slice(1, -1)];
-    shapes.push({ d: smooth(field, true, 0.85), fill: 'wet' });
-    shapes.push(
-      quiet(hatch(field, 8 * Math.max(0.7, size), 62), 'ink', 1.3),
-      inked(smooth(rim), undefined, 1.8),
-    );
-    const count = 2 + Math.round(spec.bandWet * 3);
+    const field = soaked(lower, upper, x, reach, 0.22 + 0.44 * spec.bandWet);
+    const halo = soaked(lower, upper, x, reach * 1.1, 0.3 + 0.48 * spec.bandWet);
+    shapes.push({ d: smooth(halo, true, 0.9), fill: 'tear' }, { d: smooth(field, true, 0.9), fill: 'wet' });
+    shapes.push(quiet(hatch(field, 11 * Math.max(0.7, size), 62), 'ink', 1.3));
+    const count = 1 + Math.round(spec.bandWet * 2);
     const drops = Array.from({ length: count }, (_, i) => {
       const t = (i + 1) / (count + 1);
       return drop(
-        at(x + (t * 2 - 1) * reach * 0.72, mix(lower(x), upper(x), i % 2 ? 0.22 : 0.5 * spec.bandWet + 0.1)),
+        at(x + (t * 2 - 1) * reach * 0.72, mix(lower(x), upper(x), i % 2 ? 0.2 : 0.36 * spec.bandWet + 0.1)),
         7 * size,
       );
     });
@@ -228,6 +217,20 @@ function happenings(spec: SceneSpec, { from, to, size }: Wrap, upper: Profile, l
   return shapes;
 }
 
+/** Heights of a wet field's uneven rim, from the knee side to the foot side. */
+const SOAKED = [0, 0.62, 0.94, 0.84, 1, 0.9, 1.04, 0.8, 0.66, 0] as const;
+/** A field that has soaked up into the cloth from its underside. */
+function soaked(lower: Profile, upper: Profile, middle: number, reach: number, high: number): Point[] {
+  const last = SOAKED.length - 1;
+  const rim = SOAKED.map((h, i) => {
+    // both ends stand nearly upright
+    const t = i === 0 || i === last ? i / last : mix(0.05, 0.95, (i - 1) / (last - 2));
+    const x = middle + (t * 2 - 1) * reach;
+    return at(x, mix(lower(x), upper(x), h * high));
+  });
+  return [...rim, ...along(lower, middle + reach, middle - reach, Math.min(64, reach * 0.6)).slice(1, -1)];
+}
+
 /** The place on a bandage where spots, rays and dots sit. */
 export const wrapSpot = ({ from, to }: Pick<Wrap, 'from' | 'to'>, upper: Profile, lower: Profile): Point => {
   const x = mix(from, to, 0.46);
@@ -261,14 +264,29 @@ export function drawSkinAtEdges(spec: SceneSpec, wrap: Wrap): Shape[] {
   return shapes;
 }
 
+/** A tight edge cuts a deep furrow, and the skin beside it stands up smooth and shiny. */
 function dents(spec: SceneSpec, { upper, lower, size }: Wrap, edge: number, way: -1 | 1): Shape[] {
-  const count = spec.bandTight === 2 ? 7 : 4;
-  const lines = Array.from({ length: count }, (_, i) => {
-    const t = (i + 0.8) / (count + 0.6);
-    const x = edge + way * 9 * size + BOW * Math.sin(Math.PI * t);
-    const y = mix(upper(x), lower(x), t);
-    const long = (i % 2 ? 20 : 30) * size;
-    return smooth([at(x, y), at(x + way * long * 0.5, y - 2), at(x + way * long, y + (t - 0.5) * 12 * size)]);
-  });
-  return [inked(lines.join(''), undefined, 2)];
+  const furrow = [0, 7 * size * spec.bandTight].map((off) =>
+    across(
+      (v) => upper(v) + 2,
+      (v) => lower(v) - 2,
+      edge + way * (6 * size + off),
+    ),
+  );
+  const gloss = (t: number, from: number, to: number) =>
+    smooth(
+      [0, 0.5, 1].map((k) => {
+        const x = edge + way * mix(from, to, k) * size;
+        return at(x, mix(upper(x), lower(x), t));
+      }),
+    );
+  return [
+    { d: joined(smooth(furrow[0]!), smooth([...furrow[1]!].reverse())) + 'Z', fill: 'skin-shade' },
+    inked(smooth(furrow[0]!), undefined, 1.6 + 1.2 * spec.bandTight),
+    {
+      d: gloss(0.1, 20, 46) + gloss(0.2, 24, 38) + (spec.bandTight === 2 ? gloss(0.8, 24, 40) : ''),
+      line: 'white',
+      weight: 4.4 * size,
+    },
+  ];
 }

@@ -1,0 +1,72 @@
+/** Hands of the child above the leg: one finger that points to a place, and one held back from scratching. */
+import { at, INK, smooth, straight, turn, type Point, type Shape } from '../shapes.ts';
+import { points } from '../parts/points.ts';
+import { strip } from './strokes.ts';
+
+interface Gesture {
+  outline: readonly number[];
+  lines: readonly (readonly number[])[];
+}
+
+/** In hand lengths, the wrist at 0, fingers toward positive x; back of the hand at negative y. */
+const POINTING: Gesture = {
+  outline: [
+    0, -0.24, 0.24, -0.33, 0.48, -0.34, 0.64, -0.29, 0.9, -0.27, 1.14, -0.25, 1.22, -0.17, 1.14, -0.09, 0.9,
+    -0.09, 0.7, -0.08, 0.75, 0.02, 0.72, 0.11, 0.71, 0.2, 0.62, 0.27, 0.5, 0.36, 0.36, 0.36, 0.18, 0.32, 0,
+    0.24,
+  ],
+  lines: [
+    [0.7, -0.08, 0.56, -0.07, 0.48, -0.03],
+    [0.72, 0.1, 0.6, 0.09, 0.52, 0.1],
+    [0.64, 0.25, 0.56, 0.21, 0.5, 0.21],
+    [0.2, 0.1, 0.36, -0.02, 0.5, -0.04],
+  ],
+};
+const HELD_BACK: Gesture = {
+  outline: [
+    0, -0.22, 0.32, -0.31, 0.64, -0.26, 0.88, -0.08, 0.99, 0.16, 0.98, 0.36, 0.88, 0.38, 0.82, 0.24, 0.75,
+    0.1, 0.79, 0.3, 0.77, 0.48, 0.67, 0.49, 0.62, 0.32, 0.57, 0.16, 0.59, 0.36, 0.56, 0.53, 0.46, 0.53, 0.42,
+    0.36, 0.38, 0.18, 0.33, 0.36, 0.26, 0.47, 0.17, 0.43, 0.16, 0.28, 0, 0.22,
+  ],
+  lines: [
+    [0.66, -0.14, 0.74, -0.06, 0.78, 0.04],
+    [0.5, -0.12, 0.56, -0.04, 0.58, 0.06],
+    [0.36, -0.08, 0.4, 0, 0.4, 0.08],
+  ],
+};
+
+function drawGesture(
+  { outline, lines }: Gesture,
+  wrist: Point,
+  length: number,
+  degrees: number,
+  elbow: Point,
+): Shape[] {
+  const place = (flat: readonly number[]) => points(flat, wrist, length).map((p) => turn(p, wrist, degrees));
+  const way = turn(at(1, 0), at(0, 0), degrees);
+  const inside = at(wrist.x + way.x * 2, wrist.y + way.y * 2);
+  const cuff = at(wrist.x - way.x * 16, wrist.y - way.y * 16);
+  const arm = strip(cuff, inside, length * 0.45);
+  return [
+    { d: smooth(place(outline), false, 0.9), fill: 'skin', line: 'ink', weight: INK },
+    { d: straight(arm, true), fill: 'skin' },
+    { d: straight([arm[0]!, arm[1]!]) + straight([arm[3]!, arm[2]!]), line: 'ink' },
+    { d: lines.map((line) => smooth(place(line))).join(''), line: 'ink', weight: 1.5 },
+    { d: straight(strip(elbow, cuff, length * 0.66), true), fill: 'gown', line: 'ink' },
+  ];
+}
+
+/** Points from the upper left to a place, without touching it. */
+export function drawPointing(place: Point, length = 70): Shape[] {
+  const degrees = 38;
+  const reach = turn(at(1.34 * length, -0.17 * length), at(0, 0), degrees);
+  const wrist = at(place.x - reach.x, place.y - reach.y);
+  const way = turn(at(1, 0), at(0, 0), degrees);
+  const long = Math.min(130, (wrist.y - 22) / way.y);
+  return drawGesture(POINTING, wrist, length, degrees, at(wrist.x - way.x * long, wrist.y - way.y * long));
+}
+
+/** Bent fingers held in the air above a place; `wrist` is near the upper edge of the picture. */
+export function drawHeldBack(wrist: Point, length = 78): Shape[] {
+  return drawGesture(HELD_BACK, wrist, length, 6, at(wrist.x - 120, wrist.y - 5));
+}
