@@ -7,7 +7,8 @@ const PORT = Number(process.env.BARE_TOES_PORT ?? 4631);
 
 export default defineConfig({
   testDir: path.join(root, 'tests/e2e'),
-  outputDir: path.join(root, 'test-results'),
+  // emptied at each start, so a folder of its own
+  outputDir: path.join(root, 'test-results/browser'),
   fullyParallel: true,
   workers: 2,
   timeout: 60_000,
