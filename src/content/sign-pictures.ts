@@ -61,13 +61,21 @@ export const SIGN_PICTURES = {
   'breath-hard': { ...close('child'), usual: {}, different: { breath: 2, face: 'scared' } },
   'hard-to-wake': { ...close('child'), usual: {}, different: { face: 'drowsy', mark: 'no-answer' } },
   'very-upset': { ...close('child'), usual: {}, different: { face: 'crying', mark: 'wild-arcs' } },
-  'no-wee': { ...close('child'), usual: { prop: 'bottle-used' }, different: { prop: 'bottle-empty-clock' } },
+  'no-wee': {
+    ...close('child'),
+    usual: { prop: 'bottle-used' },
+    different: { prop: 'bottle-empty-clock', face: 'sore' },
+  },
   'no-poo': {
     ...close('child'),
     usual: { prop: 'pan-today' },
-    different: { prop: 'pan-three-days', belly: 1 },
+    different: { prop: 'pan-three-days', belly: 1, face: 'sore' },
   },
-  'not-drinking': { ...close('child'), usual: { prop: 'cup-sipped' }, different: { prop: 'cup-full-clock' } },
+  'not-drinking': {
+    ...close('child'),
+    usual: { prop: 'cup-sipped' },
+    different: { prop: 'cup-full-clock', face: 'sore' },
+  },
   'being-sick': {
     ...close('child'),
     usual: { prop: 'bowl-clean' },
@@ -75,7 +83,7 @@ export const SIGN_PICTURES = {
   },
   'other-leg': { ...feet, usual: {}, different: { mark: 'other-leg' } },
   'pale-sweaty': { ...close('child'), usual: {}, different: { face: 'drained', mark: 'sweat-drops' } },
-  'shaking-fit': { ...whole, usual: {}, different: { face: 'away', mark: 'fit-arcs' } },
+  'shaking-fit': { ...close('child'), usual: {}, different: { face: 'away', mark: 'fit-arcs' } },
   'fell-or-climbing': { ...whole, usual: {}, different: { offLine: 1 } },
   'belly-hurts': { ...close('child'), usual: {}, different: { face: 'sore', belly: 1, mark: 'belly-rays' } },
   'head-hurts': { ...close('child'), usual: {}, different: { face: 'sore', mark: 'head-rays' } },

@@ -3,7 +3,7 @@
  * every path.
  */
 import type { DrawnAge, SceneSpec } from '../spec.ts';
-import { at, plus, type Point } from '../shapes.ts';
+import { at, turn, type Point } from '../shapes.ts';
 import type { HandPose } from '../parts/hand.ts';
 
 export interface View {
@@ -55,17 +55,23 @@ function armLines(spec: SceneSpec, chest: Point, shoulder: number): { near: ArmL
   const low = spec.belly === 1 ? 12 : 0;
   const resting = (half: 1 | -1) => line(half, [shoulder + 24 + low, 258], [shoulder + 6 + low, 312], 112);
   if (spec.prop === 'bowl-used')
-    return { near: resting(-1), far: line(1, [shoulder + 40, 284], [shoulder + 42, 262], 190, 'rest', -1) };
+    return {
+      near: line(-1, [shoulder + 26, 262], [74, chest.y + 94], 236, 'rest', -1),
+      far: line(1, [shoulder + 26, 262], [74, chest.y + 94], 236, 'rest', 1),
+    };
   switch (spec.mark) {
     case 'wild-arcs':
       return {
         near: line(-1, [shoulder + 34, 176], [shoulder + 20, 104], -80, 'spread', -1),
         far: line(1, [shoulder + 40, 226], [shoulder + 84, 204], -14, 'spread', -1),
       };
+    case 'no-answer':
+      // the arm has slipped over the edge of the bed and hangs
+      return { near: line(-1, [shoulder + 36, 252], [shoulder + 46, 304], 84), far: resting(1) };
     case 'fit-arcs':
       return {
-        near: line(-1, [shoulder + 24, 232], [shoulder + 34, 290], 78, 'fist'),
-        far: line(1, [shoulder + 24, 232], [shoulder + 34, 290], 78, 'fist'),
+        near: line(-1, [shoulder + 38, 272], [shoulder - 22, 232], 252, 'fist', -1),
+        far: line(1, [shoulder + 38, 272], [shoulder - 22, 232], 252, 'fist', 1),
       };
     case 'shiver-arcs':
       return {
@@ -74,11 +80,11 @@ function armLines(spec: SceneSpec, chest: Point, shoulder: number): { near: ArmL
       };
     case 'belly-rays':
       return {
-        near: line(-1, [shoulder + 30, 254], [48, 284], 190, 'rest', 1),
-        far: line(1, [shoulder + 30, 254], [48, 284], 190, 'rest', -1),
+        near: line(-1, [shoulder + 34, 260], [54, 290], 190, 'rest', 1),
+        far: line(1, [shoulder + 34, 260], [54, 290], 190, 'rest', -1),
       };
     case 'head-rays':
-      return { near: resting(-1), far: line(1, [shoulder + 40, 206], [70, 112], 222, 'rest', -1) };
+      return { near: resting(-1), far: line(1, [shoulder + 50, 216], [66, 122], 232, 'rest', -1) };
     default:
       return { near: resting(-1), far: resting(1) };
   }
@@ -87,11 +93,12 @@ function armLines(spec: SceneSpec, chest: Point, shoulder: number): { near: ArmL
 /** Named points and lengths of the child close up, for the left side. */
 export function layoutChild(spec: SceneSpec, view: View) {
   const build = BUILD[spec.age];
-  const sick = spec.prop === 'bowl-used';
-  // who fights for breath pulls up the shoulders
-  const chest = at(MIDDLE, build.shoulderY - (spec.breath === 2 ? 8 : 0));
-  const tilt = sick ? -30 : spec.mark === 'wild-arcs' ? 13 : spec.face === 'drowsy' ? 9 : 0;
-  const head = plus(at(MIDDLE, build.headY), sick ? at(34, 12) : tilt > 0 ? at(-4, 0) : at(0, 0));
+  const chest = at(MIDDLE, build.shoulderY - (spec.breath === 2 ? 14 : 0));
+  const tilt =
+    spec.face === 'drowsy' ? -24 : spec.mark === 'fit-arcs' ? 14 : spec.mark === 'wild-arcs' ? 13 : 0;
+  const bowed = spec.prop === 'bowl-used' ? 8 : 0;
+  // the head rolls about the neck, not about its own middle
+  const head = turn(at(MIDDLE, build.headY + bowed), at(MIDDLE, build.shoulderY), tilt);
   const bed = { left: 14, right: 330, hem: 324 };
   const arms = armLines(spec, chest, build.shoulder);
   return {

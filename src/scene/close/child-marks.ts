@@ -1,6 +1,6 @@
 /** What tells of a change around the child: breath, shaking, sweat, rays, a call without an answer. */
 import type { SceneSpec } from '../spec.ts';
-import { at, hatch, plus, smooth, straight, turn, type Point, type Shape } from '../shapes.ts';
+import { at, between, plus, smooth, straight, turn, type Point, type Shape } from '../shapes.ts';
 import { drawHand } from '../parts/hand.ts';
 import { headForm } from '../parts/head.ts';
 import { arc, limb, points } from '../parts/points.ts';
@@ -26,24 +26,16 @@ export function breathMarks(spec: SceneSpec, g: ChildGeometry): Shape[] {
       points([half * w * 0.2, y - 8, half * w * 0.46, y - 3, half * w * 0.74, y + 9], at(chest.x, 0)),
     );
   };
-  const hollow = points([-15, 4, 0, 9, 15, 4, 6, 24, 0, 29, -6, 24], at(chest.x, chest.y - 2));
-  const form = headForm(spec.age);
-  const nostril = (half: number, out: number) =>
-    smooth(
-      [-0.1, 0, 0.11].map((dy, i) =>
-        onHead(g, half * (0.17 + out + (i === 1 ? 0.07 : 0)), form.nose + 0.06 + dy),
-      ),
-    );
+  const mouth = onHead(g, 0, headForm(spec.age).mouth + 0.06);
+  const puff = (k: number) => arc(mouth, g.radius * k, -16, 20) + arc(mouth, g.radius * k, 160, 196);
   return [
-    { d: smooth(hollow, true), fill: 'skin-shade', line: 'ink', weight: 2 },
-    { d: hatch(hollow, 5, 90), line: 'ink', weight: 1.4 },
     {
-      d: [1, -1].flatMap((half) => [0, 1, 2].map((row) => rib(half, row))).join(''),
+      d: [1, -1].flatMap((half) => [0, 1, 2, 3].map((row) => rib(half, row))).join(''),
       line: 'ink',
-      weight: 3.2,
+      weight: 3.4,
     },
-    mark([1, -1].map((half) => nostril(half, 0) + nostril(half, 0.13)).join(''), 3.2),
-    mark(beside(w + 34, 28) + beside(w + 52, 32), 5.4),
+    mark(puff(0.98) + puff(1.16), 3.6),
+    mark(beside(w + 34, 28) + beside(w + 52, 32), 5.6),
   ];
 }
 
@@ -108,14 +100,19 @@ export function changeMarks(spec: SceneSpec, g: ChildGeometry): Shape[] {
           [0, 16]
             .map(
               (out) =>
-                tremble(body, w + 32 + out, 110 + out, -40, 36, 9, 8, false) +
-                tremble(body, w + 32 + out, 110 + out, 220, 144, 9, 8, false),
+                tremble(body, w + 34 + out, 96 + out, -44, 34, 9, 8, false) +
+                tremble(body, w + 34 + out, 96 + out, 224, 146, 9, 8, false),
             )
-            .join('') +
-            tremble(g.head, r * 1.28, r * 1.22, -30, 12, 8, 5, false) +
-            tremble(g.head, r * 1.28, r * 1.22, 210, 168, 8, 5, false),
-          4,
+            .join(''),
+          4.4,
         ),
+        drops([
+          [onHead(g, -0.4, -0.22), 7],
+          [onHead(g, 0.04, -0.3), 8],
+          [onHead(g, 0.46, -0.2), 7],
+          [onHead(g, 0.72, 0.06), 6],
+          [onHead(g, -0.74, 0.02), 6],
+        ]),
       ];
     case 'fit-arcs':
       return [
@@ -123,31 +120,30 @@ export function changeMarks(spec: SceneSpec, g: ChildGeometry): Shape[] {
           [0, 18]
             .map(
               (out) =>
-                tremble(body, w + 44 + out, 96 + out, -46, 40, 12, 8, true) +
-                tremble(body, w + 44 + out, 96 + out, 226, 140, 12, 8, true),
+                tremble(body, w + 50 + out, 80 + out, -56, 34, 13, 6, true) +
+                tremble(body, w + 50 + out, 80 + out, 236, 146, 13, 6, true) +
+                tremble(g.head, r * 1.3 + out, r * 1.24 + out, -40, 26, 14, 5, true) +
+                tremble(g.head, r * 1.3 + out, r * 1.24 + out, 220, 154, 14, 5, true),
             )
-            .join('') +
-            tremble(g.head, r * 1.26, r * 1.2, -36, 20, 12, 6, true) +
-            tremble(g.head, r * 1.26, r * 1.2, 216, 160, 12, 6, true),
-          4.4,
+            .join(''),
+          5,
         ),
       ];
     case 'sweat-drops': {
       const head = (x: number, y: number, size: number) => [onHead(g, x, y), size] as const;
       return [
         drops([
-          head(-0.5, -0.24, 8),
-          head(0.02, -0.3, 7),
-          head(0.56, -0.2, 8),
-          head(-0.72, 0.44, 8),
-          head(0.7, 0.5, 8),
-          head(0.3, 0.86, 6),
-          head(1.16, -0.3, 12),
-          head(-1.2, -0.22, 12),
-          head(1.3, 0.34, 10),
-          head(-1.3, 0.42, 10),
-          [at(chest.x - 12, chest.y + 14), 6],
-          [at(chest.x + 14, chest.y + 20), 6],
+          head(-0.48, -0.24, 9),
+          head(0, -0.3, 8),
+          head(0.5, -0.22, 9),
+          head(-0.76, 0.1, 7),
+          head(0.76, 0.14, 7),
+          head(-0.56, 0.52, 9),
+          head(0.54, 0.56, 9),
+          [at(chest.x - 11, chest.y + 8), 7],
+          [at(chest.x + 12, chest.y + 14), 7],
+          [at(chest.x - w - 12, 274), 7],
+          [at(chest.x + w + 13, 268), 7],
         ]),
       ];
     }
@@ -181,29 +177,27 @@ export function changeMarks(spec: SceneSpec, g: ChildGeometry): Shape[] {
 
 /** A grown-up leans in with a hand on the child's shoulder and calls; nothing comes back. */
 export function grownUpCalling(g: ChildGeometry): Shape[] {
-  const hand = at(g.chest.x + g.shoulder + 8, g.chest.y + 26);
-  const arm = limb(points([448, 214, 404, 246, 356, 236, hand.x + 4, hand.y + 4]), [30, 24, 17, 14]);
-  const mouth = at(364, 120);
+  const hand = at(g.chest.x + g.shoulder + 10, g.chest.y + 30);
+  const elbow = at(372, 252);
+  const forearm = limb([elbow, between(elbow, hand, 0.5), plus(hand, at(4, 3))], [18, 16, 12]);
+  const mouth = at(358, 114);
+  const back = [480, 158, 458, 154, 442, 158, 430, 172, 404, 176, 390, 192, 386, 240, 392, 300, 396, 360];
+  const sleeve = points([
+    412, 184, 396, 190, 376, 214, 350, 236, 344, 262, 366, 276, 396, 272, 420, 252, 436, 228,
+  ]);
   return [
     {
-      d:
-        smooth(points([480, 166, 452, 172, 416, 190, 402, 236, 410, 300, 420, 360, 480, 360]), false, 0.8) +
-        'Z',
-      fill: 'bag',
+      d: smooth(points([394, 132, 398, 156, 396, 196, 446, 196, 444, 156, 446, 120]), false, 0.5),
+      fill: 'hand',
       line: 'ink',
     },
-    { d: smooth(arm, true, 0.8), fill: 'hand', line: 'ink' },
-    ...drawHand(hand, 46, 196, 'rest', -1, 'hand'),
-    {
-      d: smooth(
-        points([480, 190, 440, 204, 400, 222, 376, 224, 374, 262, 404, 272, 444, 264, 480, 250]),
-        false,
-        0.8,
-      ),
-      fill: 'bag',
-      line: 'ink',
-    },
-    ...drawProfile(at(416, 106), 57, { facing: -1, mouth: 'calling', hair: 'short' }),
+    { d: smooth(points(back), false, 0.8) + 'L480 360Z', fill: 'bag', line: 'ink' },
+    { d: smooth(forearm, true, 0.7), fill: 'hand', line: 'ink' },
+    ...drawHand(hand, 46, 200, 'rest', -1, 'hand'),
+    // one cloth with the back: the shoulder end stays open
+    { d: smooth(sleeve, true, 0.8), fill: 'bag' },
+    { d: smooth(sleeve, false, 0.8), line: 'ink' },
+    ...drawProfile(at(412, 98), 56, { facing: -1, mouth: 'calling', hair: 'short' }),
     mark([16, 34, 52].map((r) => arc(mouth, r, 148, 212)).join(''), 4.6),
   ];
 }

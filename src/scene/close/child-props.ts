@@ -1,14 +1,15 @@
-/** Things on and above the bedside table, and the plain steps of soreness. */
+/** Things on and above the bedside table. */
 import type { SceneSpec } from '../spec.ts';
 import { at, hatch, oval, plus, ring, smooth, straight, type Point, type Shape } from '../shapes.ts';
+import { headForm } from '../parts/head.ts';
 import { arc, mirrored, points } from '../parts/points.ts';
 import type { ChildGeometry } from './child-layout.ts';
 
 const fine = 1.4;
 
 /**
- * Clocks run clockwise and steps of soreness rise the same way whichever leg is in traction: what the whole
- * picture will mirror is mirrored here first about its own middle. A mirrored rise would read as a fall.
+ * Clocks run clockwise whichever leg is in traction: what the whole picture will mirror is mirrored here first
+ * about its own middle.
  */
 const neverMirrored = (spec: SceneSpec, middle: number, shapes: Shape[]): Shape[] =>
   spec.side === 'left' ? shapes : mirrored(shapes, 2 * middle);
@@ -94,34 +95,49 @@ function cup(base: Point, level: number, untouched: boolean): Shape[] {
     { d: straight(straw), line: 'ink', weight: 9 },
     { d: straight(straw), line: 'sheet', weight: 4.6 },
     rimOf(base, width, height),
+    ...(untouched ? [bar(plus(base, at(-24, -142)), 26)] : []),
   ];
 }
 
-/** A urine bottle lying on its flat side: a slanting neck with a wide mouth, a grip along the top. */
+/** A stroke across what did not happen. */
+const bar = (p: Point, half: number): Shape => ({
+  d: straight([plus(p, at(-half, half * 0.8)), plus(p, at(half, -half * 0.8))]),
+  line: 'mark',
+  weight: 6,
+});
+
+/** A urine bottle on its flat foot: a slanted neck as wide as a fist, a hole at the back to hold it by. */
 function bottle(base: Point, filled: boolean): Shape[] {
   const put = (...flat: number[]) => points(flat, base);
   const body = [
-    -20, -3, -38, -12, -40, -44, -66, -88, -36, -108, -12, -78, 40, -78, 58, -66, 60, -14, 48, -3,
+    -34, -3, -44, -12, -44, -58, -54, -84, -62, -100, -16, -122, -4, -98, 16, -84, 38, -76, 46, -62, 46, -12,
+    36, -3,
   ];
-  const inside = put(-37, -40, -35, -14, -20, -6, 46, -6, 57, -16, 57, -42, 30, -46, 0, -42);
-  const grip = smooth(put(-14, -84, 0, -112, 44, -110, 46, -76));
+  const inside = put(-41, -48, -41, -14, -33, -6, 43, -6, 52, -14, 52, -48);
+  const grip = put(30, -62, 40, -60, 43, -52, 43, -26, 40, -18, 30, -16, 26, -24, 26, -54);
+  const [mouth, above] = put(-39, -112, -39, -150) as [Point, Point];
+  const drop = points([0, -20, 5, -10, 11, -2, 11, 5, 6, 12, 0, 13, -6, 12, -11, 5, -11, -2, -5, -10], above);
   return [
-    { d: grip, line: 'ink', weight: 13 },
-    { d: grip, line: 'white', weight: 8 },
-    { d: smooth(put(...body), true, 0.6), fill: 'white', line: 'ink', weight: 3 },
+    { d: smooth(put(...body), true, 0.5), fill: 'white', line: 'ink', weight: 3 },
     ...(filled
       ? [
-          { d: smooth(inside, true, 0.5), fill: 'plate' },
+          { d: smooth(inside, true, 0.3), fill: 'band-shade' },
           { d: hatch(inside, 8, 0), line: 'ink', weight: 1 },
-          { d: smooth(put(-37, -41, 0, -43, 30, -46, 57, -42)), line: 'ink', weight: 3 },
+          { d: straight(put(-41, -48, 52, -48)), line: 'ink', weight: 3 },
         ]
       : []),
-    { d: oval(put(-51, -98)[0]!, 20, 10, -34), fill: 'pad', line: 'ink', weight: 3 },
+    // a hole to hold it by
+    { d: smooth(grip, true, 0.8), fill: 'ground', line: 'ink', weight: 3 },
+    { d: oval(mouth, 26, 9, -25.5), fill: 'pad', line: 'ink', weight: 3 },
     {
-      d: straight(put(36, -24, 48, -24)) + straight(put(36, -40, 48, -40)) + straight(put(36, -56, 48, -56)),
+      d: [18, 32, 46, 60].map((y) => straight(put(0, -y, 14, -y))).join(''),
       line: 'ink',
-      weight: fine,
+      weight: 2,
     },
+    filled
+      ? { d: smooth(drop, true), fill: 'band-shade', line: 'ink', weight: 2.6 }
+      : { d: smooth(drop, true), line: 'ink', weight: 2, dash: '3 4' },
+    ...(filled ? [] : [bar(above, 20)]),
   ];
 }
 
@@ -191,39 +207,32 @@ function pan(base: Point, used: boolean): Shape[] {
   ];
 }
 
-/** One day gone by: a sun over a moon. */
-function day(center: Point, half: number): Shape[] {
-  const sun = plus(center, at(0, -half * 0.82));
-  const moon = plus(center, at(0, half * 0.82));
-  const spokes = [0, 45, 90, 135, 180, 225, 270, 315].map((d) => {
-    const a = (d * Math.PI) / 180;
-    return straight([
-      at(sun.x + Math.cos(a) * half * 0.48, sun.y + Math.sin(a) * half * 0.48),
-      at(sun.x + Math.cos(a) * half * 0.68, sun.y + Math.sin(a) * half * 0.68),
-    ]);
+/** Three days, one under the other, each with its sun; the last is today. A filled day has something in it. */
+function days(center: Point, todayFilled: boolean): Shape[] {
+  const sun = (p: Point) =>
+    oval(p, 5.5, 5.5) +
+    [0, 45, 90, 135, 180, 225, 270, 315]
+      .map((d) => {
+        const a = (d * Math.PI) / 180;
+        return straight([
+          plus(p, at(Math.cos(a) * 9, Math.sin(a) * 9)),
+          plus(p, at(Math.cos(a) * 13, Math.sin(a) * 13)),
+        ]);
+      })
+      .join('');
+  return [-1, 0, 1].flatMap((row): Shape[] => {
+    const c = plus(center, at(0, row * 46));
+    const today = row === 1;
+    const box = straight(points([-56, -20, 56, -20, 56, 20, -56, 20], c), true);
+    const heap = [c, plus(c, at(12, 0)), plus(c, at(24, 0))].map((p, i) => plus(p, at(10, i === 1 ? -3 : 5)));
+    return [
+      { d: box, fill: 'sheet', line: 'ink', weight: today ? 4.2 : 2.4 },
+      { d: sun(plus(c, at(-36, 0))), line: 'ink', weight: 2 },
+      ...(today && todayFilled
+        ? [{ d: heap.map((p) => oval(p, 11, 7, -10)).join(''), fill: 'brown', line: 'ink', weight: 2.2 }]
+        : [{ d: oval(plus(c, at(22, 0)), 20, 10), line: 'soft', weight: 2, dash: '3 5' }]),
+    ];
   });
-  const box = (y0: number, y1: number) =>
-    straight(points([-0.86, y0, 0.86, y0, 0.86, y1, -0.86, y1], center, half), true);
-  return [
-    { d: box(-1.64, 0), fill: 'sheet', line: 'ink', weight: 2.6 },
-    { d: box(0, 1.64), fill: 'soft', line: 'ink', weight: 2.6 },
-    { d: oval(sun, half * 0.3, half * 0.3), fill: 'band-shade', line: 'ink', weight: 2 },
-    { d: spokes.join(''), line: 'ink', weight: 2 },
-    {
-      d: smooth(
-        points(
-          [0.1, -0.5, -0.4, -0.3, -0.48, 0.12, -0.16, 0.46, 0.36, 0.38, 0.02, 0.2, -0.1, -0.14],
-          moon,
-          half,
-        ),
-        true,
-        0.9,
-      ),
-      fill: 'sheet',
-      line: 'ink',
-      weight: 1.6,
-    },
-  ];
 }
 
 /** The thing the spec puts beside the child. */
@@ -235,79 +244,68 @@ export function childProp(spec: SceneSpec, g: ChildGeometry): Shape[] {
   switch (spec.prop) {
     case 'none':
       return [];
-    case 'medicine-cup': {
-      const base = at(table.left + 34, table.top);
+    case 'medicine-cup':
+      return medicine(spec, g);
+    case 'bottle-used':
+    case 'bottle-empty-clock': {
+      const used = spec.prop === 'bottle-used';
       return [
-        ...tumbler(base, 58, 62, 0),
-        {
-          d: [0.3, 0.5, 0.7]
-            .map((t) => straight([at(base.x + 6, base.y - 62 * t), at(base.x + 20, base.y - 62 * t)]))
-            .join(''),
-          line: 'ink',
-          weight: 1.8,
-        },
-        rimOf(base, 58, 62),
-        ...clock(spec, at(table.right - 38, 216), 40, 125),
+        ...bottle(at(middle - 4, table.top), used),
+        ...clock(spec, plus(wall, at(8, -18)), 48, used ? 35 : 285),
       ];
     }
-    case 'bottle-used':
-      return bottle(at(middle + 2, table.top), true);
-    case 'bottle-empty-clock':
-      return [...bottle(at(middle + 2, table.top), false), ...clock(spec, wall, 54, 285)];
     case 'cup-sipped':
-      return cup(foot, 0.42, false);
-    case 'cup-full-clock':
-      return [...cup(foot, 0.9, true), ...clock(spec, plus(wall, at(12, -8)), 52, 285)];
+    case 'cup-full-clock': {
+      const sipped = spec.prop === 'cup-sipped';
+      return [
+        ...cup(foot, sipped ? 0.42 : 0.9, !sipped),
+        ...clock(spec, plus(wall, at(8, -16)), 48, sipped ? 35 : 285),
+        ...(sipped ? [] : [dryLips(spec, g)]),
+      ];
+    }
     case 'bowl-clean':
       return bowl(at(middle, 258), 58, false);
     case 'bowl-used': {
-      const center = at(g.chest.x + g.shoulder * 0.98, 232);
-      const mouth = at(g.head.x + g.radius * 0.32, g.head.y + g.radius * 0.6);
-      return [...bowl(center, 62, true), ...stream(mouth, plus(center, at(-6, 2)))];
+      const center = at(g.chest.x, g.chest.y + 64);
+      const mouth = at(g.head.x, g.head.y + g.radius * (headForm(spec.age).mouth + 0.06));
+      return [...bowl(center, 68, true), ...stream(mouth, plus(center, at(0, 4)))];
     }
     case 'pan-today':
-      return [...pan(at(middle + 2, table.top), true), ...day(wall, 26)];
-    case 'pan-three-days':
-      return [
-        ...pan(at(middle + 2, table.top), false),
-        ...[-1, 0, 1].flatMap((i) => day(plus(wall, at(i * 46, 0)), 24)),
-      ];
+    case 'pan-three-days': {
+      const today = spec.prop === 'pan-today';
+      return [...pan(at(middle + 2, table.top), today), ...days(plus(wall, at(0, 8)), today)];
+    }
   }
 }
 
-const HEIGHTS = {
-  falling: [1, 0.74, 0.48, 0.22],
-  flat: [0.68, 0.68, 0.68, 0.68],
-  rising: [0.22, 0.48, 0.74, 1],
-} as const;
+/** Cracks across the lips. */
+function dryLips(spec: SceneSpec, { head, radius }: ChildGeometry): Shape {
+  const y = headForm(spec.age).mouth;
+  const crack = (x: number) =>
+    straight([
+      at(head.x + x * radius, head.y + (y + 0.02) * radius),
+      at(head.x + x * 0.9 * radius, head.y + (y + 0.085) * radius),
+    ]);
+  return { d: [-0.13, -0.02, 0.1].map(crack).join(''), line: 'ink', weight: 1.4 };
+}
 
-/** Four plain block steps and a line that goes down, along or up. */
-export function sorenessSteps(spec: SceneSpec, g: ChildGeometry): Shape[] {
-  if (spec.soreness === 'none') return [];
-  const alone = spec.prop === 'none';
-  const { left, right, top } = g.upper;
-  const bottom = alone ? top + 200 : g.upper.bottom;
-  const floor = bottom - 12;
-  const wide = (right - left - 20) / 4;
-  const tall = floor - top - 40;
-  const heights = HEIGHTS[spec.soreness];
-  const blocks = heights.map((h, i) => {
-    const x = left + 10 + i * wide;
-    return [at(x, floor), at(x, floor - tall * h), at(x + wide, floor - tall * h), at(x + wide, floor)];
-  });
-  const over = heights.map((h, i) => at(left + 10 + (i + 0.5) * wide, floor - tall * h - 16));
-  const [from, to] = [over[0]!, over[3]!];
-  const turnBy = Math.atan2(to.y - from.y, to.x - from.x);
-  const barb = (side: number) =>
-    at(to.x - 17 * Math.cos(turnBy + side * 0.6), to.y - 17 * Math.sin(turnBy + side * 0.6));
-  return neverMirrored(spec, (left + right) / 2, [
+/** The emptied medicine cup and the time since, on the table, or on a shelf where the stair has the table's place. */
+function medicine(spec: SceneSpec, { table, upper }: ChildGeometry): Shape[] {
+  const onShelf = spec.soreness !== 'none';
+  const top = onShelf ? 92 : table.top;
+  const base = at(table.left + 34, top);
+  const board = points([table.left, top, table.right, top, table.right, top + 10, table.left, top + 10]);
+  return [
+    ...(onShelf ? [{ d: straight(board, true), fill: 'plate', line: 'ink' }] : []),
+    ...tumbler(base, 54, 58, 0),
     {
-      d: straight(points([left, top, right, top, right, bottom, left, bottom]), true),
-      fill: 'sheet',
+      d: [0.3, 0.5, 0.7]
+        .map((t) => straight([at(base.x + 6, base.y - 58 * t), at(base.x + 19, base.y - 58 * t)]))
+        .join(''),
       line: 'ink',
+      weight: 1.8,
     },
-    { d: blocks.map((b) => straight(b, true)).join(''), fill: 'band-shade', line: 'ink', weight: 2.6 },
-    { d: blocks.map((b) => hatch(b, 7, 45)).join(''), line: 'ink', weight: fine },
-    { d: straight([from, to]) + straight([barb(1), to, barb(-1)]), line: 'mark', weight: 5.5 },
-  ]);
+    rimOf(base, 54, 58),
+    ...clock(spec, at(upper.right - 36, top - 42), 36, 125),
+  ];
 }

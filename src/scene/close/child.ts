@@ -3,60 +3,30 @@
  * tells part of the story. Built for the left side; for the right every point of every path is mirrored.
  */
 import type { SceneSpec } from '../spec.ts';
-import { at, hatch, oval, plus, ring, smooth, type Picture, type Point, type Shape } from '../shapes.ts';
-import { drawHand } from '../parts/hand.ts';
+import { at, hatch, plus, smooth, turn, type Picture, type Shape } from '../shapes.ts';
 import { drawHead, skinOf } from '../parts/head.ts';
-import { limb, mirrored, points } from '../parts/points.ts';
+import { heldInside, mirrored, points } from '../parts/points.ts';
+import { drawArm } from './child-arm.ts';
 import { bedding, blanket } from './child-bed.ts';
-import type { ArmLine, ChildGeometry, View } from './child-layout.ts';
+import type { ChildGeometry, View } from './child-layout.ts';
 import { breathMarks, changeMarks, grownUpCalling } from './child-marks.ts';
-import { childProp, sorenessSteps } from './child-props.ts';
+import { childProp } from './child-props.ts';
+import { sorenessStair } from './child-stair.ts';
 
 export { layoutChild, type ChildGeometry } from './child-layout.ts';
-
-function drawArm(arm: ArmLine, width: number, fill: string): Shape[] {
-  const bend = [arm.shoulder, arm.elbow, arm.wrist];
-  const soft = points(
-    [0, 1 / 6, 1 / 3, 1 / 2, 2 / 3, 5 / 6, 1].flatMap((t) => {
-      // a quadratic through the elbow keeps the arm one round limb
-      const [a, b, c] = bend as [Point, Point, Point];
-      const control = at(2 * b.x - (a.x + c.x) / 2, 2 * b.y - (a.y + c.y) / 2);
-      const along = (p: number, q: number, r: number) =>
-        (1 - t) * (1 - t) * p + 2 * t * (1 - t) * q + t * t * r;
-      return [along(a.x, control.x, c.x), along(a.y, control.y, c.y)];
-    }),
-  );
-  const halves = [1.25, 1.18, 1.12, 1.08, 0.98, 0.84, 0.7].map((k) => k * width);
-  const sleeve = soft.slice(0, 4);
-  return [
-    { d: smooth(limb(soft, halves), true, 0.8), fill, line: 'ink' },
-    ...drawHand(arm.wrist, width * 2.85, arm.points, arm.pose, arm.thumb, fill),
-    {
-      d: smooth(
-        limb(
-          sleeve,
-          [1.02, 1.4, 1.46, 1.4].map((k) => k * width),
-        ),
-        true,
-        0.7,
-      ),
-      fill: 'gown',
-      line: 'ink',
-    },
-  ];
-}
 
 function torso(spec: SceneSpec, g: ChildGeometry): Shape[] {
   const { chest, shoulder: w, neck, head, radius } = g;
   const skin = skinOf(spec.face);
-  const chin = head.y + radius * 0.86;
+  // a rolled head takes the neck with it
+  const chin = turn(at(head.x, head.y + radius * (g.tilt < 0 ? 0.55 : 0.8)), head, g.tilt);
   const collar = chest.y + 16;
   const shapes: Shape[] = [
     {
       d: smooth(
         points([
           -neck,
-          chin,
+          chin.y,
           -neck - 1,
           chest.y - 10,
           -w * 0.62,
@@ -70,8 +40,8 @@ function torso(spec: SceneSpec, g: ChildGeometry): Shape[] {
           neck + 1,
           chest.y - 10,
           neck,
-          chin,
-        ]).map((p, i) => at(p.x + (i === 0 || i === 9 ? head.x : chest.x), p.y)),
+          chin.y,
+        ]).map((p, i) => at(p.x + (i === 0 || i === 9 ? chin.x : chest.x), p.y)),
         false,
         0.6,
       ),
@@ -79,6 +49,7 @@ function torso(spec: SceneSpec, g: ChildGeometry): Shape[] {
       line: 'ink',
     },
   ];
+  const full = spec.belly === 1 ? 1.12 : 1;
   const gown = points(
     [
       -w * 0.36,
@@ -89,14 +60,14 @@ function torso(spec: SceneSpec, g: ChildGeometry): Shape[] {
       chest.y + 15,
       -w,
       chest.y + 46,
-      -w * 0.9,
-      262,
-      -w * 0.92,
-      340,
-      w * 0.92,
-      340,
-      w * 0.9,
-      262,
+      -w * 0.9 * full,
+      270,
+      -w * 0.92 * full,
+      344,
+      w * 0.92 * full,
+      344,
+      w * 0.9 * full,
+      270,
       w,
       chest.y + 46,
       w * 0.98,
@@ -148,31 +119,27 @@ function torso(spec: SceneSpec, g: ChildGeometry): Shape[] {
   return shapes;
 }
 
-/** The swollen belly: a round tight hill under the gown, hatched where it is stretched. */
+/** The swollen belly: the gown stands up over it, hatched where it is stretched. */
 function swollenBelly(spec: SceneSpec, { belly, bellyRadius: r }: ChildGeometry): Shape[] {
   if (spec.belly === 0)
     return [{ d: smooth(points([-r * 0.5, 24, 0, 32, r * 0.5, 24], belly)), line: 'soft', weight: 1.4 }];
-  const hill = ring(belly, r, 62, 0, 16);
-  const flank = (half: number) =>
-    points(
-      [0.98, -0.1, 0.94, 0.4, 0.74, 0.76, 0.5, 0.94, 0.62, 0.5, 0.76, 0.1].map((v, i) =>
-        i % 2 ? v * 62 : v * r * half,
-      ),
-      belly,
-    );
+  const side = (half: number) =>
+    points([half * r * 0.52, -44, half * r * 0.8, -20, half * r * 0.9, 14, half * r * 0.84, 46], belly);
+  const flank = (half: number) => [
+    ...side(half),
+    ...points([half * r * 1.1, 44, half * r * 1.14, 6, half * r * 0.96, -28], belly),
+  ];
   return [
-    { d: smooth(hill, true), fill: 'gown', line: 'ink', weight: 3.4 },
     { d: hatch(flank(1), 6, 60) + hatch(flank(-1), 6, 120), line: 'ink', weight: 1.4 },
-    { d: smooth(points([-r * 0.52, -34, -r * 0.3, -46, 0, -50], belly)), line: 'white', weight: 5 },
-    { d: oval(plus(belly, at(0, 16)), 4, 5.5), line: 'ink', weight: 2 },
+    { d: smooth(side(1)) + smooth(side(-1)), line: 'ink', weight: 3 },
+    { d: smooth(points([-r * 0.4, -30, -r * 0.1, -40, r * 0.2, -39], belly)), line: 'white', weight: 5 },
   ];
 }
 
 export function drawChild(spec: SceneSpec, geometry: ChildGeometry, view: View): Picture {
   const g = geometry;
   const skin = skinOf(spec.face);
-  const behind = spec.mark === 'wild-arcs';
-  const arms = [g.arms.near, g.arms.far].flatMap((arm) => drawArm(arm, g.arm, skin));
+  const arms = [g.arms.near, g.arms.far].flatMap((arm) => drawArm(arm, g, skin));
   const sick = spec.prop === 'bowl-used';
   const mouth = sick ? 'sick' : spec.breath === 2 ? 'gasping' : undefined;
   const head = drawHead(g.head, g.radius, g.tilt, {
@@ -184,19 +151,21 @@ export function drawChild(spec: SceneSpec, geometry: ChildGeometry, view: View):
   const prop = childProp(spec, g);
   const handAtHead = spec.mark === 'head-rays';
   const shapes = [
-    ...bedding(g),
-    ...(behind ? arms : []),
+    ...bedding(g, spec.soreness === 'none'),
     ...torso(spec, g),
     ...swollenBelly(spec, g),
-    ...blanket(g, spec.belly === 1),
-    ...(behind || handAtHead ? [] : arms),
+    ...blanket(g, spec),
+    ...(handAtHead || sick ? [] : arms),
     ...head,
     ...(handAtHead ? arms : []),
     ...breathMarks(spec, g),
     ...changeMarks(spec, g),
     ...prop,
-    ...sorenessSteps(spec, g),
+    // the hands hold the bowl from the front
+    ...(sick ? arms : []),
+    ...sorenessStair(spec, g),
     ...(spec.mark === 'no-answer' ? grownUpCalling(g) : []),
   ];
-  return { ...view, shapes: spec.side === 'left' ? shapes : mirrored(shapes, view.width) };
+  const page = heldInside(shapes, view.width, view.height);
+  return { ...view, shapes: spec.side === 'left' ? page : mirrored(page, view.width) };
 }

@@ -49,7 +49,7 @@ const BROWS: Record<Face, readonly number[]> = {
   crying: [0.22, -0.17, 0, -0.31, -0.2, -0.44],
   scared: [0.2, -0.37, 0, -0.48, -0.19, -0.54],
   flushed: [0.19, -0.21, 0, -0.29, -0.17, -0.33],
-  drowsy: [0.2, -0.2, 0, -0.25, -0.16, -0.24],
+  drowsy: [0.2, -0.22, 0, -0.27, -0.16, -0.25],
   drained: [0.2, -0.2, 0, -0.3, -0.17, -0.36],
   away: [0.19, -0.36, 0, -0.41, -0.18, -0.38],
 };
@@ -107,10 +107,13 @@ function eyes(head: HeadFrame, face: Face): Shape[] {
     case 'scared':
       return [eyeOval(head, -0.15, 1.5, 1.72, wide), eyeOval(head, -0.15, 0.6, 0.66, { fill: 'ink' })];
     case 'drowsy':
+      // quite shut: the lid's edge hangs with its lashes, the crease above is smooth
       return [
-        eyeOval(head, 0.3, 1.25, 0.78, white),
-        eyeOval(head, 0.5, 0.6, 0.56, { fill: 'ink' }),
-        ...lids(head, 0.66, 'skin'),
+        eyeLine(head, [-1.4, 0.1, -0.6, 0.62, 0.5, 0.66, 1.4, 0.1], 1.4),
+        eyeLine(head, [-0.7, 0.7, -0.85, 1.15], 0.7),
+        eyeLine(head, [0.05, 0.8, 0.05, 1.3], 0.7),
+        eyeLine(head, [0.8, 0.6, 1, 1.05], 0.7),
+        eyeLine(head, [-1.1, -0.62, 0, -0.85, 1.1, -0.6], 0.45),
       ];
     case 'drained':
       return [
@@ -135,7 +138,7 @@ const OPEN_MOUTHS = {
   crying: [0, -0.14, 0.2, -0.1, 0.31, 0.1, 0.26, 0.2, 0, 0.17, -0.26, 0.2, -0.31, 0.1, -0.2, -0.1],
   scared: [0, -0.06, 0.13, -0.01, 0.16, 0.09, 0.06, 0.14, -0.06, 0.14, -0.16, 0.09, -0.13, -0.01],
   flushed: [-0.15, 0.01, 0, -0.02, 0.15, 0.01, 0.07, 0.08, -0.07, 0.08],
-  drowsy: [-0.12, 0, 0.02, -0.05, 0.15, 0.02, 0.12, 0.14, 0, 0.17, -0.09, 0.11],
+  drowsy: [-0.17, 0.01, 0, -0.015, 0.16, 0.05, 0.08, 0.085, -0.06, 0.06],
 } as const;
 
 function mouth(head: HeadFrame, look: HeadLook): Shape[] {

@@ -151,45 +151,36 @@ function ears({ form, p, radius, angle }: HeadFrame, fill: string): Shape[] {
 }
 
 /** Skin that changed is hatched as well as tinted: it must show without colour. */
-function changedSkin({ form, p }: HeadFrame, face: Face, radius: number): Shape[] {
+function changedSkin({ form, p, angle }: HeadFrame, face: Face, radius: number): Shape[] {
   const gap = Math.max(3.2, radius * 0.085);
   const weight = radius > 45 ? 1.7 : 1.2;
-  const cheek = (half: number, low: number) =>
-    [
-      [0.16, 0.06],
-      [0.42, -0.04],
-      [0.6, 0.1],
-      [0.55, 0.34],
-      [0.3, 0.42],
-      [0.14, 0.28],
-    ].map(([x, y]) => p(half * x! * (form.cheek + 0.12), form.eyes + low + y!));
-  if (face === 'flushed')
+  if (face === 'flushed') {
+    const middle = (half: number) => p(half * (form.cheek * 0.62), form.eyes + 0.34);
+    const glow = (half: number) => oval(middle(half), radius * 0.19, radius * 0.13, angle);
+    const strokes = (half: number) =>
+      [-0.09, 0, 0.09]
+        .map((x) =>
+          smooth([
+            p(half * form.cheek * 0.62 + x + 0.03, form.eyes + 0.28),
+            p(half * form.cheek * 0.62 + x - 0.03, form.eyes + 0.4),
+          ]),
+        )
+        .join('');
     return [
-      {
-        d: [1, -1].map((half) => smooth(cheek(half, 0.14), true)).join(''),
-        fill: 'flush',
-      },
-      { d: [1, -1].map((half) => hatch(cheek(half, 0.14), gap, 52)).join(''), line: 'ink', weight },
+      { d: glow(1) + glow(-1), fill: 'flush' },
+      { d: strokes(1) + strokes(-1), line: 'ink', weight },
     ];
+  }
   if (face === 'drained') {
-    // hollow cheeks and temples
+    // hollow cheeks, high up under the eyes
     const hollow = (half: number) =>
       [
-        [form.cheek - 0.05, form.eyes - 0.05],
-        [form.cheek - 0.06, form.eyes + 0.22],
-        [form.jaw - 0.05, 0.58],
-        [form.chin + 0.08, 0.82],
-        [form.jaw * 0.62, 0.5],
-        [form.cheek * 0.66, form.eyes + 0.26],
+        [form.cheek - 0.07, form.eyes + 0.08],
+        [form.cheek - 0.1, form.eyes + 0.32],
+        [form.cheek * 0.62, form.eyes + 0.4],
+        [form.cheek * 0.5, form.eyes + 0.26],
       ].map(([x, y]) => p(half * x!, y!));
-    const brow = [p(-0.42, -0.5), p(0.42, -0.5), p(0.5, -0.28), p(-0.5, -0.28)];
-    return [
-      {
-        d: hatch(hollow(1), gap, 60) + hatch(hollow(-1), gap, 60) + hatch(brow, gap, 60),
-        line: 'ink',
-        weight: weight * 0.75,
-      },
-    ];
+    return [{ d: hatch(hollow(1), gap, 60) + hatch(hollow(-1), gap, 60), line: 'soft', weight }];
   }
   return [];
 }
