@@ -10,9 +10,9 @@ const box = (center: Point, halfWidth: number, top: number, bottom: number): Poi
   at(center.x - halfWidth, bottom),
 ];
 
-function column(g: WholeGeometry, u: number): Shape[] {
+function column(g: WholeGeometry, u: number, raised = 0): Shape[] {
   const top = g.flat(u, -BED.thick - 6, 30);
-  const foot = at(top.x, FLOOR - 12);
+  const foot = at(top.x, FLOOR - 12 - raised);
   const sleeve = Math.min(top.y + 34, foot.y - 12);
   const base = [
     at(foot.x - 19, foot.y - 4),
@@ -62,26 +62,40 @@ function post(g: WholeGeometry, u: number, thick: number, height: number): Shape
   return { d: smooth(corners, true, 0.25), fill: 'frame', line: 'ink' };
 }
 
-/** Where the raised bed was, when it is not raised as staff set it. */
+/** The blocks that staff put under the foot end; gone when it is not raised. */
+function blocks(spec: SceneSpec, g: WholeGeometry): Shape[] {
+  if (spec.bedRaise <= 0.1) return [];
+  const high = 15 * spec.bedRaise;
+  const x = g.flat(352, -BED.thick - 6, 30).x;
+  const each = [-14, 14].map((dx) => [
+    at(x + dx - 9.5, FLOOR - high),
+    at(x + dx + 9.5, FLOOR - high),
+    at(x + dx + 11.5, FLOOR + 1),
+    at(x + dx - 11.5, FLOOR + 1),
+  ]);
+  return [{ d: each.map((block) => straight(block, true)).join(''), fill: 'plate', line: 'ink' }];
+}
+
+/** Where the raised mattress was, as one line, and one arrow down to where it is now. */
 function ghost(spec: SceneSpec, g: WholeGeometry): Shape[] {
   if (spec.bedRaise > 0.9) return [];
   const far = BED.depth;
-  const was = [
-    g.hill(g.hinge + 70, 0, far),
-    g.hill(BED.foot, 0, far),
-    g.hill(BED.foot + 2, 24, far),
-    g.hill(BED.foot + 13, 24, far),
-    g.hill(BED.foot + 11, -4, far),
+  const was = straight([g.hill(g.hinge + 92, 0, far), g.hill(BED.foot + 8, 0, far)]);
+  if (spec.bedRaise >= 0.4) return [{ d: was, line: 'mark', dash: '9 7', weight: 3 }];
+  const to = plus(g.flat(BED.foot - 6, 26, far), at(0, -4));
+  const from = Math.max(8, to.y - 84);
+  const arrow = [
+    at(to.x - 8, from),
+    at(to.x + 8, from),
+    at(to.x + 8, to.y - 24),
+    at(to.x + 22, to.y - 24),
+    to,
+    at(to.x - 22, to.y - 24),
+    at(to.x - 8, to.y - 24),
   ];
-  const down = (u: number): string => {
-    const to = g.flat(u, 6, far);
-    const from = at(to.x, g.hill(u, 0, far).y + 3);
-    return straight([from, to]) + straight([plus(to, at(-6, -7)), to, plus(to, at(6, -7))]);
-  };
   return [
-    { d: straight(was), line: 'mark', dash: '8 6', weight: 3 },
-    // arrows need room between the two heights
-    ...(spec.bedRaise < 0.4 ? [{ d: down(372) + down(392), line: 'mark', weight: 3.2 }] : []),
+    { d: was, line: 'mark', dash: '9 7', weight: 3 },
+    { d: straight(arrow, true), fill: 'mark', line: 'ink' },
   ];
 }
 
@@ -105,7 +119,8 @@ export function drawBedBehind(spec: SceneSpec, g: WholeGeometry): Shape[] {
     { d: oval(at(240, FLOOR), 235, 20), fill: 'floor' },
     ...ghost(spec, g),
     ...column(g, 66),
-    ...column(g, 352),
+    ...blocks(spec, g),
+    ...column(g, 352, spec.bedRaise > 0.1 ? 15 * spec.bedRaise : 0),
     ...panel(g, 4, 10, 34, -20),
     { d: straight(frame, true), fill: 'frame', line: 'ink' },
   ];

@@ -176,6 +176,27 @@ export function drawMark(spec: SceneSpec, g: WholeGeometry): Shape[] {
   }
 }
 
+/** A body far from its pillow: one long arrow beside it tells the way it went. */
+export function drawSlid(spec: SceneSpec, g: WholeGeometry): Shape[] {
+  if (spec.slide < 0.3 || g.climbing > 0.4) return [];
+  const high = 140;
+  const from = g.flat(g.hinge - 92, high, 20);
+  const to = g.flat(g.hinge - 92 + 56 + 100 * spec.slide, high, 20);
+  const way = unit(from, to);
+  const side = leftOf(way);
+  const q = (along: Point, back: number, n: number) => plus(plus(along, scale(way, -back)), scale(side, n));
+  const arrow = [
+    q(from, 0, 8),
+    q(to, 30, 8),
+    q(to, 30, 22),
+    to,
+    q(to, 30, -22),
+    q(to, 30, -8),
+    q(from, 0, -8),
+  ];
+  return [{ d: straight(arrow, true), fill: 'mark', line: 'ink' }];
+}
+
 /** What the nose would notice, and how hard the chest works. */
 export function drawSmellAndBreath(spec: SceneSpec, g: WholeGeometry): Shape[] {
   const shapes: Shape[] = [];

@@ -14,7 +14,7 @@ import {
 } from './body.ts';
 import { drawOtherLeg, drawPulledLeg, KNEE, legFrame } from './leg.ts';
 import { drawBag, drawBagGround, drawCord, drawPlate, drawWheel } from './pull.ts';
-import { drawMark, drawSmellAndBreath } from './marks.ts';
+import { drawMark, drawSlid, drawSmellAndBreath } from './marks.ts';
 
 interface View {
   width: number;
@@ -80,6 +80,7 @@ export function drawWhole(spec: SceneSpec, g: WholeGeometry, view: View): Pictur
     ...drawCord(spec, g),
     ...drawBag(spec, g),
     ...drawSmellAndBreath(spec, g),
+    ...drawSlid(spec, g),
     ...drawMark(spec, g),
   ];
   return { ...view, shapes: shapes.map((shape) => placeShape(shape, view, g.flip)), spots: spotsOf(spec, g) };
