@@ -79,7 +79,9 @@ const tool = async (name, command) => {
 const tests = async (name, command, env, readReport, report) => {
   const { code, file } = await run(name, command, env);
   const counted = existsSync(report) ? readReport(JSON.parse(readFileSync(report, 'utf8'))) : undefined;
-  if (!counted || counted.passed + counted.failed === 0 || (code !== 0 && counted.failed === 0)) {
+  // 0: all passed, 1: some failed; any other code means that not all were run
+  const whole = code === 0 || (code === 1 && counted?.failed > 0);
+  if (!counted || counted.passed + counted.failed === 0 || !whole) {
     const messages = [...(counted?.messages ?? []), `${name} broke off:\n${tail(file)}`];
     return { passed: counted?.passed ?? 0, failed: (counted?.failed ?? 0) + 1, messages };
   }
