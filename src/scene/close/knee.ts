@@ -68,7 +68,8 @@ export function layoutKnee(spec: SceneSpec, view: View) {
   );
   const edge = 150 + spec.bandTop * 40;
   const tight = spec.bandTight * 6;
-  const leaning = (y: number) => AXIS + Math.sin(roll) * 9 * hump(y, 190, 70);
+  // a leg that rolls outward lies over on its outer side from hip to foot
+  const leaning = (y: number) => AXIS + Math.sin(roll) * 40 * (y / ANKLE);
   const rows = tight ? 28 : 12;
   const sideOf = (way: -1 | 1) =>
     Array.from({ length: rows + 1 }, (_, i) => (i / rows) * (ANKLE + 16)).map((y) =>
@@ -79,10 +80,10 @@ export function layoutKnee(spec: SceneSpec, view: View) {
     );
   const r = half(KNEE) * 0.86;
   const centre = at(AXIS, KNEE + shift * 0.4);
-  const cap = at(centre.x + r * Math.sin(roll), centre.y - r * 0.42 * Math.cos(roll) + r * 0.42);
+  const cap = at(leaning(KNEE) + r * 0.5 * Math.sin(roll), centre.y + r * 0.16 * (1 - Math.cos(roll)));
   const looks = (from: Point, reach: number, angle: number) =>
     at(from.x + reach * Math.sin(angle), from.y - reach * HEIGHT * Math.cos(angle));
-  const ankle = at(AXIS, ANKLE + shift + (1 - spec.heelGap) * 8);
+  const ankle = at(leaning(ANKLE), ANKLE + shift + (1 - spec.heelGap) * 8);
   // a foot that droops comes toward the eye and looks longer and lower
   const droop = Math.sin(((spec.footPitch - 5) * Math.PI) / 180);
   const tall = HEIGHT * (1 - 0.5 * Math.max(0, droop)) * long;
@@ -95,6 +96,8 @@ export function layoutKnee(spec: SceneSpec, view: View) {
   return {
     inner: sideOf(-1),
     outer: sideOf(1),
+    /** How much lower the outer side of every line across the leg stands. */
+    tilt: Math.sin(roll) * 22,
     bandEdge: at(AXIS, edge),
     pen: at(AXIS, 150),
     bandEnd: at(AXIS, 246 - spec.bandFoot * 30),
@@ -135,7 +138,8 @@ export function layoutKnee(spec: SceneSpec, view: View) {
 export type KneeGeometry = ReturnType<typeof layoutKnee>;
 
 /** A bowed line across the leg, from inner to outer side. */
-function across(g: KneeGeometry, y: number, out: number, lean = 0): Point[] {
+function across(g: KneeGeometry, y: number, out: number, own = 0): Point[] {
+  const lean = own + g.tilt;
   const [inner, outer] = [g.inner, g.outer].map((side) => profile(side.map((p) => at(p.y, p.x))));
   const [a, b] = [inner!(y - lean) - out, outer!(y + lean) + out];
   return [0, 0.33, 0.67, 1].map((t) =>
@@ -201,15 +205,15 @@ function drawPadFromAbove({ padTop: c }: KneeGeometry): Shape[] {
 
 function drawBand(g: KneeGeometry): Shape[] {
   const [from, to] = [g.bandEdge.y, g.bandEnd.y];
-  const side = (points: Point[], out: number) =>
-    points.filter((p) => p.y > from + 3 && p.y < to - 3).map((p) => at(p.x + out, p.y));
+  const side = (points: Point[], out: number, low: number, high: number) =>
+    points.filter((p) => p.y > low + 4 && p.y < high - 4).map((p) => at(p.x + out, p.y));
   const [first, last] = [across(g, from, 6), across(g, to, 6)];
   const d =
     joined(
       smooth(first),
-      smooth([first[3]!, ...side(g.outer, 6), last[3]!]),
+      smooth([first[3]!, ...side(g.outer, 6, first[3]!.y, last[3]!.y), last[3]!]),
       smooth([...last].reverse()),
-      smooth([last[0]!, ...side(g.inner, -6).reverse(), first[0]!]),
+      smooth([last[0]!, ...side(g.inner, -6, first[0]!.y, last[0]!.y).reverse(), first[0]!]),
     ) + 'Z';
   const turns: number[] = [];
   for (let y = from + 22; y < to - 10; y += 21) turns.push(y);
@@ -224,12 +228,7 @@ function drawBand(g: KneeGeometry): Shape[] {
   ];
 }
 
-function drawCap({
-  kneecap: c,
-  kneecapRest: rest,
-  kneecapWidth: w,
-  kneecapHeight: h,
-}: KneeGeometry): Shape[] {
+function drawCap({ kneecap: c, kneecapWidth: w, kneecapHeight: h }: KneeGeometry): Shape[] {
   const hollows = [-1, 1]
     .map((way) =>
       smooth([
@@ -240,7 +239,6 @@ function drawCap({
     )
     .join('');
   return [
-    { d: round(rest, w, h), line: 'soft', weight: 2, dash: '5 5' },
     { d: hollows, line: 'skin-shade', weight: 2.4 },
     inked(round(c, w, h), 'sole', 2.8),
     { d: round(at(c.x, c.y), w * 0.55, h * 0.55), line: 'skin-shade', weight: 2 },
