@@ -3,7 +3,7 @@
  * tells part of the story. Built for the left side; for the right every point of every path is mirrored.
  */
 import type { SceneSpec } from '../spec.ts';
-import { at, hatch, plus, smooth, turn, type Picture, type Shape } from '../shapes.ts';
+import { at, hatch, smooth, turn, type Picture, type Shape } from '../shapes.ts';
 import { drawHead, skinOf } from '../parts/head.ts';
 import { heldInside, mirrored, points } from '../parts/points.ts';
 import { drawArm } from './child-arm.ts';
