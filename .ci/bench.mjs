@@ -29,7 +29,7 @@ function line(name, value, unit, { target, digits = 0 } = {}) {
 const build = path.join(root, 'build');
 if (!process.argv.includes('--no-build') || !existsSync(build)) {
   const start = performance.now();
-  const { status } = spawnSync(process.execPath, [toolFile('vite'), 'build', '--logLevel', 'warn'], {
+  const { status } = spawnSync(process.execPath, [toolFile('vite'), 'build', '--logLevel', 'error'], {
     cwd: root,
     stdio: ['ignore', 'inherit', 'inherit'],
   });

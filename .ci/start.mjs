@@ -24,7 +24,7 @@ async function serveOnFreePort(folder) {
 
 ready();
 console.log('Building …');
-const built = spawnSync(process.execPath, [toolFile('vite'), 'build', '--logLevel', 'warn'], {
+const built = spawnSync(process.execPath, [toolFile('vite'), 'build', '--logLevel', 'error'], {
   cwd: root,
   stdio: ['ignore', 'inherit', 'inherit'],
 });
