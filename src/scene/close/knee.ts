@@ -97,7 +97,7 @@ export function layoutKnee(spec: SceneSpec, view: View) {
     inner: sideOf(-1),
     outer: sideOf(1),
     /** How much lower the outer side of every line across the leg stands. */
-    tilt: Math.sin(roll) * 22,
+    tilt: Math.round(Math.sin(roll) * 22 * 16) / 16 || 0,
     bandEdge: at(AXIS, edge),
     pen: at(AXIS, 150),
     bandEnd: at(AXIS, 246 - spec.bandFoot * 30),

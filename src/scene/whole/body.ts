@@ -62,24 +62,21 @@ export function drawTrunk(spec: SceneSpec, g: WholeGeometry): Shape[] {
 
 export function drawBlanket(g: WholeGeometry): Shape[] {
   if (g.climbing > 0.4) {
-    const heap = [
-      g.flat(g.hinge + 20, 0, 66),
-      g.flat(g.hinge + 38, 24, 74),
-      g.flat(g.hinge + 64, 20, 84),
-      g.flat(g.hinge + 92, 26, 86),
-      g.flat(g.hinge + 122, 4, 84),
-      g.flat(g.hinge + 104, -4, 64),
-      g.flat(g.hinge + 60, -4, 58),
-    ];
+    // it has slipped over the near edge and hangs there: no limb can lie under it
+    const [a, b] = [g.hinge + 74, g.hinge + 142];
+    const edge = [g.flat(a, 2, 7), g.flat((a + b) / 2, 4, 9), g.flat(b, 2, 6)];
+    const hem = [0, 0.26, 0.5, 0.76, 1].map((t, i) =>
+      plus(g.flat(b + (a - b) * t, 0, 0), at(i % 2 ? 3 : -2, [62, 70, 58, 72, 50][i]!)),
+    );
+    const [from, to] = [edge[0]!, edge[2]!];
+    const fold = (t: number, long: number) => {
+      const top = plus(between(from, to, t), at(0, 8));
+      return smooth([top, plus(top, at(3, long * 0.5)), plus(top, at(-1, long))]);
+    };
     return [
-      { d: smooth(heap, true), fill: 'blanket', line: 'ink' },
-      {
-        d:
-          smooth(heap.slice(1, 4).map((q) => plus(q, at(2, 10)))) +
-          smooth(heap.slice(2, 5).map((q) => plus(q, at(-4, 16)))),
-        line: 'soft',
-        weight: 1.4,
-      },
+      { d: smooth([...edge, ...hem], true, 0.7), fill: 'blanket', line: 'ink' },
+      { d: fold(0.28, 44) + fold(0.52, 34) + fold(0.76, 42), line: 'soft', weight: 1.6 },
+      { d: smooth(hem.map((q) => plus(q, at(0, -8)))), line: 'soft', weight: 1.6 },
     ];
   }
   const p = trunk(g);
@@ -178,10 +175,10 @@ export function drawNearArm(g: WholeGeometry): Shape[] {
   const p = trunk(g);
   const out = g.climbing;
   const long = distance(g.neck, g.hip);
-  const push = plus(g.hip, at(-34, 24));
+  const push = g.flat(g.hinge - 38, 2, -2);
   return drawArm(g, {
     shoulder: p(0.16, -21),
-    elbow: between(p(0.5, -33), plus(g.hip, at(-46, -18)), out),
+    elbow: between(p(0.5, -33), plus(between(p(0.16, -21), push, 0.52), at(-9, -2)), out),
     hand: between(p(0.6, -33 + long * 0.26), push, out),
   });
 }
@@ -190,10 +187,11 @@ export function drawNearArm(g: WholeGeometry): Shape[] {
 export function drawFarArm(g: WholeGeometry): Shape[] {
   const p = trunk(g);
   const out = g.climbing;
+  const grip = g.flat(g.hinge + 44, 2, -2);
   return drawArm(g, {
     shoulder: p(0.15, 21),
-    elbow: between(p(0.44, 27), plus(g.hip, at(30, -26)), out),
-    hand: between(p(0.5, 10), plus(g.hip, at(40, 16)), out),
+    elbow: between(p(0.44, 27), plus(between(p(0.15, 21), grip, 0.52), at(9, -2)), out),
+    hand: between(p(0.5, 10), grip, out),
   });
 }
 

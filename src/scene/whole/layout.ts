@@ -99,12 +99,12 @@ export function layoutWhole(spec: SceneSpec, view: { width: number; height: numb
 
   const knee = between(
     flat(shift(hipAlong) + build.leg * 0.29, 36 + build.leg * 0.27, FAR),
-    plus(hip, at(-34, 34)),
+    plus(hip, at(-16, 30)),
     out,
   );
   const otherAnkle = between(
     flat(shift(hipAlong) + build.leg * 0.52, 17 * build.foot, FAR),
-    plus(hip, at(-38, 38 + build.leg * 0.4)),
+    plus(hip, at(-18, 36 + build.leg * 0.42)),
     out,
   );
   const otherHip = between(flat(shift(hipAlong) + 4, 18, FAR - 4), plus(hip, at(-4, 8)), out);
