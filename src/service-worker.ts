@@ -123,15 +123,17 @@ async function missingOf(addresses: readonly string[]): Promise<string[]> {
   return addresses.filter((address) => !there.has(new URL(address, location.origin).pathname));
 }
 
-async function keep(cache: Cache, address: string): Promise<void> {
+async function keep(into: Cache, address: string): Promise<void> {
   // a chunk's name holds its hash, so the browser's own copy is as good as the server's
-  const response = await fetch(address, { cache: address.startsWith(IMMUTABLE) ? 'default' : 'no-cache' });
+  const cache = address.startsWith(IMMUTABLE) ? 'default' : 'no-cache';
+  // on a slow line, the page a parent taps now goes before what may be needed later
+  const response = await fetch(address, { cache, priority: 'low' });
   if (!response.ok || response.redirected)
     throw new Error(`${address} answered ${response.status}${response.redirected ? ' from elsewhere' : ''}`);
   // the version file alone would miss a deployment that is half copied
   if (ENTRY && PAGES.has(readable(address) ?? '') && !(await response.clone().text()).includes(ENTRY))
     throw new OtherVersion(`${address} is a page of another version`);
-  if (!off) await cache.put(address, response);
+  if (!off) await into.put(address, response);
 }
 
 /** Fetches what is not there yet, few at a time; throws at the first that cannot be had. */
