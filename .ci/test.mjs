@@ -94,6 +94,7 @@ const STEPS = {
   'svelte-kit sync': (name) => tool(name, ['svelte-kit', 'sync']),
   'svelte-check': (name) => tool(name, ['svelte-check', '--fail-on-warnings', '--output', 'human']),
   'types without a browser': (name) => tool(name, ['tsc', '-p', '.ci/tsconfig.pure.json']),
+  'types of the worker': (name) => tool(name, ['tsc', '-p', '.ci/tsconfig.worker.json']),
   eslint: (name) => tool(name, ['eslint', '-c', '.ci/eslint.config.mjs', '--max-warnings', '0', '.']),
   prettier: (name) =>
     tool(name, ['prettier', '--check', '--log-level', 'warn', ...PRETTIER_PATHS, '*.{ts,js,md}']),
