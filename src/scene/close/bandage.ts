@@ -6,7 +6,7 @@ import { points } from '../parts/points.ts';
 import { drawBed, drawPad } from './bed.ts';
 import { drawTape } from './foot.ts';
 import { drawHeldBack, drawPointing } from './gestures.ts';
-import { alongWith, drop, inked, limb, profile, quiet, round, type Profile } from './strokes.ts';
+import { alongWith, drop, inked, limb, profile, quiet, type Profile } from './strokes.ts';
 import { bulging, drawSkinAtEdges, drawWrap, smellLines, wrapSpot, type Wrap } from './wrap.ts';
 
 interface View {

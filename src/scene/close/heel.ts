@@ -18,7 +18,6 @@ import { drawBed, drawPad } from './bed.ts';
 import { drawCord, drawPlate, drawTape, layoutPlate } from './foot.ts';
 import {
   alongWith,
-  arc,
   cropField,
   cropLine,
   dense,
@@ -201,7 +200,7 @@ function drawPatch(c: Point, strap: number, scale: number): Shape[] {
   return [
     { d: smooth(halo, true), fill: 'skin-shade', line: 'mark', weight: 2.8, dash: '2 7' },
     { d: smooth(raw, true), fill: 'flush' },
-    quiet(hatch(raw, 8.5, 58), 'ink', 1.6),
+    quiet(hatch(raw, 10, 58), 'ink', 1.6),
     { d: open.map((o) => smooth(o, true)).join(''), fill: 'red', line: 'ink', weight: 1.2 },
   ];
 }

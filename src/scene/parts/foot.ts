@@ -85,10 +85,10 @@ export function sideFoot({ ankle, scale, look, floor = Infinity }: FootLook) {
   ];
   const lay = (pairs: readonly Pair[]) => pairs.map(([u, v]) => place(u, v));
 
-  const fan = 4.3 * (1 - look.legRoll / 60);
+  const fan = 2.5 * (1 - look.legRoll / 60);
   /** The four smaller toes, the little one first because it lies farthest back. */
   const small = [4, 3, 2, 1].map((i) => {
-    const [tip, r] = [[0, 79, 74.5, 69, 62][i]!, [0, 5.7, 5.3, 5, 4.8][i]! * thick * (0.5 + 0.5 * full)];
+    const [tip, r] = [[0, 75.5, 72.5, 69, 65][i]!, [0, 5.7, 5.3, 5, 4.8][i]! * thick * (0.5 + 0.5 * full)];
     const v = -22 + i * fan;
     const shape: Pair[] = [
       [tip - 30, v + r * 0.8],
