@@ -36,7 +36,11 @@ export function pictureMarkup(
   const name = label ? `role="img" aria-label="${escape(label)}"` : 'aria-hidden="true"';
   // With spots the picture is a map to touch: the empty room above the bed, kept for climbing, is left out.
   const top = spots.length > 0 ? picture.height * MAP_CROP : 0;
-  return `<svg class="scene" viewBox="0 ${top} ${picture.width} ${picture.height - top}" ${name} ${attributes}>${paths.join('')}${spots.join('')}</svg>`;
+  const box = `viewBox="0 ${top} ${picture.width} ${picture.height - top}"`;
+  // a picture with a name holds nothing to press, so a map names its drawing and leaves the spots beside it
+  return spots.length > 0
+    ? `<svg class="scene" ${box} ${attributes}><g ${name}>${paths.join('')}</g>${spots.join('')}</svg>`
+    : `<svg class="scene" ${box} ${name} ${attributes}>${paths.join('')}</svg>`;
 }
 
 export const sceneMarkup = (spec: SceneSpec, label: string, links?: SpotLinks): string =>

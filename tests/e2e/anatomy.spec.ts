@@ -57,7 +57,10 @@ async function drawn(browser: Browser, name: PictureName, language: string, side
   });
   // the text above a picture differs by language: the same whole dots for all, and only direction is left
   await svg.locator('xpath=..').evaluate((holder) => {
-    holder.setAttribute('style', 'position: fixed; top: 0; left: 0; width: 320px; z-index: 9');
+    holder.setAttribute(
+      'style',
+      'position: fixed; top: 0; left: 0; width: 320px; z-index: 9; background: white',
+    );
     document.body.append(holder);
   });
   const png = await page.locator('body > .scene-holder svg').screenshot({ animations: 'disabled' });
