@@ -56,7 +56,9 @@ const xy = (p: Point) => `${n(p.x)} ${n(p.y)}`;
 
 /** A straight-edged line or polygon. */
 export function straight(points: readonly Point[], closed = false): string {
-  return points.map((p, i) => (i === 0 ? 'M' : 'L') + xy(p)).join('') + (closed && points.length > 0 ? 'Z' : '');
+  return (
+    points.map((p, i) => (i === 0 ? 'M' : 'L') + xy(p)).join('') + (closed && points.length > 0 ? 'Z' : '')
+  );
 }
 
 /** A soft line or field through every point (Catmull–Rom as cubics). `ease` 0 is straight, 1 is round. */
