@@ -12,6 +12,11 @@
   var byClock = hour >= 22 || hour < 6 ? 'night' : 'day';
   root.setAttribute('data-light', kept.light === 'day' || kept.light === 'night' ? kept.light : byClock);
   root.setAttribute('data-early', 'yes');
+  // the page keeps room for what script adds; after five seconds it stops waiting
+  root.setAttribute('data-coming', 'yes');
+  setTimeout(function () {
+    root.removeAttribute('data-coming');
+  }, 5000);
   if (/^[a-z]+$/.test(kept.skin || '')) root.setAttribute('data-skin', kept.skin);
   if (kept.side === 'left' || kept.side === 'right') root.setAttribute('data-side', kept.side);
 

@@ -90,6 +90,41 @@ test('"not sure" is offered on every sign a nurse must hear of, and on no other'
   }
 });
 
+test('nothing that a finger may press moves when script and notes arrive', async ({ browser }) => {
+  const places = (page: Page) =>
+    page.evaluate(() =>
+      [...document.querySelectorAll<HTMLElement>('main a, main button, main label')]
+        .filter((element) => getComputedStyle(element).visibility === 'visible')
+        .map((element) => ({
+          what:
+            element.dataset.action ??
+            (element instanceof HTMLAnchorElement ? element.href : element.innerText),
+          y: Math.round(element.getBoundingClientRect().y + scrollY),
+        })),
+    );
+  for (const address of [
+    ...RESULTS.filter((row) => row.sign === 'toes-swollen' || row.sign === 'toes-colour').map((row) =>
+      resultAddress('en', row.sign, row.answer),
+    ),
+    resultAddress('en', 'no-poo'),
+    resultAddress('en', 'breath-hard'),
+    '/en/look/toes/',
+    '/en/look/full/1/',
+  ]) {
+    // a phone without notes: what was reported before would rightly raise the class
+    const page = await browser.newPage();
+    await page.goto(address, { waitUntil: 'domcontentloaded' });
+    const before = await places(page);
+    await scriptRuns(page);
+    await expect(page.locator('[data-note="writing"]')).toHaveCount(0);
+    await page.waitForTimeout(300);
+    const after = new Map((await places(page)).map(({ what, y }) => [what, y]));
+    for (const { what, y } of before) expect(after.get(what), `${address} ${what}`).toBe(y);
+    expect(before.length, address).toBeGreaterThan(0);
+    await page.close();
+  }
+});
+
 test('a tap on the drawing opens the place that was tapped', async ({ page }) => {
   for (const [spot, part] of Object.entries(SPOT_PARTS).filter(([spot]) => spot !== 'cord')) {
     await page.goto('/en/look/');
