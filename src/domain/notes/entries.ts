@@ -1,6 +1,7 @@
 /** Notes as they are kept: a grow-only set of coded entries. Corrections are entries, too. */
 import { instant, type Instant, minutes, type Minutes } from '../units.ts';
 import type { Answer } from '../signs/types.ts';
+import { CHOICES, MARKS, WRITERS, type ChoiceKind, type MarkKind, type Writer } from './kinds.ts';
 
 interface Common {
   /** Device (24 random bits, hex) and its own counter: `a1b2c3-17`. */
@@ -9,7 +10,15 @@ interface Common {
   t: Instant;
   /** Local time minus universal time when it was written, in minutes. */
   off: Minutes;
+  by?: Writer;
 }
+
+/** A kind whose content is chosen words, one for each of its fields. */
+type Chosen = {
+  [K in ChoiceKind]: { kind: K } & {
+    -readonly [F in keyof (typeof CHOICES)[K]]: (typeof CHOICES)[K][F] extends readonly (infer V)[] ? V : never;
+  } & (K extends 'answer' ? { question: string } : unknown);
+}[ChoiceKind];
 
 export type Entry = Common &
   (
@@ -20,10 +29,20 @@ export type Entry = Common &
         details?: readonly string[];
       }
     | { kind: 'look'; answers: Readonly<Record<string, Answer>> }
-    | { kind: 'bell' }
-    | { kind: 'told' }
-    | { kind: 'nurse-looked' }
+    | { [K in MarkKind]: { kind: K } }[MarkKind]
+    /** 0–10 in numbers; 0–3 on the four steps none, a little, more, a lot. */
+    | { kind: 'sore'; value: number; scale: 'numbers' | 'steps'; when: 'rest' | 'moving' }
+    | Chosen
+    /** An idea of Things to do that was tried: its id, and whether it shall come again. */
+    | { kind: 'play'; idea: string; again: boolean }
+    /** For the round: one of QUESTIONS, or the family's own words, which are quoted and never calculated with. */
+    | { kind: 'question'; ask: string }
+    | { kind: 'question'; own: string }
     | { kind: 'strike'; strikes: string }
+    /** Two notes of two phones that look like one event: the family says whether they are. */
+    | { kind: 'pair'; first: string; second: string; same: boolean }
+    /** A clock that was wrong: minutes to add to what this device wrote up to its note number `upTo`. */
+    | { kind: 'clock'; device: string; upTo: number; minutes: number }
     /** Something a later or foreign version wrote, or a damaged entry: kept as it is and shown as unknown. */
     | { kind: 'unknown'; raw: unknown }
   );
@@ -65,10 +84,12 @@ function idOfDamaged(value: unknown): string {
  */
 export function parseEntry(value: unknown): Entry {
   const row = isRecord(value) ? value : {};
+  const by = WRITERS.find((writer) => writer === row.by);
   const common = {
     id: isText(row.id) ? row.id : idOfDamaged(value),
     t: instant(isMoment(row.t) ? row.t : 0),
     off: minutes(typeof row.off === 'number' && Math.abs(row.off) <= 16 * 60 ? row.off : 0),
+    ...(by && { by }),
   };
   const whole = isText(row.id) && isMoment(row.t);
   if (!whole) return { ...common, kind: 'unknown', raw: value };
@@ -92,17 +113,63 @@ export function parseEntry(value: unknown): Entry {
           typeof answer === 'string' && ANSWERS.includes(answer) ? (answer as Answer) : 'not-sure';
       return { ...common, kind: 'look', answers: { ...answers } };
     }
-    case 'bell':
-    case 'told':
-    case 'nurse-looked':
-      return { ...common, kind: row.kind };
+    case 'sore': {
+      const { value, scale, when } = row;
+      if ((scale !== 'numbers' && scale !== 'steps') || (when !== 'rest' && when !== 'moving')) break;
+      if (!Number.isInteger(value) || !within(value as number, 0, scale === 'numbers' ? 10 : 3)) break;
+      return { ...common, kind: 'sore', value: value as number, scale, when };
+    }
+    case 'play':
+      if (isText(row.idea) && typeof row.again === 'boolean')
+        return { ...common, kind: 'play', idea: row.idea, again: row.again };
+      break;
+    case 'question':
+      if (isText(row.ask)) return { ...common, kind: 'question', ask: row.ask };
+      if (isOwnWords(row.own)) return { ...common, kind: 'question', own: row.own };
+      break;
     case 'strike':
       if (isText(row.strikes)) return { ...common, kind: 'strike', strikes: row.strikes };
       break;
+    case 'pair':
+      if (isText(row.first) && isText(row.second) && typeof row.same === 'boolean')
+        return { ...common, kind: 'pair', first: row.first, second: row.second, same: row.same };
+      break;
+    case 'clock': {
+      const { device, upTo, minutes: shift } = row;
+      if (!isText(device) || !Number.isSafeInteger(upTo) || (upTo as number) < 0) break;
+      if (!Number.isSafeInteger(shift) || !within(shift as number, -LAST_MINUTE, LAST_MINUTE)) break;
+      return { ...common, kind: 'clock', device, upTo: upTo as number, minutes: shift as number };
+    }
     case 'unknown':
       return { ...common, kind: 'unknown', raw: row.raw };
   }
+  const mark = MARKS.find((kind) => kind === row.kind);
+  if (mark) return { ...common, kind: mark };
+  const chosen = parseChosen(row);
+  if (chosen) return { ...common, ...chosen };
   return { ...common, kind: 'unknown', raw: value };
+}
+
+const within = (value: number, low: number, high: number) => value >= low && value <= high;
+/** As long as a question a family would put to a doctor, and no longer: it must fit a code and a page. */
+export const OWN_WORDS_LENGTH = 140;
+const isOwnWords = (value: unknown): value is string =>
+  typeof value === 'string' && value.trim().length > 0 && value.length <= OWN_WORDS_LENGTH;
+
+/** A kind of chosen words, where every field holds a word this version knows. */
+function parseChosen(row: Record<string, unknown>): Chosen | undefined {
+  const kind = row.kind as ChoiceKind;
+  if (typeof kind !== 'string' || !Object.hasOwn(CHOICES, kind)) return undefined;
+  const read: Record<string, unknown> = { kind };
+  for (const [field, allowed] of Object.entries<readonly string[]>(CHOICES[kind])) {
+    if (!allowed.includes(row[field] as string)) return undefined;
+    read[field] = row[field];
+  }
+  if (kind === 'answer') {
+    if (!isText(row.question)) return undefined;
+    read.question = row.question;
+  }
+  return read as Chosen;
 }
 
 /** Earlier first; within a minute, by device and its counter, so that every device sorts alike. */

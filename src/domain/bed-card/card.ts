@@ -1,0 +1,89 @@
+/** The bed card: what a nurse hands over to the family's phone. No name, no birth date, no case, no number of a bed. */
+import type { Instant, Minutes } from '../units.ts';
+
+/** Choices in the order of the code; they only ever grow at the end. */
+export const CARD_CHOICES = {
+  side: ['left', 'right'],
+  bell: ['cord', 'button', 'desk', 'other'],
+  secondStep: ['call-out', 'go-to-desk', 'second-button', 'emergency-pull'],
+  head: ['flat', 'a-little', 'propped'],
+  canTell: ['yes', 'partly', 'no'],
+  set: ['bandage', 'taped'],
+  atNight: ['grown-up', 'nobody'],
+  hands: ['both', 'left', 'right', 'none'],
+  drip: ['none', 'left', 'right'],
+} as const;
+type Choice<K extends keyof typeof CARD_CHOICES> = (typeof CARD_CHOICES)[K][number];
+
+/** Ages as the card holds them: whole years, below three also months. */
+export interface CardAge {
+  /** 1–17. */
+  years: number;
+  /** 0–11, below three years only. */
+  months?: number;
+}
+
+export interface BedCard {
+  side: Choice<'side'>;
+  bell: Choice<'bell'>;
+  secondStep: Choice<'secondStep'>;
+  /** 2–10. */
+  secondStepMinutes: number;
+  age?: CardAge;
+  head?: Choice<'head'>;
+  /** "A little" holds until then. */
+  headUntil?: Instant;
+  canTell: Choice<'canTell'>;
+  /** A numbing block runs until about then. It never lowers a class and explains no sign away. */
+  numbingUntil?: Instant;
+  set: Choice<'set'>;
+  atNight?: Choice<'atNight'>;
+  /** Whether the other foot can be used for comparing. */
+  compare: boolean;
+  /** 6–12. */
+  noWeeHours: number;
+  /** 30–90. */
+  medicineWaitMinutes: number;
+  nothingByMouthUntil?: Instant;
+  /** Things are not shared with other beds. The reason is not on the card. */
+  ownThingsOnly: boolean;
+  hands: Choice<'hands'>;
+  drip: Choice<'drip'>;
+  /** A language tag, such as `en` or `pl`. */
+  wardLanguage: string;
+  madeAt: Instant;
+  /** Local time minus universal time where it was made. */
+  off: Minutes;
+}
+
+/** What the nurse may type to be checked. None of it goes into the code. */
+export interface SetUpNumbers {
+  age?: CardAge;
+  weightKg?: number;
+  loadKg?: number;
+  bedEnd?: 'ordinary' | 'strong';
+}
+
+export const LIMITS = {
+  ageYears: [1, 17],
+  weightKg: [3, 150],
+  loadKg: [0.2, 10],
+  secondStepMinutes: [2, 10],
+  noWeeHours: [6, 12],
+  medicineWaitMinutes: [30, 90],
+} as const;
+
+export const START_CARD = {
+  secondStepMinutes: 5,
+  canTell: 'yes',
+  set: 'bandage',
+  compare: true,
+  noWeeHours: 8,
+  medicineWaitMinutes: 45,
+  ownThingsOnly: false,
+  hands: 'both',
+  drip: 'none',
+} as const satisfies Partial<BedCard>;
+
+/** After this many minutes a card asks "still right?". */
+export const CARD_HOLDS_MINUTES = 48 * 60;
