@@ -83,7 +83,7 @@ export function medicineFaults(texts: Texts): string[] {
 
 /** English has one word for each thing, so that picture, button and sentence say the same. */
 const OTHER_NAMES: readonly (readonly [RegExp, string])[] = [
-  [/(?<!hanging |body )\bweights?\b/iu, 'hanging weight'],
+  [/(?<!hanging |body )(?<!\{\{)\bweights?\b/iu, 'hanging weight'],
   [/\b(?:load|sandbag|bag)\b/iu, 'hanging weight'],
   [/\b(?:rope|string|line(?= of traction))\b/iu, 'cord'],
   [/\bpulley/iu, 'wheel'],

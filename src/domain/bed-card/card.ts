@@ -49,7 +49,7 @@ export interface BedCard {
   ownThingsOnly: boolean;
   hands: Choice<'hands'>;
   drip: Choice<'drip'>;
-  /** A language tag, such as `en` or `pl`. */
+  /** A language tag of two or three letters, with at most one script or region: `pl`, `pt-BR`, `zh-Hant`. */
   wardLanguage: string;
   madeAt: Instant;
   /** Local time minus universal time where it was made. */
@@ -71,6 +71,12 @@ export const LIMITS = {
   secondStepMinutes: [2, 10],
   noWeeHours: [6, 12],
   medicineWaitMinutes: [30, 90],
+  /** Whole quarter hours from 1970, as many as the code has room for: into the year 2089. */
+  madeAt: [0, (2 ** 22 - 1) * 15],
+  /** From where the day begins last to where it begins first. */
+  off: [-12 * 60, 14 * 60],
+  /** How long after `madeAt` a time on the card may lie: longer than a card holds. */
+  untilMinutes: [0, 255 * 15],
 } as const;
 
 export const START_CARD = {

@@ -16,7 +16,9 @@ interface Common {
 /** A kind whose content is chosen words, one for each of its fields. */
 type Chosen = {
   [K in ChoiceKind]: { kind: K } & {
-    -readonly [F in keyof (typeof CHOICES)[K]]: (typeof CHOICES)[K][F] extends readonly (infer V)[] ? V : never;
+    -readonly [F in keyof (typeof CHOICES)[K]]: (typeof CHOICES)[K][F] extends readonly (infer V)[]
+      ? V
+      : never;
   } & (K extends 'answer' ? { question: string } : unknown);
 }[ChoiceKind];
 
@@ -61,7 +63,7 @@ const isRecord = (value: unknown): value is Record<string, unknown> =>
 const isText = (value: unknown): value is string =>
   typeof value === 'string' && value.length > 0 && value.length <= 80;
 /** Calendars end 144 thousand million minutes from 1970; a year is left for offsets. */
-const LAST_MINUTE = 8.64e15 / 60_000 - 527_040;
+export const LAST_MINUTE = 8.64e15 / 60_000 - 527_040;
 const isMoment = (value: unknown): value is number =>
   typeof value === 'number' && Math.abs(value) <= LAST_MINUTE;
 

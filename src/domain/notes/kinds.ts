@@ -22,7 +22,14 @@ export const CHOICES = {
   visit: { who: ['family', 'friends', 'school', 'play-specialist', 'other'] },
   answer: { what: ['yes', 'no', 'later', 'ask-again', 'doctor-will-say', 'see-leaflet'] },
   'bed-note': {
-    what: ['next-medicine-asked', 'x-ray-planned', 'round-asked', 'sleeps-badly', 'eats-little', 'needs-calm'],
+    what: [
+      'next-medicine-asked',
+      'x-ray-planned',
+      'round-asked',
+      'sleeps-badly',
+      'eats-little',
+      'needs-calm',
+    ],
   },
 } as const;
 export type ChoiceKind = keyof typeof CHOICES;

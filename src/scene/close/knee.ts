@@ -5,6 +5,7 @@
 import type { SceneSpec } from '../spec.ts';
 import { at, mix, ring, smooth, straight, turn, type Picture, type Point, type Shape } from '../shapes.ts';
 import { FOOT_BUILD, shiftHatch } from '../parts/foot.ts';
+import { turnEdges } from '../parts/turns.ts';
 import { drawCold } from './cold.ts';
 import { hump, inked, joined, limb, profile, quiet, round, strip } from './strokes.ts';
 
@@ -215,8 +216,7 @@ function drawBand(g: KneeGeometry): Shape[] {
       smooth([...last].reverse()),
       smooth([last[0]!, ...side(g.inner, -6, first[0]!.y, last[0]!.y).reverse(), first[0]!]),
     ) + 'Z';
-  const turns: number[] = [];
-  for (let y = from + 22; y < to - 10; y += 21) turns.push(y);
+  const turns = turnEdges(from, to, 19);
   const strips = turns
     .map((y) => joined(smooth(across(g, y, 5, 5)), smooth(across(g, y + 5, 5, 5).reverse())) + 'Z')
     .join('');

@@ -1,6 +1,7 @@
 /** The leg bandage in every close picture: turns, edges, folds, wet, stain, and the pen lines on the skin. */
 import type { SceneSpec } from '../spec.ts';
 import { at, hatch, mix, ring, smooth, type Point, type Shape } from '../shapes.ts';
+import { turnEdges } from '../parts/turns.ts';
 import { along, drop, hump, inked, joined, quiet, round, waves, type Profile } from './strokes.ts';
 
 /** A bandage on a lying leg, `from` the knee side `to` the foot side of the page. */
@@ -13,7 +14,7 @@ export interface Wrap {
   /** Where staff drew the line; the edge slides, the line stays. Left out where the page cuts the bandage. */
   penFrom?: number;
   penTo?: number;
-  /** Distance of two turns. */
+  /** Distance of two edges: half the width of the bandage. */
   pitch: number;
   /** Size of what happens to it: 1 on the bandage picture, smaller elsewhere. */
   size: number;
@@ -79,8 +80,10 @@ export function drawWrap(spec: SceneSpec, wrap: Wrap): Shape[] {
       : joined(top, last, bottom, first) + 'Z';
   const shapes: Shape[] = [inked(outline, 'band')];
 
-  const turns: number[] = [];
-  for (let x = from + pitch * 0.85; x < to - pitch * 0.62; x += pitch) turns.push(x);
+  // where the page cuts a bandage off, its turns go on beyond the page
+  const turns = turnEdges(openFrom ? to - 12 * pitch : from, openTo ? from + 12 * pitch : to, pitch).filter(
+    (x) => x > from + pitch * 0.5 && x < to - pitch * 0.4,
+  );
   const lean = pitch * 0.7;
   // marks on the bandage stay inside its outline
   const [inUpper, inLower]: Profile[] = [(x) => upper(x) + 1.3, (x) => lower(x) - 1.3] as Profile[];

@@ -3,6 +3,7 @@ import type { SceneSpec } from '../spec.ts';
 import { at, between, hatch, oval, plus, smooth, straight, type Point, type Shape } from '../shapes.ts';
 import type { WholeGeometry } from './layout.ts';
 import { alongLimb, bow, leftOf, profile, scale, soften, tube, unit } from './limbs.ts';
+import { turnEdges } from '../parts/turns.ts';
 import { drawFoot } from './foot.ts';
 
 /** Upper and lower contour of a straight leg, hip to ankle, off its line. */
@@ -32,9 +33,11 @@ const LOWER = [
   [1.02, 8.4],
 ] as const;
 
-/** Where the bandage starts and ends as put on by staff, and the knee. */
-export const BAND = { top: 0.37, foot: 0.93 } as const;
 export const KNEE = 0.5;
+/** Where the bandage starts and ends as put on by staff: below the knee, whose sides and back stay free. */
+export const BAND = { top: KNEE + 0.09, foot: 0.93 } as const;
+/** How far an edge may slip from its line. */
+const SLIP = 0.16;
 
 export function legFrame(spec: SceneSpec, g: WholeGeometry) {
   const girth = g.build.girth;
@@ -42,7 +45,7 @@ export function legFrame(spec: SceneSpec, g: WholeGeometry) {
   const kink = (s: number) => (spec.thigh === 'bent' ? 15 * Math.max(0, 1 - Math.abs(s - 0.19) / 0.19) : 0);
   const thick = (s: number) => (spec.thigh === 'thick' ? 12 * Math.max(0, 1 - ((s - 0.14) / 0.25) ** 2) : 0);
   const tight = (s: number) => {
-    const top = BAND.top + spec.bandTop * 0.2;
+    const top = BAND.top + spec.bandTop * SLIP;
     return spec.bandTight * 2.6 * Math.max(0, 1 - Math.abs(s - top + 0.035) / 0.04);
   };
   return {
@@ -73,14 +76,14 @@ export function stretch(
 
 function bandage(spec: SceneSpec, g: WholeGeometry): Shape[] {
   const frame = legFrame(spec, g);
-  const top = BAND.top + spec.bandTop * 0.2;
-  const foot = BAND.foot - spec.bandFoot * 0.2;
+  const top = BAND.top + spec.bandTop * SLIP;
+  const foot = BAND.foot - spec.bandFoot * SLIP;
   const across = (s: number, lean: number): [Point, Point, Point] => [
     frame.upper(s - lean, -1),
     frame.line(s + 0.024, 0),
     frame.lower(s + lean, -1.6),
   ];
-  const turns = steps(top + 0.06, foot - 0.04, 6).map((s) => bow(...across(s, 0.03)));
+  const turns = turnEdges(top, foot, 0.048).map((s) => bow(...across(s, 0.02)));
   const edge = stretch(spec, g, top, foot, 1.8, 7);
   const shapes: Shape[] = [];
   // pen lines stay where staff drew them
@@ -151,7 +154,7 @@ function bandage(spec: SceneSpec, g: WholeGeometry): Shape[] {
   return shapes;
 }
 
-/** The kneecap shows through the bandage and tells how the leg is rolled. */
+/** The bare kneecap tells how the leg is rolled. */
 function kneecap(spec: SceneSpec, g: WholeGeometry): Shape[] {
   const frame = legFrame(spec, g);
   const down = (spec.legRoll / 45) * 15;
@@ -167,7 +170,7 @@ function kneecap(spec: SceneSpec, g: WholeGeometry): Shape[] {
   return [
     {
       d: oval(middle, 10, 5.8, (Math.atan2(along.y, along.x) * 180) / Math.PI),
-      fill: 'band',
+      fill: 'skin',
       line: 'ink',
       weight: 1.7,
     },
