@@ -83,7 +83,7 @@ export function medicineFaults(texts: Texts): string[] {
 
 /** English has one word for each thing, so that picture, button and sentence say the same. */
 const OTHER_NAMES: readonly (readonly [RegExp, string])[] = [
-  [/(?<!hanging |body )(?<!\{\{)\bweights?\b/iu, 'hanging weight'],
+  [/(?<!hanging |body )\bweights?\b/iu, 'hanging weight'],
   [/\b(?:load|sandbag|bag)\b/iu, 'hanging weight'],
   [/\b(?:rope|string|line(?= of traction))\b/iu, 'cord'],
   [/\bpulley/iu, 'wheel'],
@@ -95,7 +95,8 @@ const OTHER_NAMES: readonly (readonly [RegExp, string])[] = [
 export function oneWordFaults(texts: Texts): string[] {
   return OTHER_NAMES.flatMap(([pattern, word]) =>
     Object.entries(texts)
-      .filter(([, text]) => pattern.test(text))
+      // the name of a placeholder is not shown
+      .filter(([, text]) => pattern.test(text.replaceAll(/\{\{\w+\}\}/gu, '')))
       .map(([key, text]) => `${key}: say "${word}", saw "${text}"`),
   );
 }
