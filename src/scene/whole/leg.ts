@@ -37,7 +37,7 @@ export const KNEE = 0.5;
 /** Where the bandage starts and ends as put on by staff: below the knee, whose sides and back stay free. */
 export const BAND = { top: KNEE + 0.09, foot: 0.93 } as const;
 /** How far an edge may slip from its line. */
-const SLIP = 0.16;
+const SLIP = 0.1;
 
 export function legFrame(spec: SceneSpec, g: WholeGeometry) {
   const girth = g.build.girth;
