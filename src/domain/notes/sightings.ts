@@ -3,33 +3,61 @@ import type { Answer, Sighting } from '../signs/types.ts';
 import type { Instant } from '../units.ts';
 import { byTime, struckIds, type Entry } from './entries.ts';
 
+/** A sighting with the note it comes from, and the steps of the answer to it. */
+export interface TracedSighting extends Sighting {
+  note: string;
+  bellAt?: Instant;
+  wordAt?: Instant;
+  nurseCameAt?: Instant;
+}
+
 /**
  * Every sighting in the notes, each closed by the next "a nurse looked" after it and by nothing else.
  * An entry this version does not know is a sighting of an unknown sign: it stays, and counts as tell-nurse.
  */
 export function sightingsOf(entries: readonly Entry[]): Sighting[] {
+  return tracedSightings(entries).map(
+    ({ note: _note, bellAt: _bell, wordAt: _word, nurseCameAt: _came, ...seen }) => seen,
+  );
+}
+
+/** The same sightings, each with its note and the first bell, word and coming of a nurse after it. */
+export function tracedSightings(entries: readonly Entry[]): TracedSighting[] {
   const struck = struckIds(entries);
   const kept = entries.filter((entry) => !struck.has(entry.id)).sort(byTime);
-  const open: Sighting[] = [];
-  const done: Sighting[] = [];
+  let open: TracedSighting[] = [];
+  const done: TracedSighting[] = [];
+  // up to here each open sighting has the mark already: the first of its kind counts
+  let marked = { bell: 0, told: 0, 'nurse-came': 0 };
   for (const entry of kept) {
     switch (entry.kind) {
       case 'sign':
-        open.push(sighting(entry.sign, entry.answer, entry.t, entry.details));
+        open.push(sighting(entry.id, entry.sign, entry.answer, entry.t, entry.details));
         break;
       case 'look':
         for (const [sign, answer] of Object.entries(entry.answers))
-          if (answer === 'different' || answer === 'not-sure') open.push(sighting(sign, answer, entry.t));
+          if (answer === 'different' || answer === 'not-sure')
+            open.push(sighting(entry.id, sign, answer, entry.t));
         break;
       case 'unknown':
-        open.push(sighting(`unknown:${entry.id}`, 'different', entry.t));
+        open.push(sighting(entry.id, `unknown:${entry.id}`, 'different', entry.t));
         break;
       case 'bell':
       case 'told':
-        open.forEach((s) => (s.toldAt ??= entry.t));
+      case 'nurse-came':
+        for (; marked[entry.kind] < open.length; marked[entry.kind]++) {
+          const seen = open[marked[entry.kind]]!;
+          if (entry.kind === 'nurse-came') seen.nurseCameAt = entry.t;
+          else {
+            seen[entry.kind === 'bell' ? 'bellAt' : 'wordAt'] = entry.t;
+            seen.toldAt ??= entry.t;
+          }
+        }
         break;
       case 'nurse-looked':
-        done.push(...open.splice(0).map((s) => ({ ...s, lookedAt: entry.t })));
+        for (const seen of open) done.push({ ...seen, lookedAt: entry.t });
+        open = [];
+        marked = { bell: 0, told: 0, 'nurse-came': 0 };
         break;
       case 'strike':
         break;
@@ -38,8 +66,14 @@ export function sightingsOf(entries: readonly Entry[]): Sighting[] {
   return [...done, ...open];
 }
 
-function sighting(sign: string, answer: Answer, at: Instant, details?: readonly string[]): Sighting {
-  const seen: Sighting = { sign, answer, at };
+function sighting(
+  note: string,
+  sign: string,
+  answer: Answer,
+  at: Instant,
+  details?: readonly string[],
+): TracedSighting {
+  const seen: TracedSighting = { note, sign, answer, at };
   // stored without the sign's name in front; the rules want `sign/detail`
   if (details?.length) seen.details = details.map((detail) => `${sign}/${detail}`);
   return seen;

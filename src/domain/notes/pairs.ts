@@ -1,0 +1,175 @@
+/** One event that two phones noted: shown as a pair, and counted once only after the family said so. */
+import { byTime, struckIds, type Entry, type EntryKind } from './entries.ts';
+import { writtenAs } from './clocks.ts';
+
+/** Notes of one event lie at most so many minutes apart. */
+export const PAIR_MINUTES = 10;
+
+/** Notes about notes are no events, and what cannot be read cannot be compared. */
+const NO_EVENT: ReadonlySet<EntryKind> = new Set(['strike', 'pair', 'clock', 'unknown']);
+
+/** At least and at most so many. They differ while a pair is unanswered. */
+export interface Count {
+  low: number;
+  high: number;
+}
+
+/** What may be one event: its parts are one for sure each (a note, or notes the family called the same). */
+export interface PossibleEvent {
+  parts: readonly (readonly Entry[])[];
+}
+
+export interface Pair {
+  first: string;
+  second: string;
+  kind: EntryKind;
+  /** One said "the same", another "two": both notes stay, and the question is asked again. */
+  contradicted?: true;
+}
+
+/**
+ * Notes of two phones that look like one event and that nobody has answered for: "both of you?".
+ *
+ * The same kind with the same content, by different phones, at most ten minutes apart, none of them struck. A phone
+ * that wrote twice meant two events, so of three notes in a row each is offered with one other at most.
+ * Hand in corrected notes: a wrong clock would part what belongs together.
+ */
+export function pairsOf(entries: readonly Entry[]): Pair[] {
+  const answers = answersIn(entries, struckIds(entries));
+  const pairs = eventsOf(entries).flatMap(({ parts }) =>
+    parts.slice(1).map((part, i): Pair => {
+      const [first, second] = [parts[i]![0]!, part[0]!];
+      const pair: Pair = { first: first.id, second: second.id, kind: first.kind };
+      return answers.get(pairKey(first.id, second.id)) === 'both' ? { ...pair, contradicted: true } : pair;
+    }),
+  );
+  return pairs;
+}
+
+/**
+ * How many events of these kinds there were, at least and at most: an unanswered pair counts once at least and twice
+ * at most, a pair that was called the same counts once.
+ *
+ * @example countOf(notes, 'wee') // { low: 3, high: 4 }: shown as "3–4" until somebody taps
+ */
+export function countOf(entries: readonly Entry[], ...kinds: readonly EntryKind[]): Count {
+  return countEvents(eventsOf(entries, (entry) => kinds.includes(entry.kind)));
+}
+
+export const countEvents = (events: readonly PossibleEvent[]): Count => ({
+  low: events.length,
+  high: events.reduce((sum, event) => sum + event.parts.length, 0),
+});
+
+/** Every note of a list of events, each once. */
+export const notesOf = (events: readonly PossibleEvent[]): Entry[] =>
+  events.flatMap((event) => event.parts.flat());
+
+/**
+ * The events behind the notes, earliest first, for counting and for sums. Only notes that `keep` lets through are
+ * taken; strikes and answers to pairs are read from all of them.
+ */
+export function eventsOf(
+  entries: readonly Entry[],
+  keep: (entry: Entry) => boolean = () => true,
+): PossibleEvent[] {
+  const struck = struckIds(entries);
+  const kept = entries
+    .filter((entry) => !NO_EVENT.has(entry.kind) && !struck.has(entry.id) && keep(entry))
+    .sort(byTime);
+  const answers = answersIn(entries, struck);
+
+  const waiting = new Map<string, OpenEvent[]>();
+  const events: OpenEvent[] = [];
+  for (const part of partsOf(kept, answers)) {
+    const key = contentOf(part[0]!);
+    const devices = new Set(part.map(deviceOf));
+    const [from, to] = [part[0]!.t, part.at(-1)!.t];
+    const near = (waiting.get(key) ?? []).filter((event) => from - event.from <= PAIR_MINUTES);
+    const fits = (event: OpenEvent) =>
+      Math.max(event.to, to) - event.from <= PAIR_MINUTES &&
+      ![...devices].some((device) => event.devices.has(device)) &&
+      !event.parts.flat().some((a) => part.some((b) => answers.get(pairKey(a.id, b.id)) === 'two'));
+    // the earliest that fits: with two phones this leaves as few events as can be
+    const event = near.find(fits);
+    if (event) {
+      event.parts.push(part);
+      event.to = Math.max(event.to, to);
+      devices.forEach((device) => event.devices.add(device));
+      waiting.set(key, near);
+    } else {
+      const started: OpenEvent = { parts: [part], from, to, devices };
+      events.push(started);
+      waiting.set(key, [...near, started]);
+    }
+  }
+  return events.map(({ parts }) => ({ parts }));
+}
+
+interface OpenEvent {
+  parts: (readonly Entry[])[];
+  from: number;
+  to: number;
+  devices: Set<string>;
+}
+
+const deviceOf = (entry: Entry): string => writtenAs(entry.id)?.device ?? entry.id;
+const pairKey = (a: string, b: string) => JSON.stringify(a < b ? [a, b] : [b, a]);
+
+type PairAnswer = 'one' | 'two' | 'both';
+/** What the family said about each pair; no later word wins over an earlier one. */
+function answersIn(entries: readonly Entry[], struck: ReadonlySet<string>): Map<string, PairAnswer> {
+  const answers = new Map<string, PairAnswer>();
+  for (const entry of entries) {
+    if (entry.kind !== 'pair' || struck.has(entry.id)) continue;
+    const key = pairKey(entry.first, entry.second);
+    const said = entry.same ? 'one' : 'two';
+    const known = answers.get(key);
+    answers.set(key, known && known !== said ? 'both' : said);
+  }
+  return answers;
+}
+
+/** Notes put together that the family called the same, in the order of the first of each. */
+function partsOf(kept: readonly Entry[], answers: ReadonlyMap<string, PairAnswer>): Entry[][] {
+  const byId = new Map(kept.map((entry) => [entry.id, entry]));
+  const leader = new Map<string, string>();
+  const find = (id: string): string => {
+    let top = id;
+    for (let next = leader.get(top); next !== undefined; next = leader.get(top)) top = next;
+    return top;
+  };
+  for (const [key, answer] of answers) {
+    if (answer !== 'one') continue;
+    const [a, b] = (JSON.parse(key) as [string, string]).map((id) => byId.get(id));
+    // a word about two unlike notes is about nothing
+    if (!a || !b || contentOf(a) !== contentOf(b)) continue;
+    const [first, second] = [find(a.id), find(b.id)];
+    if (first !== second) leader.set(second, first);
+  }
+  const parts = new Map<string, Entry[]>();
+  for (const entry of kept) {
+    const top = find(entry.id);
+    const part = parts.get(top);
+    if (part) part.push(entry);
+    else parts.set(top, [entry]);
+  }
+  return [...parts.values()];
+}
+
+const NOT_CONTENT: ReadonlySet<string> = new Set(['id', 't', 'off', 'by', 'writtenAt']);
+
+/** What a note says, without who, when and where; fields in a fixed order, so that every phone compares alike. */
+function contentOf(entry: Entry): string {
+  return JSON.stringify(
+    Object.entries(entry)
+      .filter(([field]) => !NOT_CONTENT.has(field))
+      .map(([field, value]) => [field, inOrder(value)])
+      .sort(([a], [b]) => (String(a) < String(b) ? -1 : 1)),
+  );
+}
+
+const inOrder = (value: unknown): unknown =>
+  typeof value === 'object' && value !== null && !Array.isArray(value)
+    ? Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1))
+    : value;

@@ -1,0 +1,467 @@
+/** Everything the family's own page and the staff page show of the notes, each figure with the notes it comes from. */
+import { DAY_MINUTES, localDay } from '../clock/local.ts';
+import { assess } from '../signs/assess.ts';
+import { signsFromSoreness } from '../signs/over-time.ts';
+import type { Assessment, Because, Context, Urgency } from '../signs/types.ts';
+import { highest, rankOf } from '../signs/urgency.ts';
+import type { Instant } from '../units.ts';
+import { CLOCK_TOLERANCE, correctedNotes, isUndated } from './clocks.ts';
+import { struckIds, type Entry, type EntryKind } from './entries.ts';
+import { countEvents, eventsOf, notesOf, type Count, type PossibleEvent } from './pairs.ts';
+import { reportOf } from './report.ts';
+import { tracedSightings, type TracedSighting } from './sightings.ts';
+import { stretchesOf, type Stretch } from './sleep.ts';
+
+/** How a page counts: the rules' context without its moment, and which of the six looks asks about a sign. */
+export interface SummarySettings extends Omit<Context, 'now'> {
+  lookOf: Readonly<Record<string, string | undefined>>;
+}
+
+/** Ids of the notes a figure was counted from, so that the page can show how it was counted. */
+export interface Counted {
+  from: readonly string[];
+}
+export type CountedEvents = Count & Counted;
+
+export interface LookAgo extends Counted {
+  at: Instant;
+  minutes: number;
+  /** How many of the six looks were answered in it. */
+  looks: number;
+}
+
+/** A sign no nurse has looked at since it was seen. */
+export interface OpenSign extends Counted {
+  sign: string;
+  /** The class of this sign by itself; combinations and waiting are in `assessment`. */
+  urgency: Urgency;
+  /** First and last time it was seen since a nurse looked. */
+  since: Instant;
+  lastSeen: Instant;
+  /** The first of each after `since`. */
+  bellAt?: Instant;
+  wordAt?: Instant;
+  nurseCameAt?: Instant;
+  /** It was seen again, or for the first time, after the last time anybody was told. */
+  untold: boolean;
+}
+
+/** A sign that was seen at least twice, or may have been, in the last 24 hours. */
+export interface Repeat extends CountedEvents {
+  sign: string;
+  first: Instant;
+  last: Instant;
+  nurseLookedBetween: boolean;
+}
+
+export interface SorePoint {
+  id: string;
+  at: Instant;
+  value: number;
+  scale: 'numbers' | 'steps';
+  when: 'rest' | 'moving';
+}
+/** How fast soreness rose (above 0) or fell in the last six hours: the straight line nearest to the values. */
+export interface Slope extends Counted {
+  perHour: number;
+  scale: SorePoint['scale'];
+}
+
+export interface SorenessSummary extends Counted {
+  /** The last 24 hours. */
+  points: readonly SorePoint[];
+  medicine: readonly { id: string; at: Instant }[];
+  asked: CountedEvents;
+  /** Missing where fewer than two moments were noted on the scale of the last one. */
+  slope: { rest?: Slope; moving?: Slope };
+  /** R17–R19, where they hold now. */
+  flags: readonly Because[];
+}
+
+/** The last time of something, and how often in 24 hours. `last` is missing where it was never noted. */
+export interface Since extends CountedEvents {
+  last?: { id: string; at: Instant; minutes: number };
+}
+
+export interface PooSince extends Since {
+  /** Calendar days by the clocks on the wall, and whole 24 hours. */
+  calendarDays?: number;
+  wholeDays?: number;
+}
+
+export interface SleepSummary extends Counted {
+  /** The longest stretch that ended in the last 24 hours, in its whole length. */
+  longest?: { from: Instant; to: Instant; minutes: number };
+  /** Minutes of the last 24 hours in stretches that have an end. */
+  totalMinutes: number;
+  wakings: CountedEvents;
+  naps: CountedEvents;
+  /** "Fell asleep" was the last that was noted; not in the total, since nobody noted an end. */
+  asleepSince?: Instant;
+  /** Stretches of the last 24 hours whose end nobody noted, in no sum. */
+  withoutEnd: readonly Stretch[];
+}
+
+export interface IdeaTried extends Counted {
+  idea: string;
+  again: number;
+  notAgain: number;
+}
+
+export interface QuestionShown extends Counted {
+  /** One of the fixed questions, or the family's own words. */
+  ask?: string;
+  own?: string;
+  askedAt: Instant;
+  answers: readonly { id: string; what: string; at: Instant }[];
+  /** `waiting`: no answer; `put-off`: only "later", "ask again" or "the doctor will say". */
+  state: 'waiting' | 'put-off' | 'answered';
+}
+
+/** A note that was taken back: it counts nowhere and is shown for ever. */
+export interface StruckNote {
+  id: string;
+  /** Missing where the struck note has not reached this phone. */
+  kind?: EntryKind;
+  at?: Instant;
+  struckAt: Instant;
+  /** What a struck sign or look would be by itself. */
+  urgency?: Urgency;
+  /** Ids of the strikes. */
+  from: readonly string[];
+}
+
+export interface Summary {
+  assessment: Assessment;
+  lastLook?: LookAgo;
+  open: readonly OpenSign[];
+  repeats: readonly Repeat[];
+  soreness: SorenessSummary;
+  /** Quarter cups of the last 24 hours; sips are counted, not measured. */
+  drinks: Counted & { quarters: Count; sips: Count };
+  wee: Since;
+  poo: PooSince;
+  sleep: SleepSummary;
+  play: { tried: CountedEvents; ideas: readonly IdeaTried[]; helped: readonly string[] };
+  /** Three at most for the round: without an answer first, then those put off, newest first. */
+  questions: { shown: readonly QuestionShown[]; more: number };
+  struck: readonly StruckNote[];
+  /** Notes without a time, for the top of the page. */
+  undated: readonly string[];
+  /** Notes from after now: a clock was wrong. They count as seen, and in no sum. */
+  ahead: readonly string[];
+  /** Since when anything has been noted; "no poo noted" says nothing about the days before. */
+  notesSince?: Instant;
+}
+
+const ROUND_QUESTIONS = 3;
+const LOOKS_OF_A_LOOK = 4;
+const SLOPE_MINUTES = 360;
+/** Quarter cups; a sip has no measure. */
+const QUARTERS = { sip: 0, quarter: 1, half: 2, full: 4 } as const;
+const PUT_OFF: ReadonlySet<string> = new Set(['later', 'ask-again', 'doctor-will-say']);
+
+/**
+ * What the notes add up to at this moment: what is open, what came again, soreness, drinks, wee, poo, sleep, play,
+ * questions; and what was taken back, has no time or comes from a clock that is ahead.
+ *
+ * Struck notes leave every sum and the class; a strike that is struck still strikes, so a note that was taken back by
+ * mistake is written anew. Wrong clocks are corrected first. What two phones noted is a range until the family
+ * says whether it was one event. The order of the notes makes no difference.
+ *
+ * Shape: JSON in, JSON out; facts only, no sentences.
+ * Units: instants and lengths in whole universal minutes; "24 hours" are 1440 of them, whatever the clocks do.
+ * Errors: none.
+ * Not: it does not know what a nurse wrote or saw, and nothing here says that all is well.
+ * Source: design of the notes page (our-proposal); R17–R19 as in content/rules.ts.
+ */
+export function summarise(entries: readonly Entry[], now: Instant, settings: SummarySettings): Summary {
+  const context: Context = { ...settings, now };
+  const all = correctedNotes(entries);
+  const struckSet = struckIds(all);
+  const kept = all.filter((entry) => !struckSet.has(entry.id));
+  const told = kept.filter((entry) => entry.kind !== 'strike');
+  const past = told.filter((entry) => entry.t <= now + CLOCK_TOLERANCE && !isUndated(entry));
+  const lastDay = past.filter((entry) => now - entry.t < DAY_MINUTES);
+  // pair answers may be older or newer than the notes they are about
+  const events = (keep: (entry: Entry) => boolean): PossibleEvent[] => {
+    const some = lastDay.filter(keep);
+    return some.length ? eventsOf([...some, ...told.filter((entry) => entry.kind === 'pair')]) : [];
+  };
+  const counted = (keep: (entry: Entry) => boolean): CountedEvents => {
+    const found = events(keep);
+    return { ...countEvents(found), from: idsOf(notesOf(found)) };
+  };
+  const report = reportOf(all, context);
+  const alone = urgencyAlone(context);
+
+  const summary: Summary = {
+    assessment: assess(report, context),
+    open: openOf(tracedSightings(all), alone),
+    repeats: repeatsOf(events, lastDay),
+    soreness: sorenessOf(lastDay, now, counted, signsFromSoreness(report, context)),
+    drinks: drinksOf(events),
+    wee: sinceOf(past, now, 'wee', counted),
+    poo: pooOf(past, now, context, counted),
+    sleep: sleepOf(past, now, counted),
+    play: playOf(past, counted),
+    questions: questionsOf(past),
+    struck: struckOf(all, alone),
+    undated: idsOf(told.filter(isUndated)),
+    ahead: idsOf(told.filter((entry) => entry.t > now + CLOCK_TOLERANCE)),
+  };
+  const look = lastLookOf(past, now, settings.lookOf);
+  if (look) summary.lastLook = look;
+  if (past[0]) summary.notesSince = past[0].t;
+  return summary;
+}
+
+const idsOf = (entries: readonly Entry[]): string[] => entries.map((entry) => entry.id);
+const ofKind =
+  <K extends EntryKind>(kind: K) =>
+  (entry: Entry): entry is Extract<Entry, { kind: K }> =>
+    entry.kind === kind;
+function put<T>(lists: Map<string, T[]>, key: string, value: T): void {
+  const list = lists.get(key);
+  if (list) list.push(value);
+  else lists.set(key, [value]);
+}
+type CountOf = (keep: (entry: Entry) => boolean) => CountedEvents;
+type EventsOf = (keep: (entry: Entry) => boolean) => PossibleEvent[];
+
+/** How urgent one sighting is alone, by the same rules as everything else. */
+function urgencyAlone(context: Context) {
+  const known = new Map<string, Urgency>();
+  return (seen: Pick<TracedSighting, 'sign' | 'answer' | 'details'>): Urgency => {
+    const key = JSON.stringify([seen.sign, seen.answer, seen.details]);
+    const found = known.get(key);
+    if (found) return found;
+    const { urgency } = assess(
+      { answers: { [seen.sign]: seen.answer }, details: seen.details ?? [] },
+      context,
+    );
+    known.set(key, urgency);
+    return urgency;
+  };
+}
+
+function openOf(sightings: readonly TracedSighting[], alone: ReturnType<typeof urgencyAlone>): OpenSign[] {
+  const bySign = new Map<string, TracedSighting[]>();
+  for (const seen of sightings) {
+    if (seen.lookedAt === undefined) put(bySign, seen.sign, seen);
+  }
+  const open = [...bySign].map(([sign, line]): OpenSign => {
+    const { at: since, bellAt, wordAt, nurseCameAt } = line[0]!;
+    return {
+      sign,
+      urgency: highest(line.map(alone)),
+      since,
+      lastSeen: line.at(-1)!.at,
+      ...(bellAt !== undefined && { bellAt }),
+      ...(wordAt !== undefined && { wordAt }),
+      ...(nurseCameAt !== undefined && { nurseCameAt }),
+      untold: line.at(-1)!.toldAt === undefined,
+      from: [...new Set(line.map((seen) => seen.note))],
+    };
+  });
+  return open.sort(
+    (a, b) => rankOf(b.urgency) - rankOf(a.urgency) || a.since - b.since || (a.sign < b.sign ? -1 : 1),
+  );
+}
+
+const signsIn = (entry: Entry): string[] => {
+  if (entry.kind === 'sign') return [entry.sign];
+  if (entry.kind !== 'look') return [];
+  return Object.entries(entry.answers).flatMap(([sign, answer]) =>
+    answer === 'different' || answer === 'not-sure' ? [sign] : [],
+  );
+};
+
+function repeatsOf(events: EventsOf, lastDay: readonly Entry[]): Repeat[] {
+  const looks = lastDay.filter(ofKind('nurse-looked')).map((entry) => entry.t as number);
+  const bySign = new Map<string, PossibleEvent[]>();
+  for (const event of events((entry) => entry.kind === 'sign' || entry.kind === 'look'))
+    for (const sign of new Set(event.parts[0]!.flatMap(signsIn))) put(bySign, sign, event);
+  const repeats = [...bySign].flatMap(([sign, line]): Repeat[] => {
+    const count = countEvents(line);
+    if (count.high < 2) return [];
+    const seen = notesOf(line);
+    const times = seen.map((entry) => entry.t as number);
+    const [first, last] = [Math.min(...times) as Instant, Math.max(...times) as Instant];
+    const nurseLookedBetween = looks.some((at) => at >= first && at < last);
+    return [{ sign, ...count, first, last, nurseLookedBetween, from: idsOf(seen) }];
+  });
+  return repeats.sort((a, b) => b.high - a.high || (a.sign < b.sign ? -1 : 1));
+}
+
+function sorenessOf(
+  lastDay: readonly Entry[],
+  now: Instant,
+  counted: CountOf,
+  flags: readonly Because[],
+): SorenessSummary {
+  const notes = lastDay.filter(ofKind('sore'));
+  const points = notes.map(({ id, t, value, scale, when }): SorePoint => ({ id, at: t, value, scale, when }));
+  const medicine = lastDay.filter(ofKind('medicine-told')).map(({ id, t }) => ({ id, at: t }));
+  const recent = points.filter((point) => now - point.at <= SLOPE_MINUTES);
+  const rest = slopeOf(recent.filter((point) => point.when === 'rest'));
+  const moving = slopeOf(recent.filter((point) => point.when === 'moving'));
+  return {
+    points,
+    medicine,
+    asked: counted(ofKind('asked-for-medicine')),
+    slope: { ...(rest && { rest }), ...(moving && { moving }) },
+    flags,
+    from: [...idsOf(notes), ...medicine.map((mark) => mark.id)],
+  };
+}
+
+/** Least squares through values of one scale; times are taken from the first, so that no day makes a difference. */
+function slopeOf(line: readonly SorePoint[]): Slope | undefined {
+  const scale = line.at(-1)?.scale;
+  const points = line.filter((point) => point.scale === scale);
+  const [start] = points;
+  if (!scale || !start) return undefined;
+  const hours = points.map((point) => (point.at - start.at) / 60);
+  const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+  const [middle, level] = [mean(hours), mean(points.map((point) => point.value))];
+  const spread = hours.reduce((sum, hour) => sum + (hour - middle) ** 2, 0);
+  if (spread === 0) return undefined;
+  const rise = points.reduce((sum, point, i) => sum + (hours[i]! - middle) * (point.value - level), 0);
+  return { perHour: rise / spread, scale, from: points.map((point) => point.id) };
+}
+
+function drinksOf(events: EventsOf): Summary['drinks'] {
+  const found = events(ofKind('drink'));
+  const quarters = { low: 0, high: 0 };
+  const amount = (event: PossibleEvent) => {
+    const note = event.parts[0]![0]!;
+    return note.kind === 'drink' ? note.amount : 'sip';
+  };
+  for (const event of found) {
+    quarters.low += QUARTERS[amount(event)];
+    quarters.high += QUARTERS[amount(event)] * event.parts.length;
+  }
+  const sips = countEvents(found.filter((event) => amount(event) === 'sip'));
+  return { quarters, sips, from: idsOf(notesOf(found)) };
+}
+
+function sinceOf(past: readonly Entry[], now: Instant, kind: 'wee' | 'poo', counted: CountOf): Since {
+  const is = (entry: Entry) => entry.kind === kind && !(entry.kind === 'poo' && entry.what === 'none-today');
+  const last = past.filter(is).at(-1);
+  const count = counted(is);
+  if (!last) return count;
+  return { ...count, last: { id: last.id, at: last.t, minutes: Math.max(0, now - last.t) } };
+}
+
+function pooOf(past: readonly Entry[], now: Instant, context: Context, counted: CountOf): PooSince {
+  const since = sinceOf(past, now, 'poo', counted);
+  const note = past.find((entry) => entry.id === since.last?.id);
+  if (!note || !since.last) return since;
+  const days = localDay(now, context.offsetMinutes) - localDay(note.t, note.off);
+  return {
+    ...since,
+    calendarDays: Math.max(0, days),
+    wholeDays: Math.floor(since.last.minutes / DAY_MINUTES),
+  };
+}
+
+function sleepOf(past: readonly Entry[], now: Instant, counted: CountOf): SleepSummary {
+  const start = now - DAY_MINUTES;
+  const stretches = stretchesOf(past);
+  const ended = stretches.filter((s): s is Stretch & { to: Instant } => s.to !== undefined && s.to > start);
+  const length = (s: { from: Instant; to: Instant }) => s.to - s.from;
+  const longest = [...ended].sort((a, b) => length(b) - length(a) || a.from - b.from)[0];
+  const current = stretches.at(-1)?.goesOn ? stretches.at(-1) : undefined;
+  return {
+    ...(longest && { longest: { from: longest.from, to: longest.to, minutes: length(longest) } }),
+    totalMinutes: ended.reduce(
+      (sum, s) => sum + Math.max(0, Math.min(s.to, now) - Math.max(s.from, start)),
+      0,
+    ),
+    wakings: counted((entry) => entry.kind === 'sleep' && entry.what === 'woke'),
+    naps: counted((entry) => entry.kind === 'sleep' && entry.what === 'nap'),
+    ...(current && { asleepSince: current.from }),
+    withoutEnd: stretches.filter((s) => s.to === undefined && !s.goesOn && s.from > start),
+    from: [...ended, ...(current ? [current] : [])].flatMap((s) => s.notes),
+  };
+}
+
+function playOf(past: readonly Entry[], counted: CountOf): Summary['play'] {
+  const byIdea = new Map<string, { again: number; notAgain: number; from: string[] }>();
+  for (const entry of past.filter(ofKind('play'))) {
+    const row = byIdea.get(entry.idea) ?? { again: 0, notAgain: 0, from: [] };
+    row[entry.again ? 'again' : 'notAgain'] += 1;
+    row.from.push(entry.id);
+    byIdea.set(entry.idea, row);
+  }
+  const ideas = [...byIdea]
+    .map(([idea, row]): IdeaTried => ({ idea, ...row }))
+    .sort((a, b) => b.again - a.again || a.notAgain - b.notAgain || (a.idea < b.idea ? -1 : 1));
+  const helped = ideas.filter((row) => row.again > 0).map((row) => row.idea);
+  return { tried: counted(ofKind('play')), ideas, helped };
+}
+
+function questionsOf(past: readonly Entry[]): Summary['questions'] {
+  const answers = new Map<string, Extract<Entry, { kind: 'answer' }>[]>();
+  for (const entry of past.filter(ofKind('answer'))) put(answers, entry.question, entry);
+  // the same question put twice, or by both phones, is one question
+  const asked = new Map<string, Extract<Entry, { kind: 'question' }>[]>();
+  for (const entry of past.filter(ofKind('question'))) {
+    put(asked, 'ask' in entry ? `ask:${entry.ask}` : `own:${entry.own}`, entry);
+  }
+  const order: QuestionShown['state'][] = ['waiting', 'put-off', 'answered'];
+  const questions = [...asked.values()].map((notes): QuestionShown => {
+    const last = notes.at(-1)!;
+    const given = notes.flatMap((note) => answers.get(note.id) ?? []).sort((a, b) => a.t - b.t);
+    const settled = given.some((answer) => !PUT_OFF.has(answer.what));
+    return {
+      ...('ask' in last ? { ask: last.ask } : { own: last.own }),
+      askedAt: last.t,
+      answers: given.map(({ id, what, t }) => ({ id, what, at: t })),
+      state: settled ? 'answered' : given.length ? 'put-off' : 'waiting',
+      from: idsOf(notes),
+    };
+  });
+  questions.sort(
+    (a, b) => order.indexOf(a.state) - order.indexOf(b.state) || b.askedAt - a.askedAt || lastId(a, b),
+  );
+  const open = questions.filter((question) => question.state !== 'answered').length;
+  return { shown: questions.slice(0, ROUND_QUESTIONS), more: Math.max(0, open - ROUND_QUESTIONS) };
+}
+
+const lastId = (a: Counted, b: Counted) => (a.from.at(-1)! < b.from.at(-1)! ? -1 : 1);
+
+function struckOf(all: readonly Entry[], alone: ReturnType<typeof urgencyAlone>): StruckNote[] {
+  const byId = new Map(all.map((entry) => [entry.id, entry]));
+  const strikes = new Map<string, Entry[]>();
+  for (const entry of all.filter(ofKind('strike'))) put(strikes, entry.strikes, entry);
+  return [...strikes].map(([id, by]): StruckNote => {
+    const note = byId.get(id);
+    const struck: StruckNote = { id, struckAt: by[0]!.t, from: idsOf(by) };
+    if (!note) return struck;
+    const seen = note.kind === 'sign' || note.kind === 'look' ? tracedSightings([note]).map(alone) : [];
+    return { ...struck, kind: note.kind, at: note.t, ...(seen.length > 0 && { urgency: highest(seen) }) };
+  });
+}
+
+function lastLookOf(
+  past: readonly Entry[],
+  now: Instant,
+  lookOf: SummarySettings['lookOf'],
+): LookAgo | undefined {
+  const looks = past.filter(ofKind('look'));
+  for (let i = looks.length - 1; i >= 0; i--) {
+    const look = looks[i]!;
+    const whole = new Map<string, boolean>();
+    for (const [sign, answer] of Object.entries(look.answers)) {
+      const group = Object.hasOwn(lookOf, sign) ? lookOf[sign] : undefined;
+      // a look counts only where all it asked was answered: half a look is not a look
+      if (group) whole.set(group, (whole.get(group) ?? true) && answer !== 'not-looked');
+    }
+    const answered = [...whole.values()].filter(Boolean).length;
+    if (answered >= LOOKS_OF_A_LOOK)
+      return { at: look.t, minutes: Math.max(0, now - look.t), looks: answered, from: [look.id] };
+  }
+  return undefined;
+}
