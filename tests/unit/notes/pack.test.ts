@@ -1,0 +1,276 @@
+import { readFileSync } from 'node:fs';
+import { crc32 as zlibCrc32 } from 'node:zlib';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { checkSum } from '#domain/notes/check-sum.ts';
+import { Reader, Writer } from '#domain/notes/coder.ts';
+import { parseEntry, type Entry } from '#domain/notes/entries.ts';
+import { CHOICES, MARKS, QUESTIONS, WRITERS } from '#domain/notes/kinds.ts';
+import { packNotes, unpackNotes } from '#domain/notes/pack.ts';
+import { SIGN_IDS, WORRY_IDS } from '#domain/signs/ids.ts';
+import { anyNote, anyWritten } from '../../helpers/entries.ts';
+import { chance, fortnight } from '../../helpers/fortnight.ts';
+import { anyStored } from '../../helpers/notes.ts';
+
+const unpacked = (bytes: Uint8Array): Entry[] => {
+  const read = unpackNotes(bytes);
+  if (!read.ok) throw new Error(`asked for notes, saw ${read.reason}`);
+  return read.entries;
+};
+const hex = (bytes: Uint8Array) => Buffer.from(bytes).toString('hex');
+const bytesOf = (text: string) => Uint8Array.from(Buffer.from(text, 'hex'));
+
+describe('packed notes', () => {
+  test('come back exactly: every kind, odd ids, own words, unknown and damaged ones', () => {
+    fc.assert(
+      fc.property(fc.array(anyNote, { maxLength: 12 }), (entries) => {
+        const back = unpacked(packNotes(entries));
+        expect(JSON.stringify(back)).toBe(JSON.stringify(entries));
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  test('the notes of the tests hold every kind there is', () => {
+    const kinds = new Set(fc.sample(anyWritten, { numRuns: 2000, seed: 1 }).map((entry) => entry.kind));
+    const others = ['sign', 'look', 'sore', 'play', 'question', 'strike', 'pair', 'clock', 'unknown'];
+    expect([...kinds].sort()).toEqual([...MARKS, ...Object.keys(CHOICES), ...others].sort());
+  });
+
+  test('a store that hands out what JSON cannot tell loses no note', () => {
+    const round: Record<string, unknown> = { id: 'a-1', t: 5 };
+    round.self = round;
+    const deep = JSON.parse('['.repeat(3000) + ']'.repeat(3000)) as unknown;
+    const odd = [parseEntry(round), parseEntry(5n), parseEntry({ id: 'a-2', t: 6, kind: 'song', deep })];
+    const back = unpacked(packNotes(odd));
+    expect(back.map(({ id, kind }) => [id, kind])).toEqual(odd.map(({ id }) => [id, 'unknown']));
+    fc.assert(
+      fc.property(fc.array(anyStored, { maxLength: 4 }), (values) => {
+        const entries = values.map(parseEntry);
+        expect(unpacked(packNotes(entries)).map((entry) => entry.id)).toEqual(
+          entries.map((entry) => entry.id),
+        );
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  test('a kind of a later version keeps all it held, and is no longer than what it holds', () => {
+    const song = {
+      id: '3fa91c-1',
+      t: 29_900_000,
+      off: 60,
+      kind: 'song',
+      title: 'of the bed',
+      verses: [1, 2, 3],
+    };
+    const packed = packNotes([parseEntry(song)]);
+    expect(unpacked(packed)).toEqual([parseEntry(song)]);
+    expect(packed.length).toBeLessThan(JSON.stringify(song).length);
+  });
+
+  test('the same notes give the same bytes', () => {
+    fc.assert(
+      fc.property(fc.array(anyNote, { maxLength: 5 }), (entries) => {
+        expect(hex(packNotes(entries))).toBe(
+          hex(packNotes(entries.map((e) => parseEntry(structuredClone(e))))),
+        );
+      }),
+    );
+  });
+
+  test('bytes that lie inside others are read as they lie', () => {
+    const packed = packNotes(fortnight(20, 3, 'likely'));
+    const around = new Uint8Array(packed.length + 9).fill(255);
+    around.set(packed, 5);
+    expect(unpackNotes(around.subarray(5, 5 + packed.length))).toEqual(unpackNotes(packed));
+  });
+
+  test('more than a hundred thousand notes are a fault of the caller', () => {
+    const many = Array.from({ length: 100_001 }, () => parseEntry({ id: 'a-1', t: 1, kind: 'bell' }));
+    expect(() => packNotes(many)).toThrow('saw 100001');
+  });
+
+  // the aim of the issue: at most 4.5 bytes a note
+  test.each(['even', 'likely'] as const)('a fortnight of two phones, %s: at most 2.5 bytes a note', (mix) => {
+    for (const seed of [1, 2, 3]) {
+      const entries = fortnight(600, seed, mix);
+      const packed = packNotes(entries);
+      expect(unpacked(packed)).toEqual(entries);
+      expect(packed.length / 600).toBeLessThanOrEqual(2.5);
+    }
+  });
+});
+
+describe('what is not whole is not read', () => {
+  const packed = packNotes(fortnight(60, 5, 'even'));
+
+  test('any change of up to three bytes is found', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.tuple(fc.nat(packed.length - 1), fc.integer({ min: 1, max: 255 })), {
+          minLength: 1,
+          maxLength: 3,
+        }),
+        (changes) => {
+          const bytes = packed.slice();
+          for (const [at, by] of changes) bytes[at]! ^= by;
+          fc.pre(hex(bytes) !== hex(packed));
+          expect(unpackNotes(bytes)).toEqual({
+            ok: false,
+            reason: bytes[0] === packed[0] ? 'damaged' : 'foreign',
+          });
+        },
+      ),
+      { numRuns: 5000 },
+    );
+  });
+
+  test('every shorter and every longer one is refused', () => {
+    for (let length = 0; length < packed.length; length++)
+      expect(unpackNotes(packed.subarray(0, length)).ok).toBe(false);
+    expect(unpackNotes(Uint8Array.from([...packed, 0])).ok).toBe(false);
+  });
+
+  test('bytes of others are foreign', () => {
+    for (const text of ['', '{"format":"x"}', '%PDF-1.7 and more', 'HTTP/1.1 200 OK'])
+      expect(unpackNotes(Buffer.from(text))).toEqual({ ok: false, reason: 'foreign' });
+  });
+
+  test('a later version says so; with a wrong bit in the version it is damaged', () => {
+    const later = packed.slice();
+    later[1] = 2;
+    expect(unpackNotes(later)).toEqual({ ok: false, reason: 'damaged' });
+    expect(unpackNotes(summed(later))).toEqual({ ok: false, reason: 'too-new' });
+  });
+
+  /** Puts the right sum over whatever the bytes are: what a stranger could make on purpose. */
+  function summed(bytes: Uint8Array): Uint8Array {
+    const sum = zlibCrc32(Buffer.from(bytes.subarray(6)), zlibCrc32(Buffer.from(bytes.subarray(1, 2))));
+    new DataView(bytes.buffer, bytes.byteOffset).setUint32(2, sum);
+    return bytes;
+  }
+
+  test('a hundred thousand changed ones, the outer sum made right: no crash, nothing read', () => {
+    const next = chance(11);
+    const small = packNotes(fortnight(8, 5, 'even'));
+    for (let run = 0; run < 100_000; run++) {
+      const bytes = small.slice(0, next() < 0.1 ? 10 + Math.floor(next() * (small.length - 10)) : undefined);
+      for (let change = 0; change <= next() * 3; change++)
+        bytes[6 + Math.floor(next() * (bytes.length - 6))] = Math.floor(next() * 256);
+      if (hex(bytes) === hex(small)) continue;
+      const read = unpackNotes(summed(bytes));
+      if (read.ok) throw new Error(`read ${hex(bytes)}`);
+    }
+  });
+});
+
+describe('packed notes of version 1 are read for ever', () => {
+  // written when version 1 was made; a changed line in that file is a broken promise, not a test to be mended
+  const file = new URL('./kept/pack-1.json', import.meta.url);
+  const kept = JSON.parse(readFileSync(file, 'utf8')) as { hex: string; rows: unknown[] }[];
+
+  test.each(kept)('number %#', ({ hex: text, rows }) => {
+    expect(unpacked(bytesOf(text))).toEqual(rows.map(parseEntry));
+  });
+
+  test('every shape of version 1 is among them', () => {
+    const shapes = kept.flatMap(({ rows }) => rows.map((row) => Object.keys(row as object).join()));
+    expect(new Set(shapes).size).toBeGreaterThanOrEqual(20);
+    const kinds = new Set(kept.flatMap(({ rows }) => rows.map((row) => parseEntry(row).kind)));
+    const written = new Set(fc.sample(anyWritten, { numRuns: 2000, seed: 1 }).map((entry) => entry.kind));
+    expect(kinds).toEqual(written);
+  });
+
+  test('the lists begin as they began: they grow at their ends only', () => {
+    const begin = {
+      ...{ signs: [...SIGN_IDS.slice(0, 40), ...WORRY_IDS.slice(0, 3)], asked: QUESTIONS.slice(0, 24) },
+      ...{ by: WRITERS.slice(0, 5), marks: MARKS.slice(0, 6) },
+      ...{ amount: CHOICES.drink.amount.slice(0, 4), what: CHOICES.drink.what.slice(0, 3) },
+      ...{ food: CHOICES.food.amount.slice(0, 3), into: CHOICES.wee.into.slice(0, 4) },
+      ...{ wee: CHOICES.wee.amount.slice(0, 4), poo: CHOICES.poo.what.slice(0, 4) },
+      ...{ sleep: CHOICES.sleep.what.slice(0, 3), mood: CHOICES.mood.picture.slice(0, 5) },
+      ...{ care: CHOICES.care.what.slice(0, 6), visit: CHOICES.visit.who.slice(0, 5) },
+      ...{ answer: CHOICES.answer.what.slice(0, 6), bed: CHOICES['bed-note'].what.slice(0, 6) },
+    };
+    // the sum of these lists on the day version 1 was made
+    expect(checkSum(JSON.stringify(begin))).toBe(107_924_513);
+  });
+});
+
+describe('the check sum', () => {
+  test('is the one the machine itself has, in one piece or in two', () => {
+    expect(checkSum(Buffer.from('123456789'))).toBe(0xcbf43926);
+    fc.assert(
+      fc.property(fc.uint8Array({ maxLength: 300 }), fc.uint8Array({ maxLength: 40 }), (a, b) => {
+        expect(checkSum(a)).toBe(zlibCrc32(a));
+        expect(checkSum(b, checkSum(a))).toBe(zlibCrc32(Buffer.concat([a, b])));
+      }),
+    );
+  });
+
+  test('of a text is that of its units, low byte first', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'binary' }), (text) => {
+        expect(checkSum(text)).toBe(zlibCrc32(Buffer.from(text, 'utf16le')));
+      }),
+    );
+  });
+});
+
+describe('the coder', () => {
+  test('reads what was written, in the order it was written', () => {
+    const step = fc.oneof(
+      fc.record({ how: fc.constant('flag' as const), value: fc.boolean() }),
+      fc.record({ how: fc.constant('choice' as const), value: fc.nat(31) }),
+      fc.record({
+        how: fc.constant('count' as const),
+        value: fc.oneof(
+          fc.nat(9),
+          fc.constant(2 ** 53 - 2),
+          fc.maxSafeNat().map((n) => Math.min(n, 2 ** 53 - 2)),
+        ),
+      }),
+      fc.record({
+        how: fc.constant('shift' as const),
+        value: fc.oneof(fc.integer({ min: -9, max: 9 }), fc.constantFrom(2 ** 52 - 1, -(2 ** 52) + 1)),
+      }),
+      fc.record({ how: fc.constant('text' as const), value: fc.string({ unit: 'binary' }) }),
+    );
+    const walk = (coder: Writer | Reader, steps: readonly { how: string; value: unknown }[]) =>
+      steps.map(({ how, value }) => {
+        const reading = !coder.writes;
+        if (how === 'flag') return coder.flag('f', reading ? false : (value as boolean));
+        if (how === 'choice') return coder.choice('c', 5, reading ? 0 : (value as number));
+        if (how === 'count') return coder.count('n', reading ? 0 : (value as number));
+        if (how === 'shift') return coder.shift('s', reading ? 0 : (value as number));
+        return coder.text('t', reading ? '' : (value as string));
+      });
+    fc.assert(
+      fc.property(fc.array(step), (steps) => {
+        const writer = new Writer();
+        walk(writer, steps);
+        const reader = new Reader(writer.bytes());
+        expect(walk(reader, steps)).toEqual(steps.map(({ value }) => value));
+        expect(reader.atEnd()).toBe(true);
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  // Shannon's bound: p bits of yes among n questions cannot take less than n·H(p), and a learner pays little more
+  test.each([0.5, 0.2, 0.05, 0.01])('a yes of chance %f costs hardly more than its entropy', (p) => {
+    const next = chance(3);
+    const writer = new Writer();
+    let yes = 0;
+    for (let i = 0; i < 20_000; i++) {
+      const value = next() < p;
+      yes += Number(value);
+      writer.flag('one', value);
+    }
+    const q = yes / 20_000;
+    const entropy = (-q * Math.log2(q) - (1 - q) * Math.log2(1 - q)) * 2500;
+    expect(writer.bytes().length).toBeGreaterThan(entropy * 0.99);
+    expect(writer.bytes().length).toBeLessThan(entropy * 1.04 + 20);
+  });
+});
