@@ -21,45 +21,48 @@ import { rays } from './pull.ts';
 
 const centre = MIDDLE + APART;
 
-/**
- * Quiet arcs below each toe that waves. Toes that do not wave have one pair of arcs, crossed out at their tips.
- * Numb or tight toes are told by their own marks, which arcs would clutter.
- */
-export function drawWaving(spec: SceneSpec, foot: Foot): Shape[] {
-  if (spec.wiggle <= 0.05) return drawStill(foot);
-  if (spec.mark === 'numb-dots' || spec.swell === 2) return [];
-  const reach = spec.wiggle;
+/** One or two arcs below each toe; `reach` 0–1 is how far it waves. */
+function arcsBelow(foot: Foot, reach: number): string {
   const arc = (toe: Toe, k: number): string => {
     const wide = toe.width * (0.32 + 0.11 * k) * mix(0.6, 1, reach);
     const y = toe.tip.y + 4 + (k + 1) * mix(3, 7, reach);
     const lift = mix(3, 8, reach);
     return bend([at(toe.tip.x - wide, y - lift), at(toe.tip.x, y), at(toe.tip.x + wide, y - lift)]);
   };
-  const rows = reach > 0.3 ? [0, 1] : [0];
-  return [
-    { d: rows.flatMap((k) => foot.toes.map((toe) => arc(toe, k))).join(''), line: 'soft', weight: 3.2 },
-  ];
+  return (reach > 0.3 ? [0, 1] : [0]).flatMap((k) => foot.toes.map((toe) => arc(toe, k))).join('');
+}
+
+/** Numb or tight toes are told by their own marks, which arcs would clutter. */
+const hasOwnMarks = (spec: SceneSpec): boolean => spec.mark === 'numb-dots' || spec.swell === 2;
+
+/**
+ * Quiet arcs below each toe of the pulled foot that waves. Where none waves the arcs are empty and
+ * crossed out: below the toes, because a cross on a foot would forbid something.
+ */
+export function drawWaving(spec: SceneSpec, foot: Foot): Shape[] {
+  if (spec.wiggle <= 0.05) return drawStill(foot);
+  if (hasOwnMarks(spec)) return [];
+  return [{ d: arcsBelow(foot, spec.wiggle), line: 'soft', weight: 3.2 }];
+}
+
+/** The free foot waves whenever the child is asked to, so that a still foot is seen beside a waving one. */
+export function drawOtherWaving(spec: SceneSpec, foot: Foot): Shape[] {
+  // beside a hand that feels, waving would distract
+  if (hasOwnMarks(spec) || spec.coolMark > 0 || spec.otherCoolMark > 0) return [];
+  return [{ d: arcsBelow(foot, 1), line: 'soft', weight: 3.2 }];
 }
 
 function drawStill(foot: Foot): Shape[] {
   const middle = foot.toes[2]!.tip;
-  const y = Math.min(middle.y, 318);
-  const arcs = [0, 1]
+  const stroke = [-1, 1]
     .map((k) =>
-      bend([
-        at(middle.x - 40 - k * 12, y + 6 + k * 9),
-        at(middle.x, y + 16 + k * 11),
-        at(middle.x + 36 + k * 12, y - 1 + k * 9),
-      ]),
+      straight([at(middle.x - 15, middle.y + 23 - 15 * k), at(middle.x + 15, middle.y + 23 + 15 * k)]),
     )
     .join('');
-  const cross = [-1, 1]
-    .map((k) => straight([at(middle.x - 36, y - 30 * k), at(middle.x + 36, y + 30 * k)]))
-    .join('');
   return [
-    { d: arcs, line: 'soft', weight: 3.2 },
-    { d: cross, line: 'white', weight: 14 },
-    { d: cross, line: 'ink', weight: 8 },
+    { d: arcsBelow(foot, 1), line: 'ink', weight: 2, dash: '2 5' },
+    { d: stroke, line: 'white', weight: 14 },
+    { d: stroke, line: 'mark', weight: 7 },
   ];
 }
 
@@ -160,35 +163,41 @@ export function drawPlaces(spec: SceneSpec, g: FeetGeometry): Shape[] {
   }
 }
 
-/** The free leg sore and swollen above its foot, as for a foot on our right: form, field, hatching and rays. */
+/** Radii of an uneven field. */
+const UNEVEN = [1, 0.86, 1.05, 0.94, 1.08, 0.82, 0.98, 1.06, 0.88, 1.02, 0.92, 1.04] as const;
+
+/** The free leg sore and swollen at its ankle, as for a foot on our right: form, field, hatching and rays. */
 export function drawSoreOther(foot: Foot): Shape[] {
-  const inner = alongSide(foot.inner, 2).x;
-  const outer = alongSide(foot.outer, 2).x;
-  const middle = (inner + outer) / 2;
   const y = foot.outerAnkle.y;
-  const end = Math.max(y + 28, 104);
-  const side = (line: readonly Point[], way: -1 | 1, edge: number) => [
-    at(edge, 2),
-    at(edge + way * 12, 26),
-    at(middle + way * 69, mix(26, end, 0.42)),
-    at(middle + way * 62, mix(26, end, 0.75)),
-    alongSide(line, end),
+  const [high, low] = [Math.max(24, y - 62), y + 50];
+  const [a, b] = [alongSide(foot.inner, high), alongSide(foot.outer, high)];
+  const half = Math.abs(b.x - a.x) / 2;
+  const middle = (a.x + b.x) / 2;
+  // fullest at the ankle bones, which vanish, and back in its own line on the foot
+  const side = (line: readonly Point[], way: -1 | 1, full: number) => [
+    alongSide(line, high),
+    at(middle + way * (half + full * 0.6), mix(high, low, 0.26)),
+    at(middle + way * (half + full), mix(high, low, 0.52)),
+    at(middle + way * (half + full * 0.94), mix(high, low, 0.78)),
+    alongSide(line, low),
   ];
-  const [left, right] = [side(foot.inner, -1, inner), side(foot.outer, 1, outer)];
-  const centre = at(middle, mix(26, end, 0.46));
-  const sore = ring(centre, 50, (end - 26) * 0.48, 0, 12).map((p, i) => between(centre, p, i % 4 ? 1 : 0.93));
+  const [left, right] = [side(foot.inner, -1, 20), side(foot.outer, 1, 26)];
+  const centre = at(middle + 4, mix(high, low, 0.55));
+  const sore = ring(centre, half + 7, (low - high) * 0.36, 64, UNEVEN.length).map((p, i) =>
+    between(centre, p, UNEVEN[i]!),
+  );
   const burst = [-1, 1].flatMap((way) =>
-    [-34, -12, 12, 34].map((angle) => {
-      const from = at(centre.x + way * 77, centre.y);
-      const to = at(centre.x + way * (Math.abs(angle) > 20 ? 104 : 112), centre.y);
-      return straight([turn(from, centre, angle), turn(to, centre, angle)]);
+    [-30, -6, 18].map((angle, i) => {
+      const from = at(centre.x + way * (half + 34), centre.y);
+      const to = at(centre.x + way * (half + (i === 1 ? 64 : 56)), centre.y);
+      return straight([turn(from, centre, way * angle), turn(to, centre, way * angle)]);
     }),
   );
   return [
     { d: smooth(left) + onward(smooth(right.slice().reverse())) + 'Z', fill: 'skin' },
     { d: smooth(left) + smooth(right), line: 'ink' },
     { d: smooth(sore, true), fill: 'flush' },
-    { d: hatch(sore, 8, 45), line: 'ink', weight: 2 },
+    { d: hatch(sore, 8, 45), line: 'ink', weight: 1.8 },
     { d: burst.join(''), line: 'mark', weight: 5.5 },
   ];
 }

@@ -4,7 +4,15 @@ import { mirrored, type FeetGeometry } from './layout.ts';
 import { moved, onward } from './curves.ts';
 import { drawFoot } from './foot.ts';
 import { drawBandage, drawCord, drawPlate, drawStrips } from './pull.ts';
-import { drawCold, drawLift, drawPlaces, drawPrickles, drawSoreOther, drawWaving } from './marks.ts';
+import {
+  drawCold,
+  drawLift,
+  drawPlaces,
+  drawPrickles,
+  drawOtherWaving,
+  drawSoreOther,
+  drawWaving,
+} from './marks.ts';
 
 const mirrorShapes = (shapes: Shape[], width: number): Shape[] =>
   shapes.map((shape) => ({ ...shape, d: moved(shape.d, (x, y) => [width - x, y]) }));
@@ -64,6 +72,7 @@ export function drawFeet(
       fill: 'blanket',
     },
     { d: smooth(fold), line: 'ink' },
+    ...flip(drawOtherWaving(spec, otherAsPulled)),
     ...drawWaving(spec, g.pulled),
     ...(spec.mark === 'numb-dots' ? drawPrickles(g.pulled) : []),
     ...drawPlaces(spec, g),
