@@ -22,6 +22,12 @@ export function day(locale: string, at: Instant, offset: Minutes): string {
 
 export const number = (locale: string, value: number): string => new Intl.NumberFormat(locale).format(value);
 
+/** From one number to another, as the language writes a range. */
+export const range = (locale: string, low: number, high: number): string =>
+  low === high
+    ? number(locale, low)
+    : new Intl.NumberFormat(locale).formatRange(low, high);
+
 /** Names in a row, joined as the language joins them. */
 export const list = (locale: string, items: readonly string[]): string =>
   new Intl.ListFormat(locale, { type: 'conjunction' }).format(items);

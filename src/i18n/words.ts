@@ -1,18 +1,26 @@
 /** Loads only the areas of words that a page needs, and makes its translator. */
 import { createInstance, type TFunction } from 'i18next';
 import { review } from 'virtual:languages';
+import type card from '#locales/en/card.json';
 import type common from '#locales/en/common.json';
 import type look from '#locales/en/look.json';
+import type notes from '#locales/en/notes.json';
 import type pages from '#locales/en/pages.json';
+import type pass from '#locales/en/pass.json';
 import type say from '#locales/en/say.json';
 import type signs from '#locales/en/signs.json';
+import type staff from '#locales/en/staff.json';
 
 export interface Areas {
+  card: typeof card;
   common: typeof common;
   look: typeof look;
+  notes: typeof notes;
   pages: typeof pages;
+  pass: typeof pass;
   say: typeof say;
   signs: typeof signs;
+  staff: typeof staff;
 }
 export type Area = keyof Areas;
 

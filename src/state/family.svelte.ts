@@ -1,10 +1,23 @@
 /** What this family chose on this phone: the drawing, the page's light, the ward's language. */
+import { SECOND_STEPS, WARD, type SecondStepId, type WardSettings } from '#content/ward.ts';
 import type { ChildFacts } from '#domain/signs/types.ts';
+import { instant, minutes, type Instant, type Minutes } from '#domain/units.ts';
 import { browserPreferences } from '#device/preferences.ts';
 import { DRAWN_AGES, HAIRS, NEUTRAL, SKIN_TONES, type ChildLook } from '#scene/spec.ts';
 
 export type Light = 'clock' | 'day' | 'night';
 export type Role = 'grown-up' | 'child' | 'staff';
+
+/** What the nurse's card says that the looks need; the whole card is kept apart and read where it is shown. */
+export interface Bedside {
+  secondStep: SecondStepId;
+  secondStepMinutes: Minutes;
+  medicineWaitMinutes: Minutes;
+  /** False where the other foot cannot be used for comparing. */
+  compare: boolean;
+  /** A numbing block runs until about then. */
+  numbingUntil?: Instant;
+}
 
 export interface Family extends Omit<ChildLook, 'side'>, ChildFacts {
   /** Unknown until the family or the nurse says which leg it is. */
@@ -13,6 +26,7 @@ export interface Family extends Omit<ChildLook, 'side'>, ChildFacts {
   wardLanguage: string | undefined;
   role: Role | undefined;
   locale: string | undefined;
+  bed: Bedside | undefined;
 }
 
 const START: Family = {
@@ -26,12 +40,28 @@ const START: Family = {
   wardLanguage: undefined,
   role: undefined,
   locale: undefined,
+  bed: undefined,
 };
 
 const oneOf = <T>(value: unknown, allowed: readonly T[], otherwise: T): T =>
   allowed.includes(value as T) ? (value as T) : otherwise;
 const text = (value: unknown) =>
   typeof value === 'string' && /^[a-zA-Z-]{2,8}$/.test(value) ? value : undefined;
+
+const between = (value: unknown, low: number, high: number, otherwise: number) =>
+  minutes(typeof value === 'number' && value >= low && value <= high ? value : otherwise);
+
+function readBedside(kept: unknown): Bedside | undefined {
+  if (typeof kept !== 'object' || kept === null) return undefined;
+  const row = kept as Record<string, unknown>;
+  return {
+    secondStep: oneOf(row.secondStep, SECOND_STEPS, WARD.secondStep),
+    secondStepMinutes: between(row.secondStepMinutes, 2, 10, WARD.secondStepMinutes),
+    medicineWaitMinutes: between(row.medicineWaitMinutes, 30, 90, WARD.medicineWaitMinutes),
+    compare: row.compare !== false,
+    ...(typeof row.numbingUntil === 'number' && { numbingUntil: instant(row.numbingUntil) }),
+  };
+}
 
 /** Reads kept choices; each one that is not known falls back by itself. */
 export function readFamily(kept: Record<string, unknown>): Family {
@@ -46,6 +76,7 @@ export function readFamily(kept: Record<string, unknown>): Family {
     wardLanguage: text(kept.wardLanguage),
     role: oneOf(kept.role, ['grown-up', 'child', 'staff', undefined] as const, undefined),
     locale: text(kept.locale),
+    bed: readBedside(kept.bed),
   };
 }
 
@@ -65,3 +96,6 @@ export function chooseFamily(change: Partial<Family>): void {
   family = { ...family, ...change };
   kept = browserPreferences().write({ ...family });
 }
+
+/** The ward's rules with what the nurse's card says for this bed. */
+export const bedsideWard = (): WardSettings => ({ ...WARD, ...family.bed });

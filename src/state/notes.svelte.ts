@@ -1,13 +1,12 @@
 /** This phone's notes: read once, added to, kept in step with other tabs. */
 import { mergeNotes, type Entry, type NewEntry } from '#domain/notes/entries.ts';
-import { sightingsOf } from '#domain/notes/sightings.ts';
+import { reportOf } from '#domain/notes/report.ts';
 import { assess } from '#domain/signs/assess.ts';
-import type { Assessment, Report } from '#domain/signs/types.ts';
+import type { Assessment, Context, Report } from '#domain/signs/types.ts';
 import { browserNoteStore, type NoteStore } from '#device/note-store.ts';
 import type { DeviceFailure, Result } from '#device/result.ts';
 import { SIGN_ROWS } from '#content/signs.ts';
-import { WARD } from '#content/ward.ts';
-import { currentFamily } from './family.svelte.ts';
+import { bedsideWard, currentFamily } from './family.svelte.ts';
 import { currentMoment, offsetAt, readMoment } from './now.svelte.ts';
 
 let store: NoteStore | undefined;
@@ -65,8 +64,12 @@ export const isKept = (entry: Entry): boolean => !entry.id.startsWith('page-');
 export function assessNow(report: Pick<Report, 'answers' | 'details'> = {}): Assessment {
   const now = currentMoment();
   const { under3, canTell } = currentFamily();
-  return assess(
-    { ...report, sightings: sightingsOf(entries) },
-    { now, offsetMinutes: offsetAt(now), child: { under3, canTell }, signs: SIGN_ROWS, ward: WARD },
-  );
+  const context: Context = {
+    now,
+    offsetMinutes: offsetAt(now),
+    child: { under3, canTell },
+    signs: SIGN_ROWS,
+    ward: bedsideWard(),
+  };
+  return assess({ ...report, ...reportOf(entries, context) }, context);
 }
