@@ -1,0 +1,247 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { encode } from 'uqr';
+import { checkSum } from '#domain/notes/check-sum.ts';
+import {
+  bytesOfLetters,
+  FRAME_BYTES,
+  frameCollector,
+  framesOf,
+  LARGEST_TRANSFER,
+  lettersOf,
+  type Collector,
+  type FrameSequence,
+} from '#domain/notes/frames.ts';
+import { packNotes } from '#domain/notes/pack.ts';
+import { chance, fortnight } from '../../helpers/fortnight.ts';
+
+const someBytes = (length: number, seed: number) => {
+  const next = chance(seed);
+  return Uint8Array.from({ length }, () => Math.floor(next() * 256));
+};
+/** Films frames in the given order until whole; how many it took. */
+function film(collector: Collector, frames: FrameSequence, numbers: Iterable<number>) {
+  let taken = 0;
+  for (const n of numbers) {
+    taken++;
+    const result = collector.take(frames.frame(n));
+    if (!result.ok) throw new Error(`frame ${n}: asked for a good one, saw ${result.reason}`);
+    if (result.whole) return { taken, whole: result.whole };
+  }
+  return { taken, whole: undefined };
+}
+function* countFrom(start: number): Generator<number> {
+  for (let n = start; ; n++) yield n;
+}
+
+describe('moving frames', () => {
+  const transfer = fc.tuple(fc.integer({ min: 1, max: 3000 }), fc.nat(), fc.integer({ min: 31, max: 300 }));
+
+  test('without loss, as many as there are pieces are enough', () => {
+    fc.assert(
+      fc.property(transfer, ([length, seed, size]) => {
+        const bytes = someBytes(length, seed);
+        const frames = framesOf(bytes, { size });
+        const { taken, whole } = film(frameCollector(), frames, countFrom(0));
+        expect(whole).toEqual(bytes);
+        expect(taken).toBe(frames.needed);
+      }),
+    );
+  });
+
+  test('whatever is lost, seen twice or out of order: what arrives is what was sent', () => {
+    fc.assert(
+      fc.property(transfer, fc.array(fc.nat(400), { maxLength: 60 }), ([length, seed, size], seen) => {
+        const bytes = someBytes(length, seed);
+        const frames = framesOf(bytes, { size });
+        const collector = frameCollector();
+        let before = 0;
+        for (const n of [...seen, ...seen]) {
+          const result = collector.take(frames.frame(n));
+          if (!result.ok) throw new Error(result.reason);
+          expect(result.needed).toBe(frames.needed);
+          expect(result.got).toBeGreaterThanOrEqual(before);
+          expect(result.got).toBeLessThanOrEqual(new Set(seen).size);
+          expect(result.whole !== undefined).toBe(result.got === result.needed);
+          if (result.whole) expect(result.whole).toEqual(bytes);
+          before = result.got;
+        }
+        // and from any later frame on it can be made whole
+        expect(film(collector, frames, countFrom(1000)).whole).toEqual(bytes);
+      }),
+    );
+  });
+
+  // a square table of random bits is solvable 0.289 of the time, and each frame more halves what is left: 1.6 on average
+  test('one who comes late needs hardly two frames more', () => {
+    for (const needed of [2, 7, 20, 60]) {
+      const frames = framesOf(someBytes(needed * 100, needed), { size: 115 });
+      expect(frames.needed).toBe(needed);
+      const more = Array.from(
+        { length: 100 },
+        (_, run) => film(frameCollector(), frames, countFrom(needed + 37 * run)).taken - needed,
+      );
+      expect(more.reduce((a, b) => a + b, 0) / 100).toBeLessThan(2.2);
+      expect(Math.max(...more)).toBeLessThan(14);
+    }
+  });
+
+  test('frames of two transfers in one film are kept apart', () => {
+    const [one, two] = [someBytes(900, 1), someBytes(900, 2)];
+    const collector = frameCollector();
+    const [a, b] = [framesOf(one), framesOf(two)];
+    const wholes: Uint8Array[] = [];
+    for (let n = 0; n < a.needed; n++)
+      for (const frames of [a, b]) {
+        const result = collector.take(frames.frame(n));
+        if (result.ok && result.whole) wholes.push(result.whole);
+      }
+    expect(wholes).toEqual([one, two]);
+  });
+
+  test('half a transfer gives nothing', () => {
+    const frames = framesOf(someBytes(2000, 3));
+    const collector = frameCollector();
+    for (let n = 0; n < frames.needed - 1; n++) {
+      const result = collector.take(frames.frame(n));
+      expect(result).toEqual({ ok: true, got: n + 1, needed: frames.needed });
+    }
+  });
+
+  test('a frame that contradicts the others spoils the transfer, which then begins anew', () => {
+    const bytes = someBytes(600, 4);
+    const frames = framesOf(bytes);
+    const collector = frameCollector();
+    const wrong = bytesOfLetters(frames.frame(0))!;
+    wrong[20]! ^= 1;
+    new DataView(wrong.buffer).setUint32(wrong.length - 4, checkSum(wrong.subarray(0, -4)));
+    expect(collector.take(lettersOf(wrong))).toMatchObject({ ok: true, got: 1 });
+    for (let n = 1; n < frames.needed - 1; n++) collector.take(frames.frame(n));
+    expect(collector.take(frames.frame(frames.needed - 1))).toEqual({ ok: false, reason: 'damaged' });
+    expect(film(collector, frames, countFrom(0)).whole).toEqual(bytes);
+  });
+
+  test('every frame fits a code of version 10 at medium correction', () => {
+    const frames = framesOf(packNotes(fortnight(600, 2, 'even')));
+    for (let n = 0; n < 40; n++) {
+      const text = frames.frame(n);
+      expect(bytesOfLetters(text)!.length).toBeLessThanOrEqual(FRAME_BYTES);
+      expect(encode(text, { ecc: 'M' }).version).toBeLessThanOrEqual(10);
+    }
+    // two more bytes would not fit, so the limit is no smaller than it must be
+    expect(encode(lettersOf(new Uint8Array(FRAME_BYTES).fill(255)), { ecc: 'M' }).version).toBe(10);
+    expect(encode(lettersOf(new Uint8Array(FRAME_BYTES + 2).fill(255)), { ecc: 'M' }).version).toBe(11);
+  });
+
+  test('a day of two phones is one or two frames, a fortnight at most fifteen', () => {
+    for (const mix of ['even', 'likely'] as const) {
+      expect(framesOf(packNotes(fortnight(43, 6, mix))).needed).toBeLessThanOrEqual(2);
+      expect(framesOf(packNotes(fortnight(600, 6, mix))).needed).toBeLessThanOrEqual(15);
+    }
+  });
+
+  test.each([0, LARGEST_TRANSFER + 1])('%i bytes are a fault of the caller', (length) => {
+    expect(() => framesOf(new Uint8Array(length))).toThrow(`saw ${length}`);
+  });
+  test.each([0, 30, 99.5, NaN])('frames of %d bytes are a fault of the caller', (size) => {
+    expect(() => framesOf(new Uint8Array(9), { size })).toThrow(`saw ${size}`);
+  });
+
+  test('the largest transfer arrives', () => {
+    const bytes = someBytes(LARGEST_TRANSFER, 9);
+    expect(film(frameCollector(), framesOf(bytes), countFrom(5000)).whole).toEqual(bytes);
+  });
+});
+
+describe('what a camera may also see', () => {
+  test('codes of something else are foreign', () => {
+    const collector = frameCollector();
+    for (const text of [
+      '',
+      'A',
+      'HTTPS://EXAMPLE.ORG/',
+      'https://example.org/',
+      '😀😀😀',
+      'WIFI:T:WPA;S:X;;',
+      '0'.repeat(5000),
+    ])
+      expect(collector.take(text)).toEqual({ ok: false, reason: 'foreign' });
+  });
+
+  test('a later version says so', () => {
+    const frame = bytesOfLetters(framesOf(someBytes(50, 1)).frame(0))!;
+    frame[1] = 2;
+    expect(frameCollector().take(lettersOf(frame))).toEqual({ ok: false, reason: 'damaged' });
+    new DataView(frame.buffer).setUint32(frame.length - 4, checkSum(frame.subarray(0, -4)));
+    expect(frameCollector().take(lettersOf(frame))).toEqual({ ok: false, reason: 'too-new' });
+  });
+
+  test('a hundred thousand spoilt frames among good ones: no crash, and the whole is still the whole', () => {
+    const bytes = packNotes(fortnight(60, 8, 'even'));
+    const frames = framesOf(bytes, { size: 60 });
+    const next = chance(21);
+    const below = (n: number) => Math.floor(next() * n);
+    const signs = '0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:az\u0000😀';
+    let collector = frameCollector();
+    let wholes = 0;
+    for (let run = 0; run < 100_000; run++) {
+      const n = below(60);
+      const good = frames.frame(n);
+      let text = good;
+      const how = below(60) ? below(3) : 3;
+      for (let change = 0; change <= below(3); change++) {
+        const at = below(text.length);
+        text =
+          how === 0
+            ? text.slice(0, at)
+            : how === 1
+              ? text.slice(0, at) + signs[below(signs.length)]! + text.slice(at + 1)
+              : text.slice(0, at) + signs[below(signs.length)]! + text.slice(at);
+      }
+      // the last kind is spoilt inside, with a sum that fits: only the sum over the whole finds it
+      if (how === 3) {
+        const inside = bytesOfLetters(good)!;
+        inside[2 + below(inside.length - 6)] = below(256);
+        new DataView(inside.buffer).setUint32(inside.length - 4, checkSum(inside.subarray(0, -4)));
+        text = lettersOf(inside);
+      }
+      const spoilt = collector.take(text);
+      if (how < 3 && text !== good) expect(spoilt.ok).toBe(false);
+      const result = run % 3 ? spoilt : collector.take(frames.frame(below(60)));
+      for (const one of [spoilt, result])
+        if (one.ok && one.whole) {
+          wholes++;
+          if (checkSum(one.whole) !== checkSum(bytes)) throw new Error('another whole');
+          collector = frameCollector();
+        }
+    }
+    expect(wholes).toBeGreaterThan(100);
+  });
+});
+
+describe('bytes as signs of a code', () => {
+  // Source: RFC 9285, examples of sections 4.3 and 4.4
+  test.each([
+    ['AB', 'BB8'],
+    ['Hello!!', '%69 VD92EX0'],
+    ['base-45', 'UJCLQE7W581'],
+    ['ietf!', 'QED8WEX0'],
+  ])('%s is %s', (bytes, signs) => {
+    expect(lettersOf(Buffer.from(bytes))).toBe(signs);
+    expect(Buffer.from(bytesOfLetters(signs)!).toString()).toBe(bytes);
+  });
+
+  test('come back, and every sign is one of the alphanumeric form', () => {
+    fc.assert(
+      fc.property(fc.uint8Array({ maxLength: 400 }), (bytes) => {
+        expect(lettersOf(bytes)).toMatch(/^[0-9A-Z $%*+\-./:]*$/);
+        expect(bytesOfLetters(lettersOf(bytes))).toEqual(bytes);
+      }),
+    );
+  });
+
+  // GGW is 65536: one more than two bytes hold (RFC 9285, section 6)
+  test.each(['GGW', ':::', 'A', 'ABCD', 'ab8', ' é ', '::'])('%s comes from no bytes', (signs) => {
+    expect(bytesOfLetters(signs)).toBeUndefined();
+  });
+});
