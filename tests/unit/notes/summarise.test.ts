@@ -1,0 +1,575 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { mergeNotes, parseEntry, type Entry, type NewEntry } from '#domain/notes/entries.ts';
+import { correctedNotes } from '#domain/notes/clocks.ts';
+import { summarise, type Summary } from '#domain/notes/summarise.ts';
+import { rankOf } from '#domain/signs/urgency.ts';
+import { instant, minutes } from '#domain/units.ts';
+import {
+  anyDaily,
+  anyEvent,
+  anySeen,
+  anySleep,
+  anyWardNotes,
+  clock,
+  DAY,
+  END,
+  lineOf,
+  moment,
+  numbered,
+  phone,
+  SETTINGS,
+} from '../../helpers/ward-days.ts';
+
+const at = (entries: readonly Entry[], minute: number): Summary =>
+  summarise(entries, moment(minute), SETTINGS);
+const sum = (entries: readonly Entry[]) => summarise(entries, END, SETTINGS);
+const strikeOf = (struck: Entry, minute: number, id = 'cccccc-1'): Entry => ({
+  id,
+  t: moment(minute),
+  off: minutes(0),
+  kind: 'strike',
+  strikes: struck.id,
+});
+const withoutStrikes = ({ struck: _struck, ...rest }: Summary) => rest;
+const eventLine = lineOf(anyEvent, 3 * DAY - 60);
+const oneMore = eventLine.map((line): Entry => ({ ...numbered([line])[0]!, id: 'cccccc-7' }) as Entry);
+
+describe('laws of the summary', () => {
+  test('it makes no difference who sent notes to whom, or in which order they lie there', () => {
+    fc.assert(
+      fc.property(
+        anyWardNotes.chain((all) =>
+          fc.tuple(
+            fc.constant(all),
+            fc.shuffledSubarray(all),
+            fc.shuffledSubarray(all, { minLength: all.length }),
+          ),
+        ),
+        ([all, some, shuffled]) => {
+          const expected = sum(all);
+          expect(sum(mergeNotes(some, all))).toEqual(expected);
+          expect(sum(mergeNotes(all, some))).toEqual(expected);
+          expect(sum(shuffled)).toEqual(expected);
+        },
+      ),
+      { numRuns: 200 },
+    );
+  });
+
+  test('a struck note counts as if it had never been written, except in the list of what was struck', () => {
+    fc.assert(
+      fc.property(anyWardNotes, oneMore, (all, more) => {
+        const struck = mergeNotes(all, [more, strikeOf(more, 4 * DAY)]);
+        expect(withoutStrikes(sum(struck))).toEqual(withoutStrikes(sum(all)));
+        expect(sum(struck).struck).toContainEqual(
+          expect.objectContaining({ id: more.id, kind: more.kind, at: more.t, from: ['cccccc-1'] }),
+        );
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('a sign, a look or a note of the day more never lowers the class', () => {
+    // left out, since lowering is their meaning: strikes, clocks, a nurse’s look, a word to a nurse (R15), the
+    // newest soreness (R17, R18) and a new medicine mark (R19)
+    const more = lineOf(fc.oneof(anySeen, anyDaily, anySleep), 0).map(
+      (line): Entry => ({ ...numbered([line])[0]!, id: 'cccccc-7' }) as Entry,
+    );
+    fc.assert(
+      fc.property(anyWardNotes, more, (all, added) => {
+        const [before, after] = [sum(all), sum(mergeNotes(all, [added]))];
+        expect(rankOf(after.assessment.urgency)).toBeGreaterThanOrEqual(rankOf(before.assessment.urgency));
+        for (const open of before.open) {
+          const still = after.open.find((row) => row.sign === open.sign)!;
+          expect(rankOf(still.urgency)).toBeGreaterThanOrEqual(rankOf(open.urgency));
+          expect(still.since).toBeLessThanOrEqual(open.since);
+        }
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('the same notes a day later give the same summary a day later', () => {
+    // universal days: the calendar’s own days move with them where the offset stays
+    const still = anyWardNotes.map((all) => all.map((entry) => ({ ...entry, off: minutes(0) })));
+    const back = (value: unknown): unknown => {
+      if (typeof value === 'number') return value > 1_000_000 ? value - DAY : value;
+      if (Array.isArray(value)) return value.map(back);
+      if (typeof value !== 'object' || value === null) return value;
+      return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, back(inner)]));
+    };
+    fc.assert(
+      fc.property(still, (all) => {
+        const later = all.map((entry) => ({ ...entry, t: instant(entry.t + DAY) }));
+        expect(back(summarise(later, instant(END + DAY), SETTINGS))).toEqual(sum(all));
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  test('at least is never more than at most, and every figure names notes that are there and not struck', () => {
+    fc.assert(
+      fc.property(anyWardNotes, (all) => {
+        const struck = new Set(all.flatMap((entry) => (entry.kind === 'strike' ? [entry.strikes] : [])));
+        const known = new Set(all.map((entry) => entry.id).filter((id) => !struck.has(id)));
+        const walk = (value: unknown, key: string): void => {
+          if (typeof value !== 'object' || value === null || key === 'struck') return;
+          const row = value as Record<string, unknown>;
+          if (typeof row.low === 'number') {
+            expect(row.low).toBeLessThanOrEqual(row.high as number);
+            if ('from' in row)
+              expect((row.from as string[]).length).toBeGreaterThanOrEqual(row.high as number);
+          }
+          if (Array.isArray(row.from)) for (const id of row.from as string[]) expect(known).toContain(id);
+          for (const [name, inner] of Object.entries(row)) walk(inner, name);
+        };
+        walk(sum(all), '');
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('it is plain JSON, and the notes handed in are left as they are', () => {
+    fc.assert(
+      fc.property(anyWardNotes, (all) => {
+        const before = JSON.stringify(all);
+        const summary = sum(all);
+        expect(JSON.parse(JSON.stringify(summary))).toEqual(summary);
+        expect(JSON.stringify(all)).toBe(before);
+      }),
+      { numRuns: 100 },
+    );
+  });
+});
+
+describe('counted again, slowly', () => {
+  const kept = (all: readonly Entry[]) => {
+    const corrected = correctedNotes(all);
+    return corrected.filter((e) => !corrected.some((s) => s.kind === 'strike' && s.strikes === e.id));
+  };
+
+  test('minutes asleep are those that lie between "fell asleep" and "woke", one by one', () => {
+    const nights = fc.array(lineOf(anySleep, 2 * DAY), { maxLength: 25 }).map((lines) => numbered(lines));
+    fc.assert(
+      fc.property(nights, (all) => {
+        const taps = mergeNotes(all, []).filter((e) => e.kind === 'sleep' && e.what !== 'nap');
+        const fell = (e?: Entry) => e?.kind === 'sleep' && e.what === 'fell-asleep';
+        const woke = (e?: Entry) => e?.kind === 'sleep' && e.what === 'woke';
+        let asleep = 0;
+        for (let minute: number = END - DAY; minute < END; minute++) {
+          let i = taps.findLastIndex((e) => e.t <= minute);
+          // a second tap within ten minutes is about the same falling asleep
+          while (fell(taps[i]) && fell(taps[i + 1]) && taps[i + 1]!.t - taps[i]!.t <= 10) i++;
+          if (fell(taps[i]) && woke(taps[i + 1])) asleep++;
+        }
+        expect(sum(all).sleep.totalMinutes).toBe(asleep);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test('quarter cups: all that were noted at most, and no less than either phone noted at least', () => {
+    fc.assert(
+      fc.property(anyWardNotes, (all) => {
+        const quarters = { sip: 0, quarter: 1, half: 2, full: 4 };
+        const drinks = kept(all).filter((e) => e.kind === 'drink' && e.t > END - DAY && e.t <= END + 5);
+        const total = (of: readonly Entry[]) =>
+          of.reduce((cups, e) => cups + (e.kind === 'drink' ? quarters[e.amount] : 0), 0);
+        const paired = all.some((e) => e.kind === 'pair' && e.same);
+        const { low, high } = sum(all).drinks.quarters;
+        if (paired) expect(high).toBeLessThanOrEqual(total(drinks));
+        else {
+          expect(high).toBe(total(drinks));
+          for (const one of ['aaaaaa', 'bbbbbb'])
+            expect(low).toBeGreaterThanOrEqual(total(drinks.filter((e) => e.id.startsWith(one))));
+        }
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  test('the last wee and the last poo are the last that stand there', () => {
+    fc.assert(
+      fc.property(anyWardNotes, (all) => {
+        const past = kept(all).filter((e) => e.t <= END + 5);
+        const wee = past.findLast((e) => e.kind === 'wee');
+        const poo = past.findLast((e) => e.kind === 'poo' && e.what !== 'none-today');
+        const summary = sum(all);
+        expect(summary.wee.last?.id).toBe(wee?.id);
+        expect(summary.poo.last?.id).toBe(poo?.id);
+        if (wee) expect(summary.wee.last!.minutes).toBe(Math.max(0, END - wee.t));
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
+
+describe('what is open', () => {
+  const sign = (id: string): NewEntry => ({ kind: 'sign', sign: id, answer: 'different' });
+
+  test('a sign stays open from when it was first seen, with every step of the answer, until a nurse looked', () => {
+    const a = phone('aaaaaa');
+    const notes = [
+      a(60, sign('toes-cool')),
+      a(62, { kind: 'bell' }),
+      a(65, { kind: 'told' }),
+      a(66, { kind: 'told' }),
+      a(70, { kind: 'nurse-came' }),
+      a(71, sign('itchy-under')),
+    ];
+    expect(at(notes, 80).open).toEqual([
+      {
+        sign: 'toes-cool',
+        urgency: 'ring-now',
+        since: moment(60),
+        lastSeen: moment(60),
+        bellAt: moment(62),
+        wordAt: moment(65),
+        nurseCameAt: moment(70),
+        untold: false,
+        from: ['aaaaaa-1'],
+      },
+      {
+        sign: 'itchy-under',
+        urgency: 'next-visit',
+        since: moment(71),
+        lastSeen: moment(71),
+        untold: true,
+        from: ['aaaaaa-6'],
+      },
+    ]);
+    expect(at([...notes, a(90, { kind: 'nurse-looked' })], 95)).toMatchObject({
+      open: [],
+      assessment: { urgency: 'none' },
+    });
+  });
+
+  test('seen again after a nurse was told: somebody must be told again', () => {
+    const a = phone('aaaaaa');
+    const notes = [a(60, sign('toes-cool')), a(62, { kind: 'told' }), a(70, sign('toes-cool'))];
+    expect(at(notes, 75).open).toMatchObject([{ since: moment(60), lastSeen: moment(70), untold: true }]);
+  });
+
+  test('"not sure" asks a nurse to look, also about a sign of the lowest class', () => {
+    const notes = [phone('aaaaaa')(60, { kind: 'sign', sign: 'itchy-under', answer: 'not-sure' })];
+    expect(at(notes, 61).open).toMatchObject([{ sign: 'itchy-under', urgency: 'not-sure' }]);
+  });
+
+  test('a sub-answer that wakes the child raises its sign', () => {
+    const a = phone('aaaaaa');
+    const jump: NewEntry = { kind: 'sign', sign: 'leg-jumps', answer: 'different' };
+    expect(at([a(60, jump)], 61).open[0]!.urgency).toBe('next-visit');
+    expect(at([a(62, { ...jump, details: ['wakes-child'] } as NewEntry)], 63).open[0]!.urgency).toBe(
+      'tell-nurse',
+    );
+  });
+
+  test('a struck sign is out of the class and still told: reported 03:11, struck 03:13', () => {
+    const a = phone('aaaaaa');
+    const seen = a(clock(3, 11), sign('toes-cool'));
+    const summary = at([seen, a(clock(3, 13), { kind: 'strike', strikes: seen.id })], clock(3, 20));
+    expect(summary).toMatchObject({ open: [], assessment: { urgency: 'none' } });
+    expect(summary.struck).toEqual([
+      {
+        id: seen.id,
+        kind: 'sign',
+        at: moment(clock(3, 11)),
+        struckAt: moment(clock(3, 13)),
+        urgency: 'ring-now',
+        from: ['aaaaaa-2'],
+      },
+    ]);
+  });
+
+  test.each(['bell', 'told', 'nurse-came'] as const)(
+    'a struck %s keeps both: when it was, when it was struck',
+    (kind) => {
+      const a = phone('aaaaaa');
+      const call = a(61, { kind });
+      const notes = [a(60, sign('toes-cool')), call, strikeOf(call, 64)];
+      expect(at(notes, 70).struck).toEqual([
+        { id: call.id, kind, at: moment(61), struckAt: moment(64), from: ['cccccc-1'] },
+      ]);
+      expect(at(notes, 70).open).toEqual(at([notes[0]!], 70).open);
+    },
+  );
+
+  test('a strike that is struck still strikes', () => {
+    const a = phone('aaaaaa');
+    const seen = a(60, sign('toes-cool'));
+    const strike = strikeOf(seen, 61);
+    expect(at([seen, strike, strikeOf(strike, 62, 'cccccc-2')], 70).open).toEqual([]);
+  });
+
+  test('a strike that came before its note is told as struck without a kind', () => {
+    const lone = strikeOf({ id: 'bbbbbb-4' } as Entry, 61);
+    expect(at([lone], 70).struck).toEqual([{ id: 'bbbbbb-4', struckAt: moment(61), from: ['cccccc-1'] }]);
+  });
+
+  test('a damaged note without a time is open, counts as tell-nurse or more, and is named first', () => {
+    const damaged = parseEntry({ kind: 'bell' });
+    const summary = at([damaged], 70);
+    expect(summary.undated).toEqual([damaged.id]);
+    expect(summary.open).toMatchObject([{ sign: `unknown:${damaged.id}` }]);
+    expect(rankOf(summary.assessment.urgency)).toBeGreaterThanOrEqual(2);
+    expect(summary.notesSince).toBeUndefined();
+  });
+
+  test('a note from after now is named, counts as seen, and is in no sum', () => {
+    const a = phone('aaaaaa');
+    const notes = [a(90, sign('toes-cool')), a(91, { kind: 'wee', into: 'pan', amount: 'usual' })];
+    expect(at(notes, 60)).toMatchObject({
+      ahead: ['aaaaaa-1', 'aaaaaa-2'],
+      assessment: { urgency: 'ring-now' },
+      wee: { low: 0, high: 0 },
+    });
+    expect(at(notes, 60).wee.last).toBeUndefined();
+    // two clocks that differ by a few minutes are no reason to leave a note out
+    expect(at(notes, 86).wee.last).toMatchObject({ minutes: 0 });
+  });
+});
+
+describe('what came again', () => {
+  const itch: NewEntry = { kind: 'sign', sign: 'itchy-under', answer: 'different' };
+
+  test('twice in a day, with and without a nurse’s look in between', () => {
+    const a = phone('aaaaaa');
+    const [first, look, second] = [a(60, itch), a(100, { kind: 'nurse-looked' }), a(200, itch)];
+    const row = {
+      sign: 'itchy-under',
+      low: 2,
+      high: 2,
+      first: moment(60),
+      last: moment(200),
+      from: [first.id, second.id],
+    };
+    expect(at([first, look, second], 300).repeats).toEqual([{ ...row, nurseLookedBetween: true }]);
+    expect(at([first, second], 300).repeats).toEqual([{ ...row, nurseLookedBetween: false }]);
+    expect(at([first, second, a(250, { kind: 'nurse-looked' })], 300).repeats).toEqual([
+      { ...row, nurseLookedBetween: false },
+    ]);
+  });
+
+  test('a day and a minute later it is once', () => {
+    const a = phone('aaaaaa');
+    const notes = [a(60, itch), a(200, itch)];
+    expect(at(notes, 60 + DAY - 1).repeats).toHaveLength(1);
+    expect(at(notes, 60 + DAY).repeats).toEqual([]);
+  });
+
+  test('noted by both phones within ten minutes it may have come once or twice', () => {
+    const notes = [phone('aaaaaa')(60, itch), phone('bbbbbb')(65, itch)];
+    expect(at(notes, 80).repeats).toMatchObject([{ low: 1, high: 2 }]);
+  });
+
+  test('what a look found counts beside what was reported alone', () => {
+    const a = phone('aaaaaa');
+    const look: NewEntry = {
+      kind: 'look',
+      answers: { 'itchy-under': 'different', 'toes-cool': 'like-usual' },
+    };
+    expect(at([a(60, itch), a(300, look)], 400).repeats).toMatchObject([{ sign: 'itchy-under', low: 2 }]);
+  });
+});
+
+describe('the last family look', () => {
+  const look = (answered: readonly string[]): NewEntry => ({
+    kind: 'look',
+    answers: Object.fromEntries(
+      Object.entries(SETTINGS.lookOf).flatMap(([sign, group]) =>
+        group ? [[sign, answered.includes(group) ? 'like-usual' : 'not-looked']] : [],
+      ),
+    ),
+  });
+
+  test('counts with four of six answered, not with three', () => {
+    const a = phone('aaaaaa');
+    const whole = a(60, look(['toes', 'bandage', 'straight', 'cord']));
+    const notes = [whole, a(100, look(['toes', 'bandage', 'straight']))];
+    expect(at(notes, 120).lastLook).toEqual({ at: moment(60), minutes: 60, looks: 4, from: [whole.id] });
+    expect(at(notes.slice(1), 120).lastLook).toBeUndefined();
+  });
+
+  test('one question left out in a look, and that look was not done', () => {
+    const whole = look(['toes', 'bandage', 'straight', 'cord']);
+    if (whole.kind !== 'look') throw new Error('asked for a look');
+    const gap: NewEntry = { ...whole, answers: { ...whole.answers, 'toes-cool': 'not-looked' } };
+    expect(at([phone('aaaaaa')(60, gap)], 120).lastLook).toBeUndefined();
+  });
+});
+
+describe('soreness', () => {
+  const sore = (value: number, when: 'rest' | 'moving' = 'rest'): NewEntry => ({
+    kind: 'sore',
+    value,
+    scale: 'numbers',
+    when,
+  });
+
+  test('rises by one an hour where every hour is one more', () => {
+    const a = phone('aaaaaa');
+    const notes = [1, 2, 3, 4].map((value, hour) => a(60 * hour, sore(value)));
+    const { slope } = at(notes, 200).soreness;
+    expect(slope.rest!.perHour).toBeCloseTo(1, 10);
+    expect(slope.rest!.from).toHaveLength(4);
+    expect(slope.moving).toBeUndefined();
+  });
+
+  test('one value has no slope, nor have two of one minute; a value of seven hours ago is out', () => {
+    const a = phone('aaaaaa');
+    expect(at([a(0, sore(1))], 60).soreness.slope).toEqual({});
+    expect(at([a(0, sore(1)), a(0, sore(5))], 60).soreness.slope).toEqual({});
+    expect(at([a(0, sore(1)), a(400, sore(5))], 420).soreness.slope).toEqual({});
+  });
+
+  test('R18 is shown where the value rose by two within four hours', () => {
+    const a = phone('aaaaaa');
+    const notes = [a(0, sore(2)), a(200, sore(4))];
+    expect(at(notes, 210).soreness.flags.map((flag) => flag.rule)).toEqual(['R18']);
+    expect(at(notes.slice(0, 1), 210).soreness.flags).toEqual([]);
+  });
+
+  test('points stand with the medicine marks between them', () => {
+    const a = phone('aaaaaa');
+    const notes = [a(0, sore(5)), a(30, { kind: 'medicine-told' }), a(90, sore(2, 'moving'))];
+    expect(at(notes, 100).soreness).toMatchObject({
+      points: [
+        { id: 'aaaaaa-1', value: 5, when: 'rest' },
+        { id: 'aaaaaa-3', value: 2, when: 'moving' },
+      ],
+      medicine: [{ id: 'aaaaaa-2', at: moment(30) }],
+      asked: { low: 0, high: 0 },
+    });
+  });
+});
+
+describe('drinks, wee, poo, sleep, play', () => {
+  test('cups in quarters: a full one, a half one by both phones, sips apart', () => {
+    const [a, b] = [phone('aaaaaa'), phone('bbbbbb')];
+    const drink = (amount: 'sip' | 'half' | 'full'): NewEntry => ({ kind: 'drink', amount, what: 'water' });
+    const notes = [a(10, drink('full')), a(60, drink('half')), b(64, drink('half')), a(90, drink('sip'))];
+    expect(at(notes, 100).drinks).toMatchObject({ quarters: { low: 6, high: 8 }, sips: { low: 1, high: 1 } });
+    const one: Entry = {
+      ...a(95, { kind: 'pair', first: 'aaaaaa-2', second: 'bbbbbb-1', same: true }),
+    };
+    expect(at([...notes, one], 100).drinks.quarters).toEqual({ low: 6, high: 6 });
+    expect(at([...notes, { ...one, same: false } as Entry], 100).drinks.quarters).toEqual({
+      low: 8,
+      high: 8,
+    });
+  });
+
+  test('poo late in the evening is a calendar day ago soon after midnight, and no whole day', () => {
+    const a = phone('aaaaaa');
+    // London is an hour ahead: 22:50 universal time is 23:50 on the wall
+    const notes = [a(clock(22, 50), { kind: 'poo', what: 'soft' })];
+    const settings = { ...SETTINGS, offsetMinutes: minutes(60) };
+    const later = (minute: number) => summarise(notes, moment(minute), settings).poo;
+    expect(later(clock(22, 59))).toMatchObject({ calendarDays: 0, wholeDays: 0 });
+    expect(later(clock(23, 0))).toMatchObject({ calendarDays: 1, wholeDays: 0 });
+    expect(later(clock(22, 50, 1))).toMatchObject({ calendarDays: 1, wholeDays: 1 });
+    expect(later(clock(23, 0, 2))).toMatchObject({ calendarDays: 3, wholeDays: 2 });
+  });
+
+  test('"none today" is no poo', () => {
+    const a = phone('aaaaaa');
+    const notes = [a(60, { kind: 'poo', what: 'hard' }), a(900, { kind: 'poo', what: 'none-today' })];
+    expect(at(notes, 960).poo).toMatchObject({ last: { id: 'aaaaaa-1', minutes: 900 }, low: 1, high: 1 });
+  });
+
+  test('a night with a waking: the longest stretch whole, the total of this day only, and who sleeps now apart', () => {
+    const a = phone('aaaaaa');
+    const sleep = (what: 'fell-asleep' | 'woke' | 'nap'): NewEntry => ({ kind: 'sleep', what });
+    const notes = [
+      a(clock(20), sleep('fell-asleep')),
+      a(clock(2, 0, 1), sleep('woke')),
+      a(clock(2, 30, 1), sleep('fell-asleep')),
+      a(clock(6, 0, 1), sleep('woke')),
+      a(clock(13, 0, 1), sleep('nap')),
+      a(clock(20, 0, 1), sleep('fell-asleep')),
+    ];
+    const { sleep: night } = at(notes, clock(22, 0, 1));
+    expect(night).toMatchObject({
+      longest: { from: moment(clock(20)), minutes: 360 },
+      totalMinutes: 240 + 210,
+      wakings: { low: 2, high: 2 },
+      naps: { low: 1, high: 1 },
+      asleepSince: moment(clock(20, 0, 1)),
+      withoutEnd: [],
+    });
+  });
+
+  test('a waking nobody noted: that stretch is told without an end and is in no sum', () => {
+    const a = phone('aaaaaa');
+    const fell: NewEntry = { kind: 'sleep', what: 'fell-asleep' };
+    const { sleep } = at([a(0, fell), a(300, fell), a(360, { kind: 'sleep', what: 'woke' })], 400);
+    expect(sleep).toMatchObject({ totalMinutes: 60, withoutEnd: [{ from: moment(0), notes: ['aaaaaa-1'] }] });
+    expect(sleep.asleepSince).toBeUndefined();
+  });
+
+  test('what helped is what was wanted again, most often first', () => {
+    const a = phone('aaaaaa');
+    const play = (idea: string, again: boolean): NewEntry => ({ kind: 'play', idea, again });
+    const notes = [
+      a(1, play('dot-grid', true)),
+      a(30, play('song-swap', true)),
+      a(60, play('song-swap', true)),
+      a(90, play('wave-hello', false)),
+    ];
+    expect(at(notes, 100).play).toMatchObject({
+      tried: { low: 4, high: 4 },
+      helped: ['song-swap', 'dot-grid'],
+      ideas: [
+        { idea: 'song-swap', again: 2, notAgain: 0 },
+        { idea: 'dot-grid' },
+        { idea: 'wave-hello', again: 0, notAgain: 1 },
+      ],
+    });
+  });
+});
+
+describe('questions for the round', () => {
+  const ask = (id: string): NewEntry => ({ kind: 'question', ask: id });
+
+  test('three at most, unanswered first, newest first; put off before answered', () => {
+    const a = phone('aaaaaa');
+    const notes = [
+      a(10, ask('when-x-ray')),
+      a(20, ask('may-turn')),
+      a(30, ask('walk-when')),
+      a(40, { kind: 'question', own: 'Own words' }),
+      a(50, { kind: 'answer', question: 'aaaaaa-4', what: 'yes' }),
+      a(60, { kind: 'answer', question: 'aaaaaa-3', what: 'doctor-will-say' }),
+    ];
+    const { shown, more } = at(notes, 100).questions;
+    expect(shown.map((q) => [q.ask ?? q.own, q.state])).toEqual([
+      ['may-turn', 'waiting'],
+      ['when-x-ray', 'waiting'],
+      ['walk-when', 'put-off'],
+    ]);
+    expect(more).toBe(0);
+    const one = at([...notes, a(70, ask('may-sit-up')), a(75, ask('skin-how-is-it'))], 100).questions;
+    expect(one.shown.map((q) => q.ask)).toEqual(['skin-how-is-it', 'may-sit-up', 'may-turn']);
+    expect(one.more).toBe(2);
+  });
+
+  test('the same question by both phones is one, and keeps every answer', () => {
+    const [a, b] = [phone('aaaaaa'), phone('bbbbbb')];
+    const notes = [
+      a(10, ask('may-turn')),
+      b(500, ask('may-turn')),
+      a(510, { kind: 'answer', question: 'aaaaaa-1', what: 'later' }),
+      b(600, { kind: 'answer', question: 'bbbbbb-1', what: 'no' }),
+    ];
+    expect(at(notes, 700).questions.shown).toMatchObject([
+      {
+        ask: 'may-turn',
+        askedAt: moment(500),
+        state: 'answered',
+        answers: [{ what: 'later' }, { what: 'no' }],
+        from: ['aaaaaa-1', 'bbbbbb-1'],
+      },
+    ]);
+  });
+});
