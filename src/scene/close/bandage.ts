@@ -135,48 +135,47 @@ function drawPuddle(wet: number): Shape[] {
   ];
 }
 
-const GLOW = [1, 0.92, 1.1, 0.96, 0.86, 1.05, 0.94, 1.12, 0.9, 1.02, 0.95, 1.06] as const;
-/** One place that burns: an uneven glow under the turns, tongues that rise from it, a finger that shows it. */
+const RIM = [1, 0.95, 1.05, 0.97, 0.92, 1.03, 0.96, 1.06, 0.94, 1.02] as const;
+/** One place under the turns, seen as through a window: hot skin, tongues that rise from it, a finger that shows it. */
 function drawBurn(spot: Point): Shape[] {
-  const c = at(spot.x + 12, spot.y + 22);
-  const field = (rx: number, ry: number) =>
-    ring(c, rx, ry, -8, GLOW.length).map((p, i) => at(mix(c.x, p.x, GLOW[i]!), mix(c.y, p.y, GLOW[i]!)));
-  const glow = field(76, 43);
-  const tongues = [
-    [-46, -2, 44, -5],
-    [-22, -6, 62, 6],
-    [6, -8, 76, -6],
-    [34, -4, 58, 7],
-    [58, 2, 40, 5],
-  ].map(([x, y, tall, sway]) => flame(at(c.x + x!, c.y + y!), tall!, sway!));
-  const heat = [
-    [88, -24],
-    [92, 10],
-    [-90, 14],
-  ].map(([x, y]) =>
-    smooth([0, 1, 2, 3, 4].map((i) => at(c.x + x! + Math.sign(x!) * i * 6, c.y + y! + (i % 2 ? -3.5 : 3.5)))),
-  );
+  const c = at(spot.x + 14, spot.y + 14);
+  const field = (middle: Point, rx: number, ry: number) =>
+    ring(middle, rx, ry, -6, RIM.length).map((p, i) =>
+      at(mix(middle.x, p.x, RIM[i]!), mix(middle.y, p.y, RIM[i]!)),
+    );
+  const window = smooth(field(c, 84, 52), true);
+  const hot = field(at(c.x, c.y + 24), 58, 22);
+  const feet = [
+    [-30, 20, 42, -5],
+    [30, 22, 46, 6],
+    [0, 28, 72, -4],
+  ] as const;
+  const tongues = (k: number) =>
+    feet.map(([x, y, tall, sway]) => flame(at(c.x + x, c.y + y), tall * k, sway, 15 * k)).join('');
   return [
-    { d: smooth(glow, true), fill: 'flush' },
-    quiet(hatch(glow, 8, 76), 'ink', 1.4),
-    { d: smooth(field(52, 20), true), fill: 'mark' },
-    { d: tongues.join(''), fill: 'mark', line: 'ink', weight: 1.4 },
-    { d: heat.join(''), line: 'mark', weight: 3.4 },
-    ...drawPointing(at(c.x - 66, c.y - 48)),
+    { d: window, fill: 'skin' },
+    { d: smooth(hot, true), fill: 'flush' },
+    quiet(hatch(hot, 7, 76), 'ink', 1.4),
+    { d: window, line: 'ink', weight: 2.4, dash: '7 6' },
+    { d: tongues(1), fill: 'mark', line: 'ink', weight: 1.8 },
+    // a bright heart keeps the tongues plain on every skin
+    { d: tongues(0.5), fill: 'band' },
+    ...drawPointing(at(c.x - 50, c.y - 34)),
   ];
 }
 
-/** A tongue of fire that stands on `foot` and leans with `sway`. */
-const flame = (foot: Point, tall: number, sway: number): string =>
+/** A tongue of fire that stands on `foot`, `half` wide to each side, and leans with `sway`. */
+const flame = (foot: Point, tall: number, sway: number, half: number): string =>
   smooth(
     [
-      at(foot.x - 10, foot.y),
-      at(foot.x - 9 + sway * 0.4, foot.y - tall * 0.34),
-      at(foot.x + sway * 1.6 - 2, foot.y - tall * 0.66),
+      at(foot.x, foot.y),
+      at(foot.x - half * 0.9, foot.y - tall * 0.12),
+      at(foot.x - half * 0.86, foot.y - tall * 0.36),
+      at(foot.x + sway * 0.4 - half * 0.3, foot.y - tall * 0.66),
       at(foot.x + sway, foot.y - tall),
-      at(foot.x + sway * 1.5 + 6, foot.y - tall * 0.6),
-      at(foot.x + 10 + sway * 0.2, foot.y - tall * 0.28),
-      at(foot.x + 9, foot.y),
+      at(foot.x + sway * 0.6 + half * 0.44, foot.y - tall * 0.64),
+      at(foot.x + half * 0.92, foot.y - tall * 0.34),
+      at(foot.x + half * 0.8, foot.y - tall * 0.1),
     ],
     true,
     0.9,
@@ -221,7 +220,7 @@ function drawItch(c: Point): Shape[] {
     { d: prickles, line: 'white', weight: 6.4 },
     { d: curls, line: 'ink', weight: 3 },
     { d: scratch.join(''), line: 'mark', weight: 3.2 },
-    ...drawHeldBack(at(c.x - 50, 36)),
+    ...drawHeldBack(at(c.x - 40, 30)),
   ];
 }
 

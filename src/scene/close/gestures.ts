@@ -1,5 +1,5 @@
 /** Hands of the child above the leg: one finger that points to a place, and one held back from scratching. */
-import { at, INK, smooth, straight, turn, type Point, type Shape } from '../shapes.ts';
+import { at, between, INK, smooth, straight, turn, type Point, type Shape } from '../shapes.ts';
 import { points } from '../parts/points.ts';
 import { strip } from './strokes.ts';
 
@@ -47,26 +47,37 @@ function drawGesture(
   const inside = at(wrist.x + way.x * 2, wrist.y + way.y * 2);
   const cuff = at(wrist.x - way.x * 16, wrist.y - way.y * 16);
   const arm = strip(cuff, inside, length * 0.45);
+  const [far, near, nearer, farther] = strip(elbow, cuff, length * 0.66) as [Point, Point, Point, Point];
+  const sleeve = straight([fromEdge(near, far), near, nearer, fromEdge(nearer, farther)]);
   return [
     { d: smooth(place(outline), false, 0.9), fill: 'skin', line: 'ink', weight: INK },
     { d: straight(arm, true), fill: 'skin' },
     { d: straight([arm[0]!, arm[1]!]) + straight([arm[3]!, arm[2]!]), line: 'ink' },
     { d: lines.map((line) => smooth(place(line))).join(''), line: 'ink', weight: 1.5 },
-    { d: straight(strip(elbow, cuff, length * 0.66), true), fill: 'gown', line: 'ink' },
+    // the arm comes in over the upper edge of the page, so the sleeve has no end there
+    { d: sleeve, fill: 'gown', line: 'ink' },
   ];
+}
+
+/** Where the line from `inner` to `outer` crosses the upper edge of the page. */
+const fromEdge = (inner: Point, outer: Point): Point =>
+  inner.y <= 0 ? at(inner.x, 0) : between(inner, outer, Math.min(1, inner.y / (inner.y - outer.y)));
+
+const REACH = 240;
+
+function drawHandOver(gesture: Gesture, wrist: Point, length: number, degrees: number): Shape[] {
+  const way = turn(at(1, 0), at(0, 0), degrees);
+  return drawGesture(gesture, wrist, length, degrees, at(wrist.x - way.x * REACH, wrist.y - way.y * REACH));
 }
 
 /** Points from the upper left to a place, without touching it. */
 export function drawPointing(place: Point, length = 70): Shape[] {
-  const degrees = 38;
+  const degrees = 50;
   const reach = turn(at(1.34 * length, -0.17 * length), at(0, 0), degrees);
-  const wrist = at(place.x - reach.x, place.y - reach.y);
-  const way = turn(at(1, 0), at(0, 0), degrees);
-  const long = Math.min(130, (wrist.y - 22) / way.y);
-  return drawGesture(POINTING, wrist, length, degrees, at(wrist.x - way.x * long, wrist.y - way.y * long));
+  return drawHandOver(POINTING, at(place.x - reach.x, place.y - reach.y), length, degrees);
 }
 
 /** Bent fingers held in the air above a place; `wrist` is near the upper edge of the picture. */
 export function drawHeldBack(wrist: Point, length = 78): Shape[] {
-  return drawGesture(HELD_BACK, wrist, length, 6, at(wrist.x - 120, wrist.y - 5));
+  return drawHandOver(HELD_BACK, wrist, length, 20);
 }

@@ -18,6 +18,7 @@ import { drawBed, drawPad } from './bed.ts';
 import { drawCord, drawPlate, drawTape, layoutPlate } from './foot.ts';
 import {
   alongWith,
+  arc,
   cropField,
   cropLine,
   dense,
@@ -125,6 +126,8 @@ export function drawHeel(spec: SceneSpec, g: HeelGeometry, view: View): Picture 
     ...drawBed(sheet, view.width, view.height),
     ...drawPad(8, 132, (x) => lines.lower(x) + 4, sheet),
     ...drawSideFoot(foot, g.front, g.back, spec, CROPPED),
+    // the strip lies over the lower rim of a sore place
+    ...(spec.mark === 'skin-patch' ? drawPatch(foot.ankleMiddle, scale) : []),
     ...drawSkinAtEdges(spec, wrap),
     ...drawTape(g.tapeStart, g.plateMiddle, scale * 6.4),
     ...drawWrap(spec, wrap),
@@ -134,10 +137,6 @@ export function drawHeel(spec: SceneSpec, g: HeelGeometry, view: View): Picture 
   if (sunk > TOUCHES) shapes.push(...drawPressed(foot.heel, sheet, rise(sunk, TOUCHES, 1)));
   else shapes.push(...drawDaylight(foot.heel, sheet));
   if (spec.mark === 'heel-rays') shapes.push(...drawSoreHeel(foot.heel, scale));
-  if (spec.mark === 'skin-patch') {
-    const strap = mix(g.tapeStart.y, g.plateMiddle.y, 0.4) - scale * 3.2;
-    shapes.push(...drawPatch(foot.ankleMiddle, strap, scale));
-  }
   return { ...view, shapes };
 }
 
@@ -177,30 +176,41 @@ function drawSoreHeel(heel: Point, scale: number): Shape[] {
   ];
 }
 
-const RAW = [1, 0.9, 1.06, 0.94, 1.1, 0.88, 1.02, 0.95, 1.08, 0.9] as const;
+const RAW = [1, 0.94, 1.05, 0.97, 1.06, 0.93, 1.02, 0.98] as const;
 
-/** Raw skin along the edge of the strap: an uneven field, sore and wet in its middle, with a soft halo. */
-function drawPatch(c: Point, strap: number, scale: number): Shape[] {
-  const uneven = (rx: number, ry: number, middle: Point, shift: number) =>
-    ring(middle, rx, ry, -7, RAW.length).map((p, i) => {
+/** A sore place at the ankle bone, hatched, in a ring, and on it two blisters that shine. */
+function drawPatch(ankle: Point, scale: number): Shape[] {
+  const c = at(ankle.x - 1 * scale, ankle.y + 4 * scale);
+  const uneven = (rx: number, ry: number, shift: number) =>
+    ring(c, rx, ry, -8, RAW.length).map((p, i) => {
       const k = RAW[(i + shift) % RAW.length]!;
-      return at(mix(middle.x, p.x, k), Math.min(strap + 2, mix(middle.y, p.y, k)));
+      return at(mix(c.x, p.x, k), mix(c.y, p.y, k));
     });
-  const middle = at(c.x - 1 * scale, strap - 9 * scale);
-  const halo = uneven(25 * scale, 15 * scale, middle, 3);
-  const raw = uneven(17 * scale, 11 * scale, at(middle.x, middle.y + 0.5 * scale), 0);
-  // three small open places, not one, which would look like an eye
-  const open = [
-    [-8, 2, 2.6],
-    [1, -2.5, 3.6],
-    [8, 4, 2.4],
-  ].map(([x, y, r]) =>
-    uneven(r! * 1.5 * scale, r! * scale, at(middle.x + x! * scale, middle.y + y! * scale), 5),
-  );
+  const raw = uneven(17.5 * scale, 11.5 * scale, 0);
+  const blisters = [
+    { middle: at(c.x - 5 * scale, c.y - 3 * scale), r: 6.2 * scale },
+    { middle: at(c.x + 8 * scale, c.y + 1 * scale), r: 3.6 * scale },
+  ];
   return [
-    { d: smooth(halo, true), fill: 'skin-shade', line: 'mark', weight: 2.8, dash: '2 7' },
+    {
+      d: smooth(uneven(24 * scale, 16 * scale, 3), true),
+      fill: 'skin-shade',
+      line: 'mark',
+      weight: 3,
+      dash: '2 7',
+    },
     { d: smooth(raw, true), fill: 'flush' },
-    quiet(hatch(raw, 10, 58), 'ink', 1.6),
-    { d: open.map((o) => smooth(o, true)).join(''), fill: 'red', line: 'ink', weight: 1.2 },
+    quiet(hatch(raw, 9, 58), 'ink', 1.5),
+    {
+      d: blisters.map((b) => round(b.middle, b.r * 1.2, b.r)).join(''),
+      fill: 'sole',
+      line: 'ink',
+      weight: 2,
+    },
+    {
+      d: blisters.map(({ middle: m, r }) => smooth(arc(m, r * 0.66, 190, 290, 3))).join(''),
+      line: 'white',
+      weight: 3.6,
+    },
   ];
 }

@@ -63,8 +63,8 @@ export function layoutKnee(spec: SceneSpec, view: View) {
       [140, 54],
       [186, 61],
       [228, 45],
-      [264, 36],
-      [280, 36],
+      [262, 35],
+      [278, 27],
     ].map(([y, w]) => at(y!, w! * wide)),
   );
   const edge = 150 + spec.bandTop * 40;
@@ -94,6 +94,8 @@ export function layoutKnee(spec: SceneSpec, view: View) {
     return at(ankle.x + p.x, ankle.y + p.y * tall + Math.max(0, droop) * Math.max(0, b) * 0.2);
   };
   const plate = at(AXIS, 319);
+  // the plate hangs on the leg by its strips and turns with it, as far as the page allows
+  const plateTurn = Math.max(-30, Math.min(30, spec.plateTilt + spec.legRoll * 0.5));
   return {
     inner: sideOf(-1),
     outer: sideOf(1),
@@ -130,7 +132,7 @@ export function layoutKnee(spec: SceneSpec, view: View) {
     handRest: place(-24, 119),
     plate,
     plateBox: [at(-56, -12), at(56, -12), at(56, 12), at(-56, 12)].map((p) =>
-      turn(at(plate.x + p.x, plate.y + p.y - (1 - spec.plateGap) * 22), plate, spec.plateTilt),
+      turn(at(plate.x + p.x, plate.y + p.y - (1 - spec.plateGap) * 22), plate, plateTurn),
     ),
     cordEnd: at(AXIS, view.height),
     padTop: at(AXIS, 170),
@@ -150,16 +152,13 @@ function across(g: KneeGeometry, y: number, out: number, own = 0): Point[] {
 
 export function drawKnee(spec: SceneSpec, g: KneeGeometry, view: View): Picture {
   const shapes: Shape[] = [...drawSheet(view), ...drawPadFromAbove(g)];
+  const [innerEnd, outerEnd] = [g.inner.at(-1)!, g.outer.at(-1)!];
   shapes.push(
     { d: limb(g.inner, g.outer), fill: 'skin' },
     inked(
       smooth(g.inner) +
         smooth(g.outer) +
-        smooth([
-          g.inner[g.inner.length - 1]!,
-          at(AXIS, g.inner[g.inner.length - 1]!.y + 9),
-          g.outer[g.outer.length - 1]!,
-        ]),
+        smooth([innerEnd, at((innerEnd.x + outerEnd.x) / 2, innerEnd.y + 9), outerEnd]),
     ),
   );
   const pen = smooth(across(g, g.pen.y - 7, -2));
@@ -228,20 +227,39 @@ function drawBand(g: KneeGeometry): Shape[] {
   ];
 }
 
-function drawCap({ kneecap: c, kneecapWidth: w, kneecapHeight: h }: KneeGeometry): Shape[] {
+/** A kneecap is broad above and narrower towards the shin, with a hollow at each side. */
+function drawCap({ kneecap: c, kneecapWidth: w, kneecapHeight: h, tilt }: KneeGeometry): Shape[] {
+  const place = (x: number, y: number) => turn(at(c.x + x * w, c.y + y * h), c, tilt);
+  const rim = [
+    [0, -1],
+    [0.66, -0.84],
+    [1, -0.2],
+    [0.74, 0.52],
+    [0, 1],
+    [-0.74, 0.52],
+    [-1, -0.2],
+    [-0.66, -0.84],
+  ].map(([x, y]) => place(x!, y!));
+  const line = (points: readonly (readonly [number, number])[]) =>
+    smooth(points.map(([x, y]) => place(x, y)));
   const hollows = [-1, 1]
     .map((way) =>
-      smooth([
-        at(c.x + way * (w + 9), c.y - h * 0.7),
-        at(c.x + way * (w + 13), c.y),
-        at(c.x + way * (w + 8), c.y + h * 0.8),
+      line([
+        [way * 1.3, -0.7],
+        [way * 1.44, 0],
+        [way * 1.2, 0.8],
       ]),
     )
     .join('');
+  const shine = line([
+    [-0.5, -0.36],
+    [-0.1, -0.58],
+    [0.36, -0.5],
+  ]);
   return [
     { d: hollows, line: 'skin-shade', weight: 2.4 },
-    inked(round(c, w, h), 'sole', 2.8),
-    { d: round(at(c.x, c.y), w * 0.55, h * 0.55), line: 'skin-shade', weight: 2 },
+    inked(smooth(rim, true), 'sole', 2.6),
+    { d: shine, line: 'skin-shade', weight: 2 },
   ];
 }
 
@@ -261,10 +279,11 @@ function drawLook({ ceiling, pointer: [from, to] }: KneeGeometry): Shape[] {
 
 function drawPlateAndTapes(g: KneeGeometry): Shape[] {
   const [a, b, c, d] = g.plateBox as [Point, Point, Point, Point];
-  const low = g.bandEnd.y - 6;
+  // the strips come out of the bandage at both sides of the leg
+  const ends = across(g, g.bandEnd.y - 9, 0);
   const tapes = [
-    [at(AXIS - 46, low), at(mix(a.x, d.x, 0.4) + 8, mix(a.y, d.y, 0.4))],
-    [at(AXIS + 46, low), at(mix(b.x, c.x, 0.4) - 8, mix(b.y, c.y, 0.4))],
+    [ends[0]!, at(mix(a.x, d.x, 0.4) + 8, mix(a.y, d.y, 0.4))],
+    [ends[3]!, at(mix(b.x, c.x, 0.4) - 8, mix(b.y, c.y, 0.4))],
   ].map(([p, q]) => straight(strip(p!, q!, 13), true));
   const knot = at((a.x + b.x + c.x + d.x) / 4, (a.y + b.y + c.y + d.y) / 4);
   return [

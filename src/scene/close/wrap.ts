@@ -91,8 +91,11 @@ export function drawWrap(spec: SceneSpec, wrap: Wrap): Shape[] {
     const [a, b] = [across(inUpper!, inLower!, x, lean), across(inUpper!, inLower!, x + pitch * 0.22, lean)];
     return joined(smooth(a), smooth(b.reverse())) + 'Z';
   });
-  shapes.push({ d: strips.join(''), fill: 'band-shade' });
-  shapes.push(quiet(turns.map((x) => smooth(across(inUpper!, inLower!, x, lean))).join(''), 'soft', 1.7));
+  // the last turn alone has no edge to show
+  if (turns.length > 0) {
+    shapes.push({ d: strips.join(''), fill: 'band-shade' });
+    shapes.push(quiet(turns.map((x) => smooth(across(inUpper!, inLower!, x, lean))).join(''), 'soft', 1.7));
+  }
   if (spec.bandGap > 0) shapes.push(...gaps(spec, upper, lower, turns, lean, pitch, to));
   shapes.push(...happenings(spec, wrap, upper, lower));
   if (folds) shapes.push(...foldLines(spec, from, foldsEnd, size, upper, lower));
