@@ -1,0 +1,164 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { parseEntry, type Entry } from '#domain/notes/entries.ts';
+import { LARGEST_FILE, readNotesFile, writeNotesFile } from '#domain/notes/file.ts';
+import { depthOf } from '#domain/notes/plain.ts';
+import { anyNote } from '../../helpers/entries.ts';
+import { chance, fortnight } from '../../helpers/fortnight.ts';
+import { anyStored } from '../../helpers/notes.ts';
+
+const read = (text: string): Entry[] => {
+  const result = readNotesFile(text);
+  if (!result.ok) throw new Error(`asked for notes, saw ${result.reason} at ${result.where}`);
+  return result.entries;
+};
+const file = (change: object, entries = fortnight(5, 1, 'even')) =>
+  JSON.stringify({ ...(JSON.parse(writeNotesFile(entries)) as object), ...change });
+
+describe('a file of notes', () => {
+  test('comes back exactly: every kind, odd ids, own words, unknown and damaged ones', () => {
+    fc.assert(
+      fc.property(fc.array(anyNote, { maxLength: 8 }), (entries) => {
+        expect(JSON.stringify(read(writeNotesFile(entries)))).toBe(JSON.stringify(entries));
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  test('can always be written and read, whatever the store handed out', () => {
+    fc.assert(
+      fc.property(fc.array(anyStored, { maxLength: 4 }), (values) => {
+        const entries = values.map(parseEntry);
+        expect(read(writeNotesFile(entries)).map((entry) => entry.id)).toEqual(
+          entries.map((entry) => entry.id),
+        );
+      }),
+      { numRuns: 500 },
+    );
+    const deep = JSON.parse('['.repeat(200) + ']'.repeat(200)) as unknown;
+    expect(read(writeNotesFile([parseEntry({ id: 'a-1', t: 1, kind: 'song', deep })]))).toHaveLength(1);
+  });
+
+  test('tells a person what it is in its first lines', () => {
+    const lines = writeNotesFile(fortnight(3, 1, 'even')).split('\n');
+    expect(lines.slice(1, 4)).toEqual(['  "format": "bare-toes-notes",', '  "version": 1,', '  "count": 3,']);
+    expect(lines.filter((line) => line.startsWith('    {'))).toHaveLength(3);
+  });
+
+  test('survives other blanks, other line ends and a mark in front', () => {
+    const entries = fortnight(30, 4, 'even');
+    const text = writeNotesFile(entries);
+    for (const other of [
+      text.replaceAll('\n', '\r\n'),
+      `\ufeff${text}`,
+      JSON.stringify(JSON.parse(text)),
+      JSON.stringify(JSON.parse(text), null, '\t'),
+    ])
+      expect(read(other)).toEqual(entries);
+  });
+
+  test('a change in any note is found', () => {
+    const text = writeNotesFile(fortnight(12, 2, 'even'));
+    const from = text.indexOf('"entries"') + 12;
+    fc.assert(
+      fc.property(
+        fc.integer({ min: from, max: text.length - 8 }),
+        fc.constantFrom(...'0127abz'),
+        (at, sign) => {
+          fc.pre(text[at] !== sign && /[0-9a-z]/.test(text[at]!));
+          expect(readNotesFile(text.slice(0, at) + sign + text.slice(at + 1)).ok).toBe(false);
+        },
+      ),
+      { numRuns: 1000 },
+    );
+  });
+
+  test('cut off anywhere it is damaged or foreign, never half read', () => {
+    const text = writeNotesFile(fortnight(6, 3, 'even')).trimEnd();
+    for (let length = 0; length < text.length; length++)
+      expect(readNotesFile(text.slice(0, length)).ok).toBe(false);
+    expect(readNotesFile(text.slice(0, -1))).toEqual({ ok: false, reason: 'damaged', where: 'file' });
+  });
+});
+
+describe('a file that is refused says why and where', () => {
+  test.each([
+    ['', 'foreign', 'file'],
+    ['hello', 'foreign', 'file'],
+    ['null', 'foreign', 'file'],
+    ['[]', 'foreign', 'file'],
+    ['{}', 'foreign', 'format'],
+    ['{"__proto__":{"format":"bare-toes-notes"}}', 'foreign', 'format'],
+    ['['.repeat(100_000), 'foreign', 'file › depth'],
+    [' '.repeat(LARGEST_FILE + 1), 'too-large', 'file'],
+    [file({ version: 2 }), 'too-new', 'version'],
+    [file({ version: 0 }), 'damaged', 'version'],
+    [file({ version: '1' }), 'damaged', 'version'],
+    [file({ entries: {} }), 'damaged', 'entries'],
+    [file({ entries: new Array(100_001).fill(0) }), 'too-large', 'entries'],
+    [file({ count: 6 }), 'damaged', 'count'],
+    [file({ check: '00000000' }), 'damaged', 'check'],
+    [file({ entries: fortnight(5, 2, 'even') }), 'damaged', 'check'],
+  ])('%#', (text, reason, where) => {
+    expect(readNotesFile(text)).toEqual({ ok: false, reason, where });
+  });
+
+  test('a file that would be too large is not written', () => {
+    const words = 'ß'.repeat(140);
+    const many = Array.from({ length: 30_000 }, (_, i) =>
+      parseEntry({ id: `a-${i}`, t: i, off: 0, kind: 'question', own: words }),
+    );
+    expect(() => writeNotesFile(many)).toThrow('saw 30000');
+  });
+
+  test('names of the machine’s own do no harm', () => {
+    const look =
+      '{"id":"__proto__","t":5,"off":0,"kind":"look","answers":{"__proto__":"different","constructor":"different"}}';
+    const entry = parseEntry(JSON.parse(look));
+    const back = read(writeNotesFile([entry]));
+    expect(JSON.stringify(back)).toBe(JSON.stringify([entry]));
+    expect(({} as Record<string, unknown>)['different']).toBeUndefined();
+  });
+
+  test('a hundred thousand spoilt files: no crash, and nothing but the notes is read', () => {
+    const entries = fortnight(4, 5, 'even');
+    const text = writeNotesFile(entries);
+    const whole = JSON.stringify(entries);
+    const next = chance(31);
+    const below = (n: number) => Math.floor(next() * n);
+    const signs = '{}[]",:0123456789abcdefghtrue\\ \n\u0000😀-.';
+    let refused = 0;
+    for (let run = 0; run < 100_000; run++) {
+      let spoilt = text;
+      for (let change = 0; change <= below(4); change++) {
+        const at = below(spoilt.length);
+        const to = at + below(12);
+        spoilt = [
+          () => spoilt.slice(0, at),
+          () => spoilt.slice(0, at) + spoilt.slice(to),
+          () => spoilt.slice(0, to) + spoilt.slice(at),
+          () => spoilt.slice(0, at) + signs[below(signs.length)]! + spoilt.slice(at + 1),
+          () => spoilt.slice(0, at) + signs[below(signs.length)]! + spoilt.slice(at),
+        ][below(20) === 0 ? 0 : 1 + below(4)]!();
+      }
+      const result = readNotesFile(spoilt);
+      // blanks, or a field of the head that nobody reads, may change: the notes may not
+      if (result.ok && JSON.stringify(result.entries) !== whole) throw new Error(`read ${spoilt}`);
+      refused += Number(!result.ok);
+    }
+    expect(refused).toBeGreaterThan(80_000);
+  });
+});
+
+test('depth counts brackets outside quotes only', () => {
+  fc.assert(
+    fc.property(fc.jsonValue({ maxDepth: 5 }), (value) => {
+      const depth = (part: unknown): number =>
+        typeof part === 'object' && part !== null
+          ? 1 + Math.max(0, ...Object.values(part as object).map(depth))
+          : 0;
+      expect(depthOf(JSON.stringify(value))).toBe(depth(value));
+    }),
+  );
+  expect(depthOf('["[[[\\"[[", {}]')).toBe(2);
+});
