@@ -84,7 +84,7 @@ export const SIGN_PICTURES = {
   'other-leg': { ...feet, usual: {}, different: { mark: 'other-leg' } },
   'pale-sweaty': { ...close('child'), usual: {}, different: { face: 'drained', mark: 'sweat-drops' } },
   'shaking-fit': { ...close('child'), usual: {}, different: { face: 'away', mark: 'fit-arcs' } },
-  'fell-or-climbing': { ...whole, usual: {}, different: { offLine: 1 } },
+  'fell-or-climbing': { ...whole, usual: {}, different: { offLine: 1, face: 'sore' } },
   'belly-hurts': { ...close('child'), usual: {}, different: { face: 'sore', belly: 1, mark: 'belly-rays' } },
   'head-hurts': { ...close('child'), usual: {}, different: { face: 'sore', mark: 'head-rays' } },
 } as const satisfies Record<BodySignId, SignPicture>;

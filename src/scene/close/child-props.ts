@@ -141,6 +141,32 @@ function bottle(base: Point, filled: boolean): Shape[] {
   ];
 }
 
+/**
+ * The bladder, seen as through the cloth: small after a wee, round and tight after many hours without. Beside the
+ * bottle it says what has not come.
+ */
+function bladder({ chest, blanketTop }: { chest: Point; blanketTop: number }, full: boolean): Shape[] {
+  const size = full ? 1 : 0.48;
+  const neck = at(chest.x, blanketTop - 3);
+  const pear = points(
+    [0, 0, -9, -8, -31, -22, -36, -46, -20, -66, 0, -71, 20, -66, 36, -46, 31, -22, 9, -8],
+    neck,
+    size,
+  );
+  const press = [-1, 1].flatMap((way) =>
+    [0, 1].map((k) => arc(plus(neck, at(0, -40)), 45 + 9 * k, way > 0 ? -38 : 218, way > 0 ? 24 : 156)),
+  );
+  return [
+    { d: smooth(pear, true), fill: 'band-shade', line: 'ink', weight: 2.4, dash: '5 4' },
+    ...(full
+      ? [
+          { d: hatch(pear, 8, 0), line: 'ink', weight: 1 },
+          { d: press.join(''), line: 'mark', weight: 3.4 },
+        ]
+      : []),
+  ];
+}
+
 function bowl(center: Point, rx: number, used: boolean): Shape[] {
   const depth = rx * 0.72;
   const ry = rx * 0.3;
@@ -251,6 +277,7 @@ export function childProp(spec: SceneSpec, g: ChildGeometry): Shape[] {
       const used = spec.prop === 'bottle-used';
       return [
         ...bottle(at(middle - 4, table.top), used),
+        ...bladder({ chest: g.chest, blanketTop: g.bed.hem }, !used),
         ...clock(spec, plus(wall, at(8, -18)), 48, used ? 35 : 285),
       ];
     }

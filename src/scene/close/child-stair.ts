@@ -56,7 +56,8 @@ export function sorenessStair(spec: SceneSpec, { lower }: ChildGeometry): Shape[
     drawHand(plus(middle(step), at(aside, -66)), 58, 90, 'point', 1, 'skin');
   const wrist = plus(middle(now), at(0, -66));
   const cuff = points([-18, -16, 18, -16, 20, 4, -20, 4], wrist);
-  const [low, high] = [at(left + 18, floor - 12), at(right - 16, top(3) + 34)];
+  // inside the wall, clear of the treads and of the hand
+  const [low, high] = [at(left + 38, floor - 13), at(right - 13, top(3) + 60)];
   const trail =
     spec.soreness === 'rising' ? [arrow(low, high)] : spec.soreness === 'falling' ? [arrow(high, low)] : [];
   return [
@@ -65,9 +66,9 @@ export function sorenessStair(spec: SceneSpec, { lower }: ChildGeometry): Shape[
     { d: steps.map(tread).join(''), fill: 'plate', line: 'ink', weight: 2.4 },
     ...trail,
     { d: steps.map((step) => painRays(middle(step), step)).join(''), line: 'mark', weight: 4.4 },
-    ...hand(before, before === now ? -12 : 0)
+    ...hand(before, before === now ? -27 : 0)
       .slice(0, 1)
-      .map((shape): Shape => ({ d: shape.d, line: 'ink', weight: 2, dash: '3 5' })),
+      .map((shape): Shape => ({ d: shape.d, line: 'ink', weight: 2.6, dash: '4 5' })),
     ...hand(now, 0),
     { d: smooth(cuff, true, 0.3), fill: 'gown', line: 'ink' },
   ];
