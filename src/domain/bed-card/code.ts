@@ -69,8 +69,10 @@ export function decodeBedCard(text: string): Decoded {
 
   const strange = letters.filter((letter) => letter === STRANGE).length;
   if (strange) {
-    const near = strange * 2 * GROUP <= length && length <= MOST_LETTERS && version <= FIRST_DIGITS;
-    if (!near || version === 0) return { ok: false, reason: 'foreign' };
+    // one slip in letters that otherwise look like a code, or a text that has nothing to do with one
+    const few = strange * 2 * GROUP <= length && length <= MOST_LETTERS;
+    const begun = version === STRANGE ? length >= lettersOfShape(0) : version > 0 && version <= FIRST_DIGITS;
+    if (!few || !begun) return { ok: false, reason: 'foreign' };
     return { ok: false, reason: 'damaged', where: group(letters.indexOf(STRANGE)) };
   }
 
