@@ -212,7 +212,8 @@ export function summarise(entries: readonly Entry[], now: Instant, settings: Sum
   };
   const look = lastLookOf(past, now, settings.lookOf);
   if (look) summary.lastLook = look;
-  if (past[0]) summary.notesSince = past[0].t;
+  const first = past.find((entry) => entry.kind !== 'pair' && entry.kind !== 'clock');
+  if (first) summary.notesSince = first.t;
   return summary;
 }
 

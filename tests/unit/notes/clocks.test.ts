@@ -1,0 +1,177 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { correctedNotes, jumpsOf, writtenAs } from '#domain/notes/clocks.ts';
+import { byTime, parseEntry, type Entry } from '#domain/notes/entries.ts';
+import { summarise } from '#domain/notes/summarise.ts';
+import { minutes } from '#domain/units.ts';
+import { anyEntry } from '../../helpers/notes.ts';
+import { anyWardNotes, END, moment, phone, SETTINGS } from '../../helpers/ward-days.ts';
+
+const wrong = (device: string, upTo: number, shift: number, id: string, minute = 900): Entry => ({
+  id,
+  t: moment(minute),
+  off: minutes(0),
+  kind: 'clock',
+  device,
+  upTo,
+  minutes: shift,
+});
+const timesOf = (entries: readonly Entry[]) => Object.fromEntries(entries.map((e) => [e.id, e.t]));
+
+describe('a phone whose clock was wrong', () => {
+  const a = phone('aaaaaa');
+  const four = [60, 70, 80, 90].map((minute) => a(minute, { kind: 'bell' }));
+
+  test('is put right up to the note that was named, and no other phone is touched', () => {
+    const other = phone('bbbbbb')(65, { kind: 'told' });
+    const corrected = correctedNotes([...four, other, wrong('aaaaaa', 2, 7, 'bbbbbb-9')]);
+    expect(timesOf(corrected)).toMatchObject({
+      'aaaaaa-1': moment(67),
+      'aaaaaa-2': moment(77),
+      'aaaaaa-3': moment(80),
+      'bbbbbb-1': moment(65),
+    });
+    expect(corrected.find((e) => e.id === 'aaaaaa-1')?.writtenAt).toBe(moment(60));
+    expect(corrected.find((e) => e.id === 'aaaaaa-3')).not.toHaveProperty('writtenAt');
+  });
+
+  test('two ranges each have their own minutes', () => {
+    const corrected = correctedNotes([
+      ...four,
+      wrong('aaaaaa', 3, -5, 'bbbbbb-9', 950),
+      wrong('aaaaaa', 1, 7, 'bbbbbb-8', 900),
+    ]);
+    expect(timesOf(corrected)).toMatchObject({
+      'aaaaaa-1': moment(67),
+      'aaaaaa-2': moment(65),
+      'aaaaaa-3': moment(75),
+      'aaaaaa-4': moment(90),
+    });
+  });
+
+  test('of two for the same range the later one counts, in whichever order they arrive', () => {
+    const [first, second] = [wrong('aaaaaa', 4, 7, 'bbbbbb-9', 900), wrong('aaaaaa', 4, 0, 'cccccc-1', 901)];
+    for (const notes of [
+      [...four, first, second],
+      [second, first, ...four],
+    ])
+      expect(timesOf(correctedNotes(notes))['aaaaaa-1']).toBe(moment(60));
+  });
+
+  test('a struck correction corrects nothing', () => {
+    const correction = wrong('aaaaaa', 4, 7, 'bbbbbb-9');
+    const strike: Entry = { ...wrong('', 0, 0, 'bbbbbb-10'), kind: 'strike', strikes: 'bbbbbb-9' } as Entry;
+    expect(timesOf(correctedNotes([...four, correction, strike]))['aaaaaa-1']).toBe(moment(60));
+  });
+
+  test('a note without a time stays without one, and no note leaves the calendar', () => {
+    const damaged = parseEntry({ id: 'aaaaaa-1', kind: 'bell' });
+    expect(correctedNotes([damaged, wrong('aaaaaa', 9, 7, 'bbbbbb-9')])[0]).toEqual(damaged);
+    const far = parseEntry({ ...wrong('aaaaaa', 9, 143_000_000_000, 'bbbbbb-9') });
+    expect(far.kind).toBe('clock');
+    const late = parseEntry({ id: 'aaaaaa-3', t: 2_000_000_000, off: 0, kind: 'bell' });
+    expect(correctedNotes([late, far]).find((e) => e.id === 'aaaaaa-3')?.t).toBe(late.t);
+  });
+
+  test('correcting twice is correcting once; no note is lost; what was written can be had again', () => {
+    fc.assert(
+      fc.property(anyWardNotes, (all) => {
+        const once = correctedNotes(all);
+        expect(correctedNotes(once)).toEqual(once);
+        expect(once).toEqual([...once].sort(byTime));
+        const back = once.map(({ writtenAt, ...e }) => ({ ...e, t: writtenAt ?? e.t }) as Entry);
+        expect(back.sort(byTime)).toEqual([...all].sort(byTime));
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('a correction that a later one takes back leaves every figure as it was', () => {
+    // the second covers the same range, and is the later of the two
+    fc.assert(
+      fc.property(
+        anyWardNotes.map((all) => all.filter((e) => e.kind !== 'clock')),
+        fc.integer({ min: -90, max: 90 }),
+        (all, shift) => {
+          const undone = [
+            ...all,
+            wrong('aaaaaa', 99, shift, 'cccccc-1'),
+            wrong('aaaaaa', 99, 0, 'cccccc-2', 901),
+          ];
+          expect(summarise(undone, END, SETTINGS)).toEqual(summarise(all, END, SETTINGS));
+        },
+      ),
+      { numRuns: 100 },
+    );
+  });
+
+  test('a wrong clock, put right, gives the summary of a right clock', () => {
+    fc.assert(
+      fc.property(
+        anyWardNotes.map((all) => all.filter((e) => e.kind !== 'clock')),
+        fc.integer({ min: -300, max: 300 }),
+        (all, slow) => {
+          const wrote = all.map((e) => (e.id.startsWith('aaaaaa') ? ({ ...e, t: e.t - slow } as Entry) : e));
+          const right = wrong('aaaaaa', 999, slow, 'cccccc-1');
+          expect(summarise([...wrote, right], END, SETTINGS)).toEqual(summarise(all, END, SETTINGS));
+        },
+      ),
+      { numRuns: 200 },
+    );
+  });
+});
+
+describe('a clock that jumps', () => {
+  const line = (...times: readonly number[]) => {
+    const a = phone('aaaaaa');
+    return times.map((minute) => a(minute, { kind: 'bell' }));
+  };
+
+  test('back by more than five minutes is told, with the notes on both sides', () => {
+    expect(jumpsOf(line(60, 80, 74, 90))).toEqual([
+      { device: 'aaaaaa', before: 'aaaaaa-2', after: 'aaaaaa-3', minutes: 6 },
+    ]);
+    expect(jumpsOf(line(60, 80, 75, 90))).toEqual([]);
+  });
+
+  test('two small steps back are one jump, and one jump is told once', () => {
+    expect(jumpsOf(line(80, 77, 74, 73))).toMatchObject([
+      { before: 'aaaaaa-1', after: 'aaaaaa-3', minutes: 6 },
+    ]);
+    expect(jumpsOf(line(5000, 60, 70, 80))).toHaveLength(1);
+  });
+
+  test('forward is only time that passed', () => {
+    expect(jumpsOf(line(0, 5000))).toEqual([]);
+  });
+
+  test('order is the phone’s own counter, not where the notes lie; a tenth comes after a second', () => {
+    const notes = line(...Array.from({ length: 12 }, (_, i) => 10 * i));
+    expect(jumpsOf([...notes].reverse())).toEqual([]);
+  });
+
+  test('two phones that differ are no jump, nor is a damaged note', () => {
+    const b = phone('bbbbbb');
+    const damaged = parseEntry({ id: 'aaaaaa-7', kind: 'bell' });
+    expect(jumpsOf([...line(500, 510), b(60, { kind: 'told' }), damaged])).toEqual([]);
+  });
+
+  test('a correction of what came before the jump answers it', () => {
+    const notes = line(1060, 1080, 74, 90);
+    expect(jumpsOf(notes)).toHaveLength(1);
+    expect(jumpsOf(correctedNotes([...notes, wrong('aaaaaa', 2, -1010, 'bbbbbb-9')]))).toEqual([]);
+  });
+
+  test('notes in the order of their counters have no jump, whoever wrote them', () => {
+    fc.assert(
+      fc.property(fc.array(anyEntry, { maxLength: 8 }), (entries) => {
+        for (const { device, before, after, minutes: back } of jumpsOf(entries)) {
+          expect(writtenAs(before)?.device).toBe(device);
+          expect(writtenAs(after)!.count).toBeGreaterThanOrEqual(writtenAs(before)!.count);
+          expect(back).toBeGreaterThan(5);
+        }
+      }),
+      { numRuns: 200 },
+    );
+  });
+});

@@ -1,0 +1,187 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { mergeNotes, type Entry, type NewEntry } from '#domain/notes/entries.ts';
+import { countOf, pairsOf, PAIR_MINUTES } from '#domain/notes/pairs.ts';
+import { anyWardNotes, lineOf, moment, numbered, phone } from '../../helpers/ward-days.ts';
+import { minutes } from '#domain/units.ts';
+
+const WEE: NewEntry = { kind: 'wee', into: 'bottle', amount: 'usual' };
+const wees = (...rows: readonly [device: string, minute: number][]): Entry[] => {
+  const phones = new Map<string, ReturnType<typeof phone>>();
+  return rows.map(([device, minute]) => {
+    const write = phones.get(device) ?? phone(device);
+    phones.set(device, write);
+    return write(minute, WEE);
+  });
+};
+let told = 0;
+const say = (pair: { first: string; second: string }, same: boolean): Entry => ({
+  id: `dddddd-${++told}`,
+  t: moment(5000),
+  off: minutes(0),
+  kind: 'pair',
+  first: pair.first,
+  second: pair.second,
+  same,
+});
+
+describe('both of you?', () => {
+  test('asked about the like by two phones within ten minutes, and not after eleven', () => {
+    expect(PAIR_MINUTES).toBe(10);
+    expect(pairsOf(wees(['a', 0], ['b', 10]))).toEqual([{ first: 'a-1', second: 'b-1', kind: 'wee' }]);
+    expect(pairsOf(wees(['a', 0], ['b', 11]))).toEqual([]);
+  });
+
+  test('one phone that wrote twice meant two', () => {
+    expect(pairsOf(wees(['a', 0], ['a', 1]))).toEqual([]);
+    expect(countOf(wees(['a', 0], ['a', 1]), 'wee')).toEqual({ low: 2, high: 2 });
+  });
+
+  test('another amount is another event', () => {
+    const notes = [phone('a')(0, WEE), phone('b')(3, { ...WEE, amount: 'small' } as NewEntry)];
+    expect(pairsOf(notes)).toEqual([]);
+  });
+
+  test('who wrote it, and in which order a look holds its answers, makes no difference', () => {
+    const look = (answers: Record<string, 'different' | 'like-usual'>): NewEntry => ({
+      kind: 'look',
+      answers,
+    });
+    const one = {
+      ...phone('a')(0, look({ 'toes-cool': 'different', 'band-wet': 'like-usual' })),
+      by: 'grown-up-a',
+    };
+    const other = phone('b')(5, look({ 'band-wet': 'like-usual', 'toes-cool': 'different' }));
+    expect(pairsOf([one as Entry, other])).toHaveLength(1);
+  });
+
+  test('a struck note is in no pair', () => {
+    const notes = wees(['a', 0], ['b', 5]);
+    const strike: Entry = { id: 'a-9', t: moment(7), off: minutes(0), kind: 'strike', strikes: 'b-1' };
+    expect(pairsOf([...notes, strike])).toEqual([]);
+    expect(countOf([...notes, strike], 'wee')).toEqual({ low: 1, high: 1 });
+  });
+
+  test('until a tap it is 1–2, after "the same" once, after "two" twice', () => {
+    const notes = wees(['a', 0], ['b', 5]);
+    const [pair] = pairsOf(notes);
+    expect(countOf(notes, 'wee')).toEqual({ low: 1, high: 2 });
+    for (const same of [true, false]) {
+      const answered = [...notes, say(pair!, same)];
+      expect(pairsOf(answered)).toEqual([]);
+      expect(countOf(answered, 'wee')).toEqual(same ? { low: 1, high: 1 } : { low: 2, high: 2 });
+    }
+  });
+
+  test('a struck answer is none', () => {
+    const notes = wees(['a', 0], ['b', 5]);
+    const answer = say(pairsOf(notes)[0]!, true);
+    const strike: Entry = { id: 'a-9', t: moment(7), off: minutes(0), kind: 'strike', strikes: answer.id };
+    expect(pairsOf([...notes, answer, strike])).toEqual(pairsOf(notes));
+  });
+
+  test('one says the same, the other says two: neither wins, it is asked again', () => {
+    const notes = wees(['a', 0], ['b', 5]);
+    const [pair] = pairsOf(notes);
+    const both = [...notes, say(pair!, true), say({ first: pair!.second, second: pair!.first }, false)];
+    expect(pairsOf(both)).toEqual([{ ...pair, contradicted: true }]);
+    expect(countOf(both, 'wee')).toEqual({ low: 1, high: 2 });
+  });
+
+  test('a word about two unlike notes puts nothing together', () => {
+    const notes = [phone('a')(0, WEE), phone('b')(1, { kind: 'bell' })];
+    const claimed = say({ first: 'a-1', second: 'b-1' }, true);
+    expect(countOf([...notes, claimed], 'wee', 'bell')).toEqual({ low: 2, high: 2 });
+  });
+
+  test.each([
+    ['the first phone twice around the other', ['a', 'b', 'a'], { low: 2, high: 3 }],
+    ['three phones within ten minutes', ['a', 'b', 'c'], { low: 1, high: 3 }],
+    ['one phone alone', ['a', 'a', 'a'], { low: 3, high: 3 }],
+  ] as const)('chains of three: %s', (_, devices, expected) => {
+    const notes = wees(...devices.map((device, i) => [device, 4 * i] as [string, number]));
+    expect(countOf(notes, 'wee')).toEqual(expected);
+  });
+
+  test('"two" about the first two of a chain asks about the next two', () => {
+    const notes = wees(['a', 0], ['b', 6], ['a', 12]);
+    const [pair] = pairsOf(notes);
+    expect(pair).toMatchObject({ first: 'a-1', second: 'b-1' });
+    const next = [...notes, say(pair!, false)];
+    expect(pairsOf(next)).toMatchObject([{ first: 'b-1', second: 'a-2' }]);
+    expect(countOf(next, 'wee')).toEqual({ low: 2, high: 3 });
+  });
+});
+
+describe('laws of pairs', () => {
+  const crowded = fc.array(lineOf(fc.constant(WEE), 0, 45), { maxLength: 9 }).map((lines) => numbered(lines));
+
+  /** The oracle tries every way to put notes of two phones together by twos. */
+  function fewest(notes: readonly Entry[]): number {
+    const [first, ...rest] = notes;
+    if (!first) return 0;
+    const alone = 1 + fewest(rest);
+    const together = rest
+      .filter((e) => e.id.slice(0, 6) !== first.id.slice(0, 6) && Math.abs(e.t - first.t) <= 10)
+      .map((e) => 1 + fewest(rest.filter((other) => other !== e)));
+    return Math.min(alone, ...together);
+  }
+
+  test('two phones: "at least" is the fewest events there can have been, "at most" every note', () => {
+    fc.assert(
+      fc.property(crowded, (notes) => {
+        expect(countOf(notes, 'wee')).toEqual({ low: fewest(notes), high: notes.length });
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('no tap leads out of the range that was shown, and when all are answered it is one number', () => {
+    fc.assert(
+      fc.property(crowded, fc.infiniteStream(fc.boolean()), (notes, taps) => {
+        const shown = countOf(notes, 'wee');
+        let all = notes;
+        for (let pairs = pairsOf(all); pairs.length; pairs = pairsOf(all)) {
+          all = [...all, say(pairs[0]!, taps.next().value as boolean)];
+          const { low, high } = countOf(all, 'wee');
+          expect(low).toBeGreaterThanOrEqual(shown.low);
+          expect(high).toBeLessThanOrEqual(shown.high);
+          expect(low).toBeLessThanOrEqual(high);
+        }
+        const { low, high } = countOf(all, 'wee');
+        expect(low).toBe(high);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('each note is in two pairs at most, every pair is of two phones, near and alike', () => {
+    fc.assert(
+      fc.property(anyWardNotes, (notes) => {
+        const byId = new Map(notes.map((entry) => [entry.id, entry]));
+        for (const { first, second, kind } of pairsOf(notes)) {
+          const [a, b] = [byId.get(first)!, byId.get(second)!];
+          expect([a.kind, b.kind]).toEqual([kind, kind]);
+          expect(a.id.slice(0, 6)).not.toBe(b.id.slice(0, 6));
+          expect(Math.abs(a.t - b.t)).toBeLessThanOrEqual(10);
+        }
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('it makes no difference in which order the notes came', () => {
+    fc.assert(
+      fc.property(
+        anyWardNotes.chain((all) =>
+          fc.tuple(fc.constant(all), fc.shuffledSubarray(all, { minLength: all.length })),
+        ),
+        ([all, shuffled]) => {
+          expect(pairsOf(shuffled)).toEqual(pairsOf(all));
+          expect(countOf(mergeNotes(shuffled, all), 'wee', 'drink')).toEqual(countOf(all, 'wee', 'drink'));
+        },
+      ),
+      { numRuns: 200 },
+    );
+  });
+});

@@ -1,0 +1,146 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { correctedNotes } from '#domain/notes/clocks.ts';
+import type { Entry, NewEntry } from '#domain/notes/entries.ts';
+import { reportOf } from '#domain/notes/report.ts';
+import { sightingsOf } from '#domain/notes/sightings.ts';
+import { assess } from '#domain/signs/assess.ts';
+import { rankOf } from '#domain/signs/urgency.ts';
+import { minutes } from '#domain/units.ts';
+import { context } from '../../helpers/reports.ts';
+import { anyWardNotes, clock, DAY, END, moment, phone } from '../../helpers/ward-days.ts';
+
+const at = (minute: number) => context({ now: moment(minute) });
+/** Rules beside R1, which comes with every sign that another rule set. */
+const rulesAt = (notes: readonly Entry[], minute: number) => {
+  const { because } = assess(reportOf(notes, at(minute)), at(minute));
+  return [...new Set(because.map((reason) => reason.rule))].filter((rule) => rule !== 'R1');
+};
+const sore = (value: number): NewEntry => ({ kind: 'sore', value, scale: 'numbers', when: 'rest' });
+const MEDICINE: NewEntry = { kind: 'medicine-told' };
+const ASKED: NewEntry = { kind: 'asked-for-medicine' };
+const LOOKED: NewEntry = { kind: 'nurse-looked' };
+
+describe('what the notes say about soreness', () => {
+  test('R17: as sore as before, 45 minutes after the nurse said it was given; not before', () => {
+    const a = phone('a');
+    const notes = [a(0, sore(5)), a(10, MEDICINE), a(40, sore(5))];
+    expect(rulesAt(notes, 54)).toEqual([]);
+    expect(rulesAt(notes, 55)).toEqual(['R17']);
+  });
+
+  test('R18: two numbers up within four hours', () => {
+    const a = phone('a');
+    expect(rulesAt([a(0, sore(2)), a(240, sore(4))], 241)).toEqual(['R18']);
+    expect(rulesAt([a(300, sore(2)), a(541, sore(4))], 550)).toEqual([]);
+  });
+
+  test('R19: asked twice since the last medicine mark', () => {
+    const a = phone('a');
+    const notes = [a(0, ASKED), a(10, MEDICINE), a(60, ASKED)];
+    expect(rulesAt(notes, 70)).toEqual([]);
+    expect(rulesAt([...notes, a(80, ASKED)], 90)).toEqual(['R19']);
+  });
+
+  test('asking that both phones noted counts twice until the family calls it one', () => {
+    const notes = [phone('a')(0, ASKED), phone('b')(5, ASKED)];
+    expect(rulesAt(notes, 10)).toEqual(['R19']);
+    const one: Entry = {
+      id: 'a-9',
+      t: moment(8),
+      off: minutes(0),
+      kind: 'pair',
+      first: 'a-1',
+      second: 'b-1',
+      same: true,
+    };
+    expect(rulesAt([...notes, one], 10)).toEqual([]);
+  });
+
+  test('a nurse’s look closes it; the next soreness note brings all of it back', () => {
+    const a = phone('a');
+    const rising = [a(0, sore(2)), a(100, sore(5)), a(110, LOOKED)];
+    expect(rulesAt(rising, 120)).toEqual([]);
+    expect(rulesAt([...rising, a(130, sore(5))], 131)).toEqual(['R18']);
+    const asking = [a(200, ASKED), a(210, ASKED), a(220, LOOKED)];
+    expect(rulesAt(asking, 230)).toEqual([]);
+    expect(rulesAt([...asking, a(240, ASKED)], 241)).toEqual(['R19']);
+  });
+
+  test('a look while a dose may still begin to work closes nothing: R17 still falls due', () => {
+    const a = phone('a');
+    const notes = [a(0, sore(5)), a(10, MEDICINE), a(30, sore(5)), a(35, LOOKED)];
+    expect(rulesAt(notes, 56)).toEqual(['R17']);
+    expect(rulesAt([...notes, a(60, LOOKED)], 61)).toEqual([]);
+  });
+
+  test('soreness before a mark of last week is not held against today’s', () => {
+    const a = phone('a');
+    const notes = [a(0, sore(3)), a(10, MEDICINE), a(80, sore(1))];
+    const today = [a(clock(9, 0, 3), MEDICINE), a(clock(10, 0, 3), sore(3))];
+    expect(rulesAt([...notes, ...today], clock(10, 10, 3))).toEqual([]);
+    // on the same day it is
+    expect(rulesAt([...notes, a(90, sore(3))], 100)).toContain('R17');
+  });
+
+  test('a clock far ahead does not hide what is noted now', () => {
+    const a = phone('a');
+    const ahead = phone('b')(3 * DAY, sore(0));
+    expect(rulesAt([a(0, sore(2)), a(100, sore(5)), ahead], 101)).toEqual(['R18']);
+  });
+
+  test('a struck value says nothing', () => {
+    const a = phone('a');
+    const notes = [a(0, sore(2)), a(100, sore(5))];
+    expect(rulesAt([...notes, a(101, { kind: 'strike', strikes: 'a-2' })], 110)).toEqual([]);
+  });
+
+  test('a corrected clock moves a value out of the four hours', () => {
+    const [a, b] = [phone('a'), phone('b')];
+    const notes = [a(0, sore(2)), b(230, sore(4))];
+    expect(rulesAt(notes, 300)).toEqual(['R18']);
+    const right: NewEntry = { kind: 'clock', device: 'b', upTo: 1, minutes: 20 };
+    expect(rulesAt([...notes, b(260, right)], 300)).toEqual([]);
+  });
+});
+
+describe('laws of the report', () => {
+  test('every sighting no nurse looked at is there; those left out were looked at, and are older than a day', () => {
+    fc.assert(
+      fc.property(anyWardNotes, fc.integer({ min: 0, max: 4 * DAY }), (all, minute) => {
+        const now = moment(minute);
+        const sightings = sightingsOf(correctedNotes(all));
+        const told = reportOf(all, at(minute)).sightings;
+        const expected = sightings.filter((s) => s.lookedAt === undefined || s.at >= now - DAY);
+        expect(told).toEqual(expected);
+        const whole = assess({ ...reportOf(all, at(minute)), sightings }, at(minute));
+        expect(assess(reportOf(all, at(minute)), at(minute))).toEqual(whole);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('it is never less urgent than the sightings alone', () => {
+    const now = context({ now: END });
+    fc.assert(
+      fc.property(anyWardNotes, (all) => {
+        const alone = assess({ sightings: sightingsOf(correctedNotes(all)) }, now);
+        expect(rankOf(assess(reportOf(all, now), now).urgency)).toBeGreaterThanOrEqual(rankOf(alone.urgency));
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('while nothing is written, waiting never makes it less urgent', () => {
+    fc.assert(
+      fc.property(anyWardNotes, fc.integer({ min: 0, max: 3 * DAY }), (all, wait) => {
+        const end = 4 * DAY + 100;
+        const rank = (minute: number) => rankOf(assess(reportOf(all, at(minute)), at(minute)).urgency);
+        // R13 and R20 look back over a day, and are let go by time: rules of their own, not of the report
+        fc.pre(!rulesAt(all, end).some((rule) => rule === 'R13' || rule === 'R20'));
+        expect(rank(end + wait)).toBeGreaterThanOrEqual(rank(end));
+      }),
+      { numRuns: 300 },
+    );
+  });
+});

@@ -1,0 +1,139 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Entry, NewEntry } from '#domain/notes/entries.ts';
+import { timelineOf, type Timeline } from '#domain/notes/timeline.ts';
+import { instant, minutes } from '#domain/units.ts';
+import { anyWardNotes, clock, DAY, london, moment, phone } from '../../helpers/ward-days.ts';
+
+const flat = () => minutes(0);
+const draw = (entries: readonly Entry[], from: number, to: number) =>
+  timelineOf(entries, moment(from), moment(to), flat);
+
+describe('a day on a line', () => {
+  const a = phone('aaaaaa');
+  const notes = [
+    a(clock(6), { kind: 'sore', value: 5, scale: 'numbers', when: 'rest' }),
+    a(clock(7), { kind: 'medicine-told' }),
+    a(clock(8), { kind: 'sore', value: 1, scale: 'steps', when: 'moving' }),
+    a(clock(12), { kind: 'look', answers: { 'toes-cool': 'like-usual' } }),
+    a(clock(18), { kind: 'drink', amount: 'half', what: 'milk' }),
+    a(clock(20), { kind: 'poo', what: 'none-today' }),
+    a(clock(22), { kind: 'poo', what: 'soft' }),
+  ];
+
+  test('stands with each thing at its share of the day', () => {
+    expect(draw(notes, 0, DAY)).toMatchObject({
+      soreness: {
+        points: [
+          { id: 'aaaaaa-1', x: 0.25, height: 0.5, when: 'rest' },
+          { id: 'aaaaaa-3', x: 8 / 24, height: 1 / 3, when: 'moving' },
+        ],
+        medicine: [{ id: 'aaaaaa-2', x: 7 / 24 }],
+      },
+      looks: [{ id: 'aaaaaa-4', x: 0.5 }],
+      drinks: [{ id: 'aaaaaa-5', x: 0.75, amount: 'half' }],
+      wee: [],
+      poo: [{ id: 'aaaaaa-7', x: 22 / 24 }],
+      changes: [],
+    });
+  });
+
+  test('has its full hours, midnight at both ends', () => {
+    const { hours } = draw([], 0, DAY);
+    expect(hours.map((hour) => hour.hour)).toEqual([...Array.from({ length: 24 }, (_, i) => i), 0]);
+    expect(hours.filter((hour) => hour.startsDay).map((hour) => hour.x)).toEqual([0, 1]);
+  });
+
+  test('sleep that began before is cut off; sleep without a waking goes on to the end, or has no end', () => {
+    const sleep = (what: 'fell-asleep' | 'woke'): NewEntry => ({ kind: 'sleep', what });
+    const b = phone('bbbbbb');
+    const nights = [
+      b(clock(20), sleep('fell-asleep')),
+      b(clock(6, 0, 1), sleep('woke')),
+      b(clock(12, 0, 1), sleep('fell-asleep')),
+      b(clock(18, 0, 1), sleep('fell-asleep')),
+    ];
+    expect(draw(nights, DAY, 2 * DAY).sleep).toEqual([
+      { notes: ['bbbbbb-1', 'bbbbbb-2'], from: 0, to: 0.25, end: 'woke' },
+      { notes: ['bbbbbb-3'], from: 0.5, to: 0.5, end: 'not-noted' },
+      { notes: ['bbbbbb-4'], from: 0.75, to: 1, end: 'goes-on' },
+    ]);
+    expect(draw(nights, clock(7, 0, 1), clock(11, 0, 1)).sleep).toEqual([]);
+  });
+
+  test('a drink both phones noted stands twice with a mark, once after "the same"', () => {
+    const drink: NewEntry = { kind: 'drink', amount: 'full', what: 'water' };
+    const twice = [phone('aaaaaa')(100, drink), phone('bbbbbb')(104, drink)];
+    expect(draw(twice, 0, DAY).drinks).toMatchObject([
+      { id: 'aaaaaa-1' },
+      { id: 'bbbbbb-1', maybeSame: true },
+    ]);
+    const one = phone('cccccc')(110, { kind: 'pair', first: 'aaaaaa-1', second: 'bbbbbb-1', same: true });
+    const [only, ...rest] = draw([...twice, one], 0, DAY).drinks;
+    expect([only!.id, rest]).toEqual(['aaaaaa-1', []]);
+    expect(only).not.toHaveProperty('maybeSame');
+  });
+
+  test('an end before its beginning is a fault of the caller', () => {
+    expect(() => draw([], 10, 10)).toThrow(/timelineOf: to must be after from/);
+  });
+});
+
+describe('laws of the line', () => {
+  const places = (line: Timeline) => [
+    ...line.soreness.points,
+    ...line.soreness.medicine,
+    ...line.looks,
+    ...line.drinks,
+    ...line.wee,
+    ...line.poo,
+    ...line.hours,
+    ...line.changes,
+    ...line.sleep.flatMap(({ from, to }) => [{ x: from }, { x: to }]),
+  ];
+  const anyWindow = fc.tuple(fc.integer({ min: 0, max: 3 * DAY }), fc.constantFrom(60, DAY, 7 * DAY));
+
+  test('everything lies on it, in order, and no sleep lies over another', () => {
+    fc.assert(
+      fc.property(anyWardNotes, anyWindow, (all, [from, length]) => {
+        const line = timelineOf(all, moment(from), moment(from + length), london);
+        for (const { x } of places(line)) {
+          expect(x).toBeGreaterThanOrEqual(0);
+          expect(x).toBeLessThanOrEqual(1);
+        }
+        for (const lane of [line.soreness.points, line.drinks, line.wee, line.hours])
+          lane.slice(1).forEach(({ x }, i) => expect(x).toBeGreaterThanOrEqual(lane[i]!.x));
+        line.sleep.slice(1).forEach(({ from: x }, i) => expect(x).toBeGreaterThanOrEqual(line.sleep[i]!.to));
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('two half days hold what the whole day holds', () => {
+    fc.assert(
+      fc.property(anyWardNotes, fc.integer({ min: 0, max: 3 * DAY }), (all, from) => {
+        const middle = from + DAY / 2;
+        const cut = (a: number, b: number) => timelineOf(all, moment(a), moment(b), london);
+        const [early, late, whole] = [cut(from, middle), cut(middle + 1, from + DAY), cut(from, from + DAY)];
+        const ids = (...lines: Timeline[]) =>
+          lines
+            .flatMap(({ soreness, looks }) => [...soreness.points, ...soreness.medicine, ...looks])
+            .map((m) => m.id)
+            .sort();
+        expect(ids(early, late)).toEqual(ids(whole));
+        expect(early.hours.length + late.hours.length).toBe(whole.hours.length);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  test('it is plain JSON', () => {
+    fc.assert(
+      fc.property(anyWardNotes, (all) => {
+        const line = timelineOf(all, moment(0), instant(moment(0) + 7 * DAY), london);
+        expect(JSON.parse(JSON.stringify(line))).toEqual(line);
+      }),
+      { numRuns: 50 },
+    );
+  });
+});
