@@ -188,16 +188,16 @@ export function grownUpCalling(g: ChildGeometry): Shape[] {
   return [
     {
       d: smooth(points([394, 132, 398, 156, 396, 196, 446, 196, 444, 156, 446, 120]), false, 0.5),
-      fill: 'hand',
+      fill: 'skin',
       line: 'ink',
     },
     { d: smooth(points(back), false, 0.8) + 'L480 360Z', fill: 'bag', line: 'ink' },
-    { d: smooth(forearm, true, 0.7), fill: 'hand', line: 'ink' },
-    ...drawHand(hand, 46, 200, 'rest', -1, 'hand'),
+    { d: smooth(forearm, true, 0.7), fill: 'skin', line: 'ink' },
+    ...drawHand(hand, 46, 200, 'rest', -1, 'skin'),
     // one cloth with the back: the shoulder end stays open
     { d: smooth(sleeve, true, 0.8), fill: 'bag' },
     { d: smooth(sleeve, false, 0.8), line: 'ink' },
-    ...drawProfile(at(412, 98), 56, { facing: -1, mouth: 'calling', hair: 'short' }),
+    ...drawProfile(at(412, 98), 56, { facing: -1, mouth: 'calling', hair: 'short', skin: 'skin' }),
     mark([16, 34, 52].map((r) => arc(mouth, r, 148, 212)).join(''), 4.6),
   ];
 }

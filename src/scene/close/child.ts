@@ -20,12 +20,14 @@ function torso(spec: SceneSpec, g: ChildGeometry): Shape[] {
   const skin = skinOf(spec.face);
   // a rolled head takes the neck with it
   const chin = turn(at(head.x, head.y + radius * (g.tilt < 0 ? 0.55 : 0.8)), head, g.tilt);
+  // under a rolled head its upper end is hidden
+  const top = g.tilt < 0 ? neck * 0.5 : neck;
   const collar = chest.y + 16;
   const shapes: Shape[] = [
     {
       d: smooth(
         points([
-          -neck,
+          -top,
           chin.y,
           -neck - 1,
           chest.y - 10,
@@ -39,7 +41,7 @@ function torso(spec: SceneSpec, g: ChildGeometry): Shape[] {
           chest.y + 6,
           neck + 1,
           chest.y - 10,
-          neck,
+          top,
           chin.y,
         ]).map((p, i) => at(p.x + (i === 0 || i === 9 ? chin.x : chest.x), p.y)),
         false,

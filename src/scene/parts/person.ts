@@ -9,12 +9,14 @@ export interface ProfileLook {
   hair: 'bun' | 'short';
   /** How far the head is bowed, in degrees. */
   bow?: number;
+  /** Token of the skin; a grown-up of the child's family has the child's. */
+  skin?: 'skin' | 'hand';
 }
 
 const FACE = {
-  shut: [0.84, 0.36, 0.76, 0.43, 0.82, 0.5],
-  speaking: [0.85, 0.34, 0.62, 0.42, 0.78, 0.54],
-  calling: [0.86, 0.3, 0.52, 0.42, 0.72, 0.64],
+  shut: [0.82, 0.35, 0.75, 0.42, 0.81, 0.49, 0.74, 0.56],
+  speaking: [0.83, 0.34, 0.62, 0.42, 0.77, 0.53, 0.72, 0.58],
+  calling: [0.8, 0.28, 0.84, 0.34, 0.76, 0.39, 0.54, 0.44, 0.68, 0.58, 0.76, 0.63, 0.7, 0.7],
 } as const;
 
 /** Shapes of a head from the side; `radius` is half its height. */
@@ -43,14 +45,16 @@ export function drawProfile(center: Point, radius: number, look: ProfileLook): S
     -0.46,
     0.72,
     -0.2,
-    0.7,
-    -0.08,
-    0.96,
-    0.16,
-    0.94,
-    0.22,
-    0.78,
+    0.72,
+    -0.06,
+    0.83,
+    0.08,
+    0.92,
+    0.17,
+    0.88,
     0.24,
+    0.76,
+    0.26,
     ...FACE[look.mouth],
     0.74,
     0.8 + drop,
@@ -75,11 +79,11 @@ export function drawProfile(center: Point, radius: number, look: ProfileLook): S
     ...(look.hair === 'bun'
       ? [{ d: oval(put([-1.02, -0.3])[0]!, radius * 0.32, radius * 0.36), fill: 'hair', line: 'ink' }]
       : []),
-    { d: smooth(put(skull), false, 0.8), fill: 'hand', line: 'ink' },
+    { d: smooth(put(skull), false, 0.8), fill: look.skin ?? 'hand', line: 'ink' },
     { d: smooth(put(hair), true, 0.9), fill: 'hair', line: 'ink' },
     {
       d: smooth(put([-0.02, -0.04, 0.12, -0.06, 0.14, 0.14, 0.02, 0.26, -0.06, 0.12]), true),
-      fill: 'hand',
+      fill: look.skin ?? 'hand',
       line: 'ink',
       weight: Math.min(2.4, weight),
     },
