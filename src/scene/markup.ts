@@ -4,11 +4,16 @@ import { INK, type Picture } from './shapes.ts';
 import type { SceneSpec } from './spec.ts';
 import { drawThing, type ThingId } from './things.ts';
 
+/** Small things keep their tenths: their pictures are drawn larger than their units. */
+const COARSE_FROM = 300;
 /** Share of the picture's height that the touch map leaves out at the top. */
 const MAP_CROP = 0.2;
 
 const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
 const escape = (text: string) => text.replace(/[&<>"]/g, (c) => ESCAPES[c]!);
+
+/** A scene on half units: less than a fifth of a pixel off on a phone, and a seventh lighter to send. */
+const halves = (d: string) => d.replace(/\d+\.\d/g, (n) => String(Math.round(Number(n) * 2) / 2));
 
 /** Where a touch on a part of the picture leads, by the part's spot: relative addresses. */
 export type SpotLinks = Readonly<Record<string, string>>;
@@ -24,7 +29,7 @@ export function pictureMarkup(
     const weight =
       shape.line && shape.weight && shape.weight !== INK ? ` stroke-width="${shape.weight}"` : '';
     const dash = shape.dash ? ` stroke-dasharray="${shape.dash}"` : '';
-    return `<path d="${shape.d}" class="${classes}"${weight}${dash}/>`;
+    return `<path d="${picture.width >= COARSE_FROM ? halves(shape.d) : shape.d}" class="${classes}"${weight}${dash}/>`;
   });
   // The same places stand below the picture as a list, so the spots stay out of the way of keyboard and reader.
   const spots = Object.entries(picture.spots ?? {}).flatMap(([id, spot]) => {
