@@ -43,12 +43,10 @@ export const anySeen: fc.Arbitrary<NewEntry> = fc.oneof(
     sign: fc.constantFrom<string>(...FEW),
     answer: fc.constantFrom('different' as const, 'not-sure' as const),
   }),
-  fc
-    .tuple(fc.constantFrom(0.02, 0.3), fc.array(anyAnswer, { minLength: 45, maxLength: 45 }))
-    .map(([, answers]) => ({
-      kind: 'look' as const,
-      answers: Object.fromEntries(looked.map((sign, i) => [sign, answers[i] ?? 'like-usual'])),
-    })),
+  fc.array(anyAnswer, { minLength: looked.length, maxLength: looked.length }).map((answers) => ({
+    kind: 'look' as const,
+    answers: Object.fromEntries(looked.map((sign, i) => [sign, answers[i]!])),
+  })),
 );
 export const anyDaily: fc.Arbitrary<NewEntry> = fc.oneof(
   fc.record({
@@ -87,7 +85,7 @@ const anySore: fc.Arbitrary<NewEntry> = fc.oneof(
   }),
   fc.constantFrom<NewEntry>({ kind: 'medicine-told' }, { kind: 'asked-for-medicine' }),
 );
-const anyCall = fc.constantFrom<NewEntry>(
+export const anyCall = fc.constantFrom<NewEntry>(
   { kind: 'bell' },
   { kind: 'told' },
   { kind: 'nurse-came' },

@@ -79,28 +79,33 @@ export function eventsOf(
     .sort(byTime);
   const answers = answersIn(entries, struck);
 
-  const waiting = new Map<string, OpenEvent[]>();
+  // for each content the events that began within ten minutes, from the earliest
+  const waiting = new Map<string, { events: OpenEvent[]; start: number }>();
   const events: OpenEvent[] = [];
   for (const part of partsOf(kept, answers)) {
     const key = contentOf(part[0]!);
     const devices = new Set(part.map(deviceOf));
     const [from, to] = [part[0]!.t, part.at(-1)!.t];
-    const near = (waiting.get(key) ?? []).filter((event) => from - event.from <= PAIR_MINUTES);
+    const line = waiting.get(key) ?? { events: [], start: 0 };
+    waiting.set(key, line);
+    while (line.start < line.events.length && from - line.events[line.start]!.from > PAIR_MINUTES)
+      line.start++;
     const fits = (event: OpenEvent) =>
       Math.max(event.to, to) - event.from <= PAIR_MINUTES &&
       ![...devices].some((device) => event.devices.has(device)) &&
       !event.parts.flat().some((a) => part.some((b) => answers.get(pairKey(a.id, b.id)) === 'two'));
     // the earliest that fits: with two phones this leaves as few events as can be
-    const event = near.find(fits);
+    let at = line.start;
+    while (at < line.events.length && !fits(line.events[at]!)) at++;
+    const event = line.events[at];
     if (event) {
       event.parts.push(part);
       event.to = Math.max(event.to, to);
       devices.forEach((device) => event.devices.add(device));
-      waiting.set(key, near);
     } else {
       const started: OpenEvent = { parts: [part], from, to, devices };
       events.push(started);
-      waiting.set(key, [...near, started]);
+      line.events.push(started);
     }
   }
   return events.map(({ parts }) => ({ parts }));

@@ -1,6 +1,6 @@
 /** From notes to the part of a report that the rules read. */
 import { isOpen, medicineWaitMinutes } from '../signs/over-time.ts';
-import type { Context, Report, SorenessNote } from '../signs/types.ts';
+import type { Context, Report, Sighting, SorenessNote } from '../signs/types.ts';
 import type { Instant } from '../units.ts';
 import { DAY_MINUTES } from '../clock/local.ts';
 import { correctedNotes } from './clocks.ts';
@@ -15,7 +15,8 @@ type NotedPart = Required<Pick<Report, 'sightings' | 'soreness' | 'medicineAt' |
 /**
  * What this family noted until now, as the rules read it; struck notes are left out and wrong clocks corrected.
  *
- * Sightings: all that no nurse looked at, and those of the last day. Soreness and medicine marks: those of the day
+ * Sightings: all that no nurse looked at, and those of the last day; of the same thing seen again and again before the
+ * last two hours the first is enough, for any rule. Soreness and medicine marks: those of the day
  * before the last soreness note, so that the mark of last week is not held against today's value; the last mark always.
  * What soreness says stays until a nurse looked after it: a soreness note, or a further asking, after that look brings
  * everything back. A look while a dose noted before it may not have worked yet closes nothing. A question for medicine
@@ -28,7 +29,7 @@ type NotedPart = Required<Pick<Report, 'sightings' | 'soreness' | 'medicineAt' |
 export function reportOf(entries: readonly Entry[], context: ReportContext): NotedPart {
   const { now } = context;
   const notes = correctedNotes(entries);
-  const sightings = sightingsOf(notes).filter((s) => isOpen(s) || now - s.at <= DAY_MINUTES);
+  const sightings = withoutRepeats(sightingsOf(notes), now);
 
   const struck = struckIds(notes);
   const soreness: SorenessNote[] = [];
@@ -66,4 +67,21 @@ export function reportOf(entries: readonly Entry[], context: ReportContext): Not
     medicineAt: marks.filter((mark, i) => mark >= dayBefore || i === marks.length - 1),
     askedEarlyAt,
   };
+}
+
+/** R20 counts sightings of the last two hours, one by one. */
+const COUNTED_MINUTES = 120;
+
+/**
+ * The rules ask since when something has been open, not how often it was seen: without this, a fortnight in which
+ * nobody tapped "a nurse looked" would make every page slow.
+ */
+function withoutRepeats(sightings: readonly Sighting[], now: Instant): Sighting[] {
+  const known = new Set<string>();
+  return sightings.filter((s) => {
+    if (!isOpen(s)) return now - s.at <= DAY_MINUTES;
+    if (now - s.at <= COUNTED_MINUTES) return true;
+    const key = JSON.stringify([s.sign, s.answer, s.details, s.toldAt === undefined]);
+    return !known.has(key) && !!known.add(key);
+  });
 }

@@ -234,7 +234,9 @@ type EventsOf = (keep: (entry: Entry) => boolean) => PossibleEvent[];
 function urgencyAlone(context: Context) {
   const known = new Map<string, Urgency>();
   return (seen: Pick<TracedSighting, 'sign' | 'answer' | 'details'>): Urgency => {
-    const key = JSON.stringify([seen.sign, seen.answer, seen.details]);
+    // every sign this version does not know is as urgent as any other
+    const sign = Object.hasOwn(context.signs, seen.sign) ? seen.sign : undefined;
+    const key = JSON.stringify([sign, seen.answer, sign && seen.details]);
     const found = known.get(key);
     if (found) return found;
     const { urgency } = assess(
