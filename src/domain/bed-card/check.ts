@@ -86,9 +86,10 @@ export const POUNDS_PER_KG = 2.20462262;
 const clean = (value: number) => Math.round(value * 1e6) / 1e6;
 const tenth = (value: number) => Math.round(value * 10) / 10;
 const inside = (value: number, [low, high]: readonly [number, number]) => value >= low && value <= high;
-/** What is no amount at all is outside limits, and there is nothing to compare. */
+/** Beyond any slip of a finger there is nothing to compare; limits speak of it. */
+const COMPARABLE = [0.01, 10_000] as const;
 const usable = (value: number | undefined) =>
-  value !== undefined && value > 0 && value < Infinity ? value : undefined;
+  value !== undefined && inside(value, COMPARABLE) ? value : undefined;
 
 /** The row for an age as the card holds it; none for an age it cannot hold. */
 export function bandFor(age: CardAge, bands: WeightBands): WeightBand | undefined {
