@@ -23,8 +23,12 @@
   var page = document.querySelector('meta[name="bare-toes-page"]');
   var name = page ? page.getAttribute('content') : '';
   var plain = /^[a-z]{2,3}(-[A-Za-z]{2,4})?$/;
+  // a nurse's card came with the link: on to where it is taken, in this phone's language
+  var card = /^#[0-9A-Za-z-]{20,60}$/.test(location.hash);
+  if (card && name === 'languages' && plain.test(kept.locale || ''))
+    location.replace('./' + kept.locale + '/bed-card/take/' + location.hash);
   // "#choose" is how a page links here on purpose
-  if (location.hash !== '#choose') {
+  if (location.hash !== '#choose' && !card) {
     if (name === 'languages' && plain.test(kept.locale || '')) location.replace('./' + kept.locale + '/');
     if (name === 'who' && kept.role === 'grown-up') location.replace('./look/');
   }

@@ -5,10 +5,6 @@ export const COMING = [
   'our-day',
   'things-to-do',
   'why-and-how',
-  'for-staff',
-  'bed-card',
-  'pass-it-on',
-  'put-away',
 ] as const;
 export type ComingArea = (typeof COMING)[number];
 

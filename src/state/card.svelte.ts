@@ -27,7 +27,10 @@ export function loadCard(): void {
   const read = kept && decodeBedCard(kept.code);
   unreadable = read !== undefined && !read.ok;
   held = read?.ok
-    ? { card: read.card, confirmedAt: kept?.confirmedAt === undefined ? undefined : instant(kept.confirmedAt) }
+    ? {
+        card: read.card,
+        confirmedAt: kept?.confirmedAt === undefined ? undefined : instant(kept.confirmedAt),
+      }
     : undefined;
 }
 

@@ -1,5 +1,6 @@
 /** What this family chose on this phone: the drawing, the page's light, the ward's language. */
 import { SECOND_STEPS, WARD, type SecondStepId, type WardSettings } from '#content/ward.ts';
+import { WRITERS, type Writer } from '#domain/notes/kinds.ts';
 import type { ChildFacts } from '#domain/signs/types.ts';
 import { instant, minutes, type Instant, type Minutes } from '#domain/units.ts';
 import { browserPreferences } from '#device/preferences.ts';
@@ -27,6 +28,10 @@ export interface Family extends Omit<ChildLook, 'side'>, ChildFacts {
   role: Role | undefined;
   locale: string | undefined;
   bed: Bedside | undefined;
+  /** A ward's tablet that goes from bed to bed. */
+  shared: boolean;
+  /** Who writes on this phone: a role, never a name. */
+  writer: Writer | undefined;
 }
 
 const START: Family = {
@@ -41,6 +46,8 @@ const START: Family = {
   role: undefined,
   locale: undefined,
   bed: undefined,
+  shared: false,
+  writer: undefined,
 };
 
 const oneOf = <T>(value: unknown, allowed: readonly T[], otherwise: T): T =>
@@ -54,8 +61,10 @@ const between = (value: unknown, low: number, high: number, otherwise: number) =
 function readBedside(kept: unknown): Bedside | undefined {
   if (typeof kept !== 'object' || kept === null) return undefined;
   const row = kept as Record<string, unknown>;
+  const secondStep = SECOND_STEPS.find((step) => step === row.secondStep);
+  if (!secondStep) return undefined;
   return {
-    secondStep: oneOf(row.secondStep, SECOND_STEPS, WARD.secondStep),
+    secondStep,
     secondStepMinutes: between(row.secondStepMinutes, 2, 10, WARD.secondStepMinutes),
     medicineWaitMinutes: between(row.medicineWaitMinutes, 30, 90, WARD.medicineWaitMinutes),
     compare: row.compare !== false,
@@ -77,6 +86,8 @@ export function readFamily(kept: Record<string, unknown>): Family {
     role: oneOf(kept.role, ['grown-up', 'child', 'staff', undefined] as const, undefined),
     locale: text(kept.locale),
     bed: readBedside(kept.bed),
+    shared: kept.shared === true,
+    writer: oneOf(kept.writer, [...WRITERS, undefined], undefined),
   };
 }
 

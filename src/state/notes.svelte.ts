@@ -1,7 +1,9 @@
 /** This phone's notes: read once, added to, kept in step with other tabs. */
+import { correctedNotes } from '#domain/notes/clocks.ts';
 import { mergeNotes, type Entry, type NewEntry } from '#domain/notes/entries.ts';
 import { reportOf } from '#domain/notes/report.ts';
 import { assess } from '#domain/signs/assess.ts';
+import { summarise, type Summary, type SummarySettings } from '#domain/notes/summarise.ts';
 import type { Assessment, Context, Report } from '#domain/signs/types.ts';
 import { browserNoteStore, type NoteStore } from '#device/note-store.ts';
 import type { DeviceFailure, Result } from '#device/result.ts';
@@ -44,7 +46,8 @@ export async function writeNote(note: NewEntry): Promise<Result<Entry>> {
   const at = readMoment();
   const offset = offsetAt(at);
   store ??= browserNoteStore();
-  const written = await store.append(note, at, offset);
+  const { writer } = currentFamily();
+  const written = await store.append(writer ? { ...note, by: writer } : note, at, offset);
   if (written.ok) {
     failure = undefined;
     entries = mergeNotes(entries, [written.value]);
@@ -59,6 +62,24 @@ let unkept = 0;
 
 /** Notes that could not be kept carry this device name: they go when the page goes. */
 export const isKept = (entry: Entry): boolean => !entry.id.startsWith('page-');
+
+/** The notes with wrong clocks set right, as every page shows and counts them. */
+export const correctedNow = (): readonly Entry[] => correctedNotes(entries);
+
+function settingsNow(): SummarySettings {
+  const { under3, canTell } = currentFamily();
+  return {
+    offsetMinutes: offsetAt(currentMoment()),
+    child: { under3, canTell },
+    signs: SIGN_ROWS,
+    ward: bedsideWard(),
+    lookOf: LOOK_OF,
+  };
+}
+const LOOK_OF = Object.fromEntries(Object.entries(SIGN_ROWS).map(([id, row]) => [id, row.look]));
+
+/** What the notes add up to now. */
+export const summaryNow = (): Summary => summarise(entries, currentMoment(), settingsNow());
 
 /** How urgent is everything that is still open, with these answers beside it? */
 export function assessNow(report: Pick<Report, 'answers' | 'details'> = {}): Assessment {

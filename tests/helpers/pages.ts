@@ -59,7 +59,7 @@ function classOf(sign: SignId, answer: string): string {
 export const resultAddress = (language: string, sign: SignId, answer = 'different'): string =>
   `/${language}/look/${SIGNS[sign].part}/${sign}/${answer === 'different' ? '' : `${answer}/`}`;
 
-const NOT_YET = ['our-day', 'things-to-do', 'why-and-how', 'for-staff', 'bed-card', 'pass-it-on', 'put-away'];
+const NOT_YET = ['our-day', 'things-to-do', 'why-and-how'];
 /** One address of every kind of route, and each class of result; without the language chooser at `/`. */
 export const routesOf = (language: string): string[] => [
   `/${language}/#choose`,
@@ -81,6 +81,14 @@ export const routesOf = (language: string): string[] => [
   `/${language}/bell/`,
   `/${language}/our-notes/`,
   `/${language}/sources/`,
+  `/${language}/bed-card/`,
+  `/${language}/bed-card/take/`,
+  `/${language}/bed-card/sheet/`,
+  `/${language}/for-staff/`,
+  `/${language}/for-staff/ask/`,
+  `/${language}/for-staff/round/`,
+  `/${language}/pass-it-on/`,
+  `/${language}/put-away/`,
   ...NOT_YET.map((area) => `/${language}/${area}/`),
 ];
 

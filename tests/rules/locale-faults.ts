@@ -66,7 +66,7 @@ const NUMBER_WORDS: Readonly<Record<string, Readonly<Record<number, RegExp>>>> =
     7: /\b(?:seven|seventh)\b/iu,
     8: /\beighth?\b/iu,
     9: /\b(?:nine|ninth)\b/iu,
-    10: /\btenth?\b/iu,
+    10: /\bten(?:th)?\b/iu,
     12: /\b(?:twelve|twelfth)\b/iu,
   },
   es: {

@@ -61,10 +61,10 @@ describe.each(everyLanguage)('%s', (lang, texts) => {
 
 describe('a planted fault is seen:', () => {
   const of = (lang: string) => textsOf(root, lang);
-  const pluralKey = Object.keys(english).find((key) => key.endsWith('_other'))!;
+  const pluralKey = 'look:result.minutesSince_other';
 
   it('there is a plural to check', () => {
-    expect(pluralKey).toBe('look:result.minutesSince_other');
+    expect(Object.keys(english)).toContain(pluralKey);
   });
 
   it('a key taken away', () => {

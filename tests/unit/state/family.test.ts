@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { instant, minutes } from '#domain/units.ts';
 import { DRAWN_AGES, HAIRS, NEUTRAL, SKIN_TONES } from '#scene/spec.ts';
 import { readFamily, type Family } from '#state/family.svelte.ts';
 
@@ -15,6 +16,15 @@ const OTHER: Family = {
   wardLanguage: 'pl',
   role: 'grown-up',
   locale: 'ar',
+  bed: {
+    secondStep: 'go-to-desk',
+    secondStepMinutes: minutes(7),
+    medicineWaitMinutes: minutes(60),
+    compare: false,
+    numbingUntil: instant(29_000_000),
+  },
+  shared: true,
+  writer: 'grown-up-b',
 };
 
 describe('this family’s choices, read back', () => {

@@ -1,0 +1,44 @@
+/** The other language of a page that speaks two: the ward's beside the family's. */
+import { WARD } from '#content/ward.ts';
+import { LOCALES } from '#i18n/locales.ts';
+import { loadWords, type Area, type Words } from '#i18n/words.ts';
+import { currentFamily } from '#state/family.svelte.ts';
+
+export interface SecondLanguage {
+  /** The ward's words first where they are there; the page's own alone until then. */
+  both(): readonly Words[];
+  code(): string | undefined;
+  options(): { value: string; label: string }[];
+  choose(code: string): Promise<void>;
+  /** To be called in the browser: takes the ward's language, or another than the page's. */
+  start(): void;
+}
+
+export function secondLanguage(own: () => Words, areas: readonly Area[]): SecondLanguage {
+  let code = $state<string | undefined>(undefined);
+  let words = $state.raw<Words | undefined>(undefined);
+
+  async function choose(wanted: string) {
+    code = wanted;
+    const loaded = await loadWords(wanted, areas);
+    if (code === wanted) words = loaded;
+  }
+  const ward = () => currentFamily().wardLanguage ?? WARD.wardLanguage;
+  return {
+    code: () => code,
+    options: () =>
+      LOCALES.filter((row) => row.code !== own().locale).map((row) => ({ value: row.code, label: row.name })),
+    both() {
+      if (!words || words.locale === own().locale) return [own()];
+      // staff read their own language first
+      return own().locale === ward() ? [own(), words] : [words, own()];
+    },
+    choose,
+    start() {
+      const wanted = [ward(), ...LOCALES.map((row) => row.code)].find(
+        (candidate) => candidate !== own().locale && LOCALES.some((row) => row.code === candidate),
+      );
+      if (wanted) void choose(wanted);
+    },
+  };
+}

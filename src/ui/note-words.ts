@@ -1,0 +1,106 @@
+/** What a note says, in any language of the site: notes are codes, so two languages say the same. */
+import type { Entry } from '#domain/notes/entries.ts';
+import { CHOICES, QUESTIONS } from '#domain/notes/kinds.ts';
+import { detailsOf, isSignId } from '#content/signs.ts';
+import { isolated, list, number } from '#i18n/format.ts';
+import type { Words } from '#i18n/words.ts';
+import { detailName, signName } from './sign-words.ts';
+
+type Translate = (key: string, options?: Record<string, unknown>) => string;
+/** Keys made from ids are checked by tests/rules (every id has every key), not by the type checker. */
+const translate = (words: Words): Translate => words.t as unknown as Translate;
+
+/** One chosen word of a note, such as "half a cup". */
+export const choiceWord = (words: Words, kind: string, field: string, value: string): string =>
+  translate(words)(`notes:choice.${kind}.${field}.${value}`);
+
+/** A question for the round; the family's own words come back as they are, in quotes. */
+export function questionText(words: Words, question: { ask?: string; own?: string }): string {
+  if (question.own !== undefined)
+    return translate(words)('notes:question.quoted', { text: isolated(question.own) });
+  const known = QUESTIONS.some((id) => id === question.ask);
+  return translate(words)(known ? `notes:question.${question.ask}` : 'notes:unknown');
+}
+
+export function sorenessText(words: Words, entry: Extract<Entry, { kind: 'sore' }>): string {
+  const t = translate(words);
+  const value =
+    entry.scale === 'steps'
+      ? t(`notes:sore.steps.${entry.value}`)
+      : t('notes:sore.value', {
+          value: isolated(number(words.locale, entry.value)),
+          most: isolated(number(words.locale, 10)),
+        });
+  return `${value}, ${t(`notes:sore.${entry.when}`)}`;
+}
+
+/** What stands behind the kind's name; empty where the kind says it all. */
+function content(words: Words, entry: Entry, all: readonly Entry[]): string {
+  const t = translate(words);
+  switch (entry.kind) {
+    case 'sign': {
+      const details = (entry.details ?? []).map((detail) =>
+        isSignId(entry.sign) && detailsOf(entry.sign).includes(detail)
+          ? detailName(words, entry.sign, detail)
+          : t('notes:unknown'),
+      );
+      const parts = [signName(words, entry.sign), ...details];
+      if (entry.answer === 'not-sure') parts.push(t('answer.not-sure'));
+      return parts.join(' – ');
+    }
+    case 'look': {
+      const answered = (answer: string) =>
+        Object.keys(entry.answers).filter((sign) => entry.answers[sign] === answer);
+      const seen = ['different', 'not-sure'].flatMap((answer) =>
+        answered(answer).map((sign) => `${signName(words, sign)} (${t(`answer.${answer}`)})`),
+      );
+      const notLooked = answered('not-looked').length;
+      if (notLooked === Object.keys(entry.answers).length) return t('notes:lookNothing');
+      const rest = notLooked > 0 ? [t('look:full.notLooked', { count: notLooked })] : [];
+      return list(words.locale, [...(seen.length ? seen : [t('urgencyShort.none')]), ...rest]);
+    }
+    case 'sore':
+      return sorenessText(words, entry);
+    case 'question':
+      return questionText(words, entry);
+    case 'answer': {
+      const question = all.find((other) => other.id === entry.question);
+      const what = choiceWord(words, 'answer', 'what', entry.what);
+      return question?.kind === 'question' ? `${questionText(words, question)} – ${what}` : what;
+    }
+    case 'strike': {
+      const target = all.find((other) => other.id === entry.strikes);
+      return target && target.kind !== 'strike' ? noteText(words, target, all) : t('notes:unknown');
+    }
+    case 'play':
+      return isolated(entry.idea);
+    default: {
+      if (!Object.hasOwn(CHOICES, entry.kind)) return '';
+      const fields = CHOICES[entry.kind as keyof typeof CHOICES];
+      const row = entry as unknown as Record<string, string>;
+      return Object.keys(fields)
+        .map((field) => choiceWord(words, entry.kind, field, row[field]!))
+        .join(', ');
+    }
+  }
+}
+
+/** A note as one line: its kind, and what it holds. Needs the areas `notes`, `signs` and `look`. */
+export function noteText(words: Words, entry: Entry, all: readonly Entry[]): string {
+  const kind = translate(words)(`notes:kind.${entry.kind}`);
+  const rest = content(words, entry, all);
+  return rest ? `${kind}: ${rest}` : kind;
+}
+
+/** A length of time in hours and minutes. */
+export function lengthText(words: Words, minutes: number): string {
+  const t = translate(words);
+  const whole = Math.max(0, Math.round(minutes));
+  const hours = Math.floor(whole / 60);
+  const say = (value: number) => number(words.locale, value);
+  return isolated(
+    hours > 0
+      ? t('notes:sum.hoursMinutes', { hours: say(hours), minutes: say(whole % 60) })
+      : t('notes:sum.onlyMinutes', { minutes: say(whole) }),
+  );
+}
