@@ -109,7 +109,10 @@ describe('ten letters', () => {
   // written when version 1 was made: it is read so for ever
   test.each([
     ['4000-00B9-0R', { signs: [], more: 0, call: 'none', hours: 0 }],
-    ['70SZ-JZEE-ZD', { signs: ['toes-cool', 'belly-hurts', 'very-worried'], more: 3, call: 'bell', hours: 31 }],
+    [
+      '70SZ-JZEE-ZD',
+      { signs: ['toes-cool', 'belly-hurts', 'very-worried'], more: 3, call: 'bell', hours: 31 },
+    ],
     ['5MFQ-X74Q-FH', { signs: ['head-hurts', 'cannot-name-it', 'unknown'], more: 1, call: 'told', hours: 7 }],
   ] as const)('%s', (code, facts) => {
     expect(spokenCode(facts)).toBe(code);
