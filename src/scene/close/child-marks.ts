@@ -120,8 +120,8 @@ export function changeMarks(spec: SceneSpec, g: ChildGeometry): Shape[] {
           [0, 18]
             .map(
               (out) =>
-                tremble(body, w + 50 + out, 80 + out, -56, 34, 13, 6, true) +
-                tremble(body, w + 50 + out, 80 + out, 236, 146, 13, 6, true) +
+                tremble(body, Math.min(w + 60, 138) + out, 92 + out, -34, 24, 13, 5, true) +
+                tremble(body, Math.min(w + 60, 138) + out, 92 + out, 214, 156, 13, 5, true) +
                 tremble(g.head, r * 1.3 + out, r * 1.24 + out, -40, 26, 14, 5, true) +
                 tremble(g.head, r * 1.3 + out, r * 1.24 + out, 220, 154, 14, 5, true),
             )
