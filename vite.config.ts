@@ -2,10 +2,10 @@ import { sveltekit } from '@sveltejs/kit/vite';
 import { defineConfig } from 'vitest/config';
 import { firstDrawingPlugin, languagesPlugin } from './.ci/languages-plugin.mjs';
 
-/** Modules of every first page. The notes, the rules and the drawing are not among them: they come when needed. */
+/** Modules of every first page. Notes, rules, the drawing and codes are not among them: they come when needed. */
 const FIRST = new RegExp(
   [
-    'node_modules|preload-helper',
+    'node_modules/(?!(uqr|qr)/)|preload-helper',
     'src/i18n|src/content/parts|src/domain/(units|clock)',
     'src/ui/(BellBar|Ribbon|paths|child-spec)|src/routes/_live/(PageFoot|WaitingReports)',
     'src/scene/(Thing|TractionScene|spec)|src/state/(family|now)',

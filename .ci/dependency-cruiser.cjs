@@ -117,8 +117,8 @@ module.exports = {
     packages(
       'device-its-package',
       '^src/device/',
-      [`${PACKAGES}idb-keyval/`],
-      'The one package that stores, used in the one place that reads back what it wrote.',
+      [`${PACKAGES}(idb-keyval|uqr|qr)/`],
+      'One package stores, one draws codes, one reads them; each is used in one place, which says what it cannot do.',
     ),
     only(
       'state-thin',

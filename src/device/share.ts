@@ -1,0 +1,72 @@
+/** Hands a file out of the phone: by the share sheet where it takes files, else as a download. */
+
+export type Shared =
+  /**
+   * `shared`: given to another program, which may still fail. `saved`: the browser was asked to save it, and nobody can
+   * see whether it did.
+   */
+  | { ok: true; how: 'shared' | 'saved' }
+  | {
+      ok: false;
+      /** `closed`: the reader closed the sheet. `refused`: the browser would not. */
+      reason: 'closed' | 'refused';
+    };
+
+export interface Sharing {
+  /** Must be called straight from a tap, or browsers refuse. */
+  file(name: string, text: string, type?: string): Promise<Shared>;
+}
+
+/** Kept for so long, since a phone may ask where to save before it reads. */
+const KEPT_MS = 60_000;
+
+const named = (error: unknown) => (error instanceof Error ? error.name : '');
+
+export function browserSharing(): Sharing {
+  return {
+    async file(name, text, type = 'text/plain') {
+      const data = { files: [new File([text], name, { type })] };
+      if (typeof navigator.share === 'function' && navigator.canShare?.(data)) {
+        try {
+          await navigator.share(data);
+          return { ok: true, how: 'shared' };
+        } catch (error) {
+          if (named(error) === 'AbortError') return { ok: false, reason: 'closed' };
+          // a sheet that will not take it is no reason to keep the file from the family
+        }
+      }
+      return save(data.files[0]!);
+    },
+  };
+}
+
+function save(file: File): Shared {
+  try {
+    const address = URL.createObjectURL(file);
+    const link = document.createElement('a');
+    link.href = address;
+    link.download = file.name;
+    document.body.append(link);
+    link.click();
+    link.remove();
+    setTimeout(() => URL.revokeObjectURL(address), KEPT_MS);
+    return { ok: true, how: 'saved' };
+  } catch {
+    return { ok: false, reason: 'refused' };
+  }
+}
+
+/** For tests: keeps what was handed out, and can refuse. */
+export function memorySharing(
+  answer: () => Shared = () => ({ ok: true, how: 'shared' }),
+): Sharing & { given: { name: string; text: string }[] } {
+  const given: { name: string; text: string }[] = [];
+  return {
+    given,
+    async file(name, text) {
+      const said = answer();
+      if (said.ok) given.push({ name, text });
+      return said;
+    },
+  };
+}

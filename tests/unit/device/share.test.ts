@@ -1,0 +1,83 @@
+import { afterEach, describe, expect, test, vi } from 'vitest';
+import { browserSharing, memorySharing } from '#device/share.ts';
+
+const problem = (name: string) => Object.assign(new Error('no'), { name });
+/** A browser that saves: what was asked for is seen in `saved`. */
+function page() {
+  const saved: string[] = [];
+  const link = { href: '', download: '', click: () => saved.push(link.download), remove: vi.fn() };
+  vi.stubGlobal('document', { createElement: () => link, body: { append: vi.fn() } });
+  vi.stubGlobal('URL', { createObjectURL: () => 'blob:x', revokeObjectURL: vi.fn() });
+  vi.useFakeTimers();
+  return { saved, link };
+}
+const phone = (share: unknown, canShare: unknown = () => true) =>
+  vi.stubGlobal('navigator', { share, canShare });
+
+afterEach(() => {
+  vi.unstubAllGlobals();
+  vi.useRealTimers();
+});
+
+describe('a file leaves the phone', () => {
+  test('by the share sheet, whole and under its name', async () => {
+    const { saved } = page();
+    const share = vi.fn(async (_: { files: File[] }) => undefined);
+    phone(share);
+    expect(await browserSharing().file('notes.txt', 'ß notes', 'application/json')).toEqual({
+      ok: true,
+      how: 'shared',
+    });
+    const [file] = share.mock.calls[0]![0].files;
+    expect([file!.name, file!.type, await file!.text()]).toEqual([
+      'notes.txt',
+      'application/json',
+      'ß notes',
+    ]);
+    expect(saved).toEqual([]);
+  });
+
+  test('a sheet that was closed is not "shared", and nothing is saved behind the reader’s back', async () => {
+    const { saved } = page();
+    phone(() => Promise.reject(problem('AbortError')));
+    expect(await browserSharing().file('notes.txt', 'x')).toEqual({ ok: false, reason: 'closed' });
+    expect(saved).toEqual([]);
+  });
+
+  test.each([
+    ['there is no sheet', undefined, undefined],
+    ['the sheet takes no files', () => undefined, () => false],
+    ['the sheet takes nothing it can be asked about', () => undefined, undefined],
+    ['the sheet will not take this one', () => Promise.reject(problem('NotAllowedError')), () => true],
+  ])('%s: it is saved, and said to be saved', async (_, share, canShare) => {
+    const { saved, link } = page();
+    vi.stubGlobal('navigator', { share, canShare });
+    expect(await browserSharing().file('notes.txt', 'x')).toEqual({ ok: true, how: 'saved' });
+    expect(saved).toEqual(['notes.txt']);
+    expect(link.remove).toHaveBeenCalled();
+    // the address is given back, but not before the phone has read it
+    expect(URL.revokeObjectURL).not.toHaveBeenCalled();
+    vi.runAllTimers();
+    expect(URL.revokeObjectURL).toHaveBeenCalledWith('blob:x');
+  });
+
+  test('where nothing works it says so', async () => {
+    page();
+    vi.stubGlobal('navigator', {});
+    vi.stubGlobal('URL', {
+      createObjectURL: () => {
+        throw problem('TypeError');
+      },
+    });
+    expect(await browserSharing().file('notes.txt', 'x')).toEqual({ ok: false, reason: 'refused' });
+  });
+
+  test('the one for tests keeps what was given, and nothing where it refused', async () => {
+    const sharing = memorySharing();
+    await sharing.file('a.txt', 'one');
+    expect(sharing.given).toEqual([{ name: 'a.txt', text: 'one' }]);
+    const closed = memorySharing(() => ({ ok: false, reason: 'closed' }));
+    expect(await closed.file('a.txt', 'one')).toEqual({ ok: false, reason: 'closed' });
+    expect(closed.given).toEqual([]);
+  });
+});
