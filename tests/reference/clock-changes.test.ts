@@ -145,6 +145,19 @@ describe('the nights in which London’s clocks change', () => {
     });
   });
 
+  test('in the day of 25 hours, 24 hours after a poo at 00:30 it is still the same calendar day', () => {
+    const poo: Entry = {
+      id: 'a-1',
+      t: at('2026-10-25T00:30', 60),
+      off: minutes(60),
+      kind: 'poo',
+      what: 'soft',
+    };
+    const now = at('2026-10-25T23:30', 0);
+    expect([LONDON.wall(poo.t).day, LONDON.wall(now).day]).toEqual(['2026-10-25', '2026-10-25']);
+    expect(summarise([poo], now, SETTINGS).poo).toMatchObject({ calendarDays: 0, wholeDays: 1 });
+  });
+
   test('the four days of the other tests have London’s own offsets', () => {
     for (let t: number = utc('2026-10-23T00:00'); t <= utc('2026-10-27T00:00'); t += 30)
       expect(helperLondon(instant(t))).toBe(LONDON.offsetAt(instant(t)));

@@ -6,7 +6,7 @@ import type { Assessment, Because, Context, Urgency } from '../signs/types.ts';
 import { highest, rankOf } from '../signs/urgency.ts';
 import type { Instant } from '../units.ts';
 import { CLOCK_TOLERANCE, correctedNotes, isUndated } from './clocks.ts';
-import { struckIds, type Entry, type EntryKind } from './entries.ts';
+import { byTime, struckIds, type Entry, type EntryKind } from './entries.ts';
 import { countEvents, eventsOf, notesOf, type Count, type PossibleEvent } from './pairs.ts';
 import { reportOf } from './report.ts';
 import { tracedSightings, type TracedSighting } from './sightings.ts';
@@ -281,18 +281,17 @@ const signsIn = (entry: Entry): string[] => {
 };
 
 function repeatsOf(events: EventsOf, lastDay: readonly Entry[]): Repeat[] {
-  const looks = lastDay.filter(ofKind('nurse-looked')).map((entry) => entry.t as number);
+  const looks = lastDay.filter(ofKind('nurse-looked'));
   const bySign = new Map<string, PossibleEvent[]>();
   for (const event of events((entry) => entry.kind === 'sign' || entry.kind === 'look'))
     for (const sign of new Set(event.parts[0]!.flatMap(signsIn))) put(bySign, sign, event);
   const repeats = [...bySign].flatMap(([sign, line]): Repeat[] => {
     const count = countEvents(line);
     if (count.high < 2) return [];
-    const seen = notesOf(line);
-    const times = seen.map((entry) => entry.t as number);
-    const [first, last] = [Math.min(...times) as Instant, Math.max(...times) as Instant];
-    const nurseLookedBetween = looks.some((at) => at >= first && at < last);
-    return [{ sign, ...count, first, last, nurseLookedBetween, from: idsOf(seen) }];
+    const seen = notesOf(line).sort(byTime);
+    const [first, last] = [seen[0]!, seen.at(-1)!];
+    const nurseLookedBetween = looks.some((look) => byTime(first, look) < 0 && byTime(look, last) < 0);
+    return [{ sign, ...count, first: first.t, last: last.t, nurseLookedBetween, from: idsOf(seen) }];
   });
   return repeats.sort((a, b) => b.high - a.high || (a.sign < b.sign ? -1 : 1));
 }

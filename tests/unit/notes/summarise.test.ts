@@ -351,6 +351,15 @@ describe('what came again', () => {
     ]);
   });
 
+  test('within one minute the phone’s own order tells what lay in between', () => {
+    const a = phone('aaaaaa');
+    const between = [a(60, itch), a(70, { kind: 'nurse-looked' }), a(70, itch)];
+    expect(at(between, 80).repeats[0]!.nurseLookedBetween).toBe(true);
+    const b = phone('bbbbbb');
+    const after = [b(60, itch), b(70, itch), b(70, { kind: 'nurse-looked' })];
+    expect(at(after, 80).repeats[0]!.nurseLookedBetween).toBe(false);
+  });
+
   test('a day and a minute later it is once', () => {
     const a = phone('aaaaaa');
     const notes = [a(60, itch), a(200, itch)];
@@ -497,6 +506,22 @@ describe('drinks, wee, poo, sleep, play', () => {
       naps: { low: 1, high: 1 },
       asleepSince: moment(clock(20, 0, 1)),
       withoutEnd: [],
+    });
+  });
+
+  test('a long night that ended more than a day ago is no longer the longest', () => {
+    const a = phone('aaaaaa');
+    const sleep = (what: 'fell-asleep' | 'woke'): NewEntry => ({ kind: 'sleep', what });
+    const notes = [
+      a(0, sleep('fell-asleep')),
+      a(600, sleep('woke')),
+      a(1500, sleep('fell-asleep')),
+      a(1590, sleep('woke')),
+    ];
+    expect(at(notes, 600 + DAY - 1).sleep.longest?.minutes).toBe(600);
+    expect(at(notes, 600 + DAY).sleep).toMatchObject({
+      longest: { minutes: 90 },
+      from: ['aaaaaa-3', 'aaaaaa-4'],
     });
   });
 
