@@ -1,7 +1,7 @@
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { browserSharing, memorySharing } from '#device/share.ts';
 
-const problem = (name: string) => Object.assign(new Error('no'), { name });
+const problem = (name: string): Error => Object.assign(new Error('no'), { name });
 /** A browser that saves: what was asked for is seen in `saved`. */
 function page() {
   const saved: string[] = [];
@@ -49,7 +49,7 @@ describe('a file leaves the phone', () => {
     ['the sheet takes no files', () => undefined, () => false],
     ['the sheet takes nothing it can be asked about', () => undefined, undefined],
     ['the sheet will not take this one', () => Promise.reject(problem('NotAllowedError')), () => true],
-  ])('%s: it is saved, and said to be saved', async (_, share, canShare) => {
+  ])('%s: it is saved, and said to be saved', async (_, share: unknown, canShare: unknown) => {
     const { saved, link } = page();
     vi.stubGlobal('navigator', { share, canShare });
     expect(await browserSharing().file('notes.txt', 'x')).toEqual({ ok: true, how: 'saved' });

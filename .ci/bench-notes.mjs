@@ -1,0 +1,150 @@
+// Passing notes on: bytes and times of our own code beside a general library for shared data (Yjs) on the same notes.
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { deflateRawSync } from 'node:zlib';
+import { build } from 'vite';
+import * as Y from 'yjs';
+
+const FORTNIGHT = 600;
+const MANY = 10_000;
+const SEED = 12;
+
+/** Median time of one call in milliseconds, after a few that make the engine fast. */
+function timeOf(call) {
+  const samples = [];
+  let kept;
+  for (let i = 0; i < 15; i++) {
+    const start = performance.now();
+    kept = call();
+    samples.push(performance.now() - start);
+  }
+  if (kept === undefined) throw new Error('bench › notes: nothing came back');
+  return samples.slice(4).sort((a, b) => a - b)[5];
+}
+
+/** The notes' code as the site has it, and the made-up fortnight of the tests. */
+async function load(root) {
+  const outDir = mkdtempSync(path.join(tmpdir(), 'bench-notes-'));
+  const sources = {
+    entries: 'src/domain/notes/entries.ts',
+    pack: 'src/domain/notes/pack.ts',
+    frames: 'src/domain/notes/frames.ts',
+    file: 'src/domain/notes/file.ts',
+    fortnight: 'tests/helpers/fortnight.ts',
+  };
+  await build({
+    root,
+    configFile: false,
+    logLevel: 'error',
+    publicDir: false,
+    build: {
+      ssr: true,
+      outDir,
+      emptyOutDir: true,
+      rollupOptions: {
+        input: Object.fromEntries(
+          Object.entries(sources).map(([name, file]) => [name, path.join(root, file)]),
+        ),
+        output: { entryFileNames: '[name].mjs', chunkFileNames: '[name]-[hash].mjs' },
+      },
+    },
+  });
+  const modules = await Promise.all(
+    Object.keys(sources).map((name) => import(pathToFileURL(path.join(outDir, `${name}.mjs`)).href)),
+  );
+  rmSync(outDir, { recursive: true, force: true });
+  return Object.assign({}, ...modules);
+}
+
+/** What a phone with these notes would send: a map from id to note. */
+function updateOf(entries) {
+  const shared = new Y.Doc();
+  const map = shared.getMap('notes');
+  shared.transact(() => entries.forEach((entry) => map.set(entry.id, entry)));
+  return Y.encodeStateAsUpdate(shared);
+}
+
+/** Two phones that have exchanged half of their notes already; separate copies, as they come from a store. */
+function halves(all) {
+  const copy = (entries) => JSON.parse(JSON.stringify(entries));
+  const old = all.slice(0, all.length / 2);
+  const [, device] = all[0].id.match(/^(.*)-/);
+  const own = (first) => all.slice(all.length / 2).filter(({ id }) => id.startsWith(device) === first);
+  return [copy([...old, ...own(true)]), copy([...old, ...own(false)])];
+}
+
+export async function noteFigures(root) {
+  const { mergeNotes, packNotes, unpackNotes, framesOf, frameCollector, writeNotesFile, fortnight } =
+    await load(root);
+  const rows = [];
+  const row = (name, value, unit, digits, target) => rows.push({ name, value, unit, digits, target });
+
+  for (const mix of ['even', 'likely']) {
+    const notes = fortnight(FORTNIGHT, SEED, mix);
+    const ours = packNotes(notes);
+    const name = `${FORTNIGHT} notes of two phones (${mix})`;
+    row(`${name}, packed`, ours.length / FORTNIGHT, 'bytes a note', 2, 4.5);
+    row(
+      `${name}, JSON deflated`,
+      deflateRawSync(JSON.stringify(notes)).length / FORTNIGHT,
+      'bytes a note',
+      2,
+    );
+    const theirs = deflateRawSync(updateOf(notes)).length;
+    row(`${name}, Yjs update deflated`, theirs / FORTNIGHT, 'bytes a note', 2);
+    row(`${name}, Yjs to ours`, theirs / ours.length, 'times', 2);
+    row(`${name}, as a file`, writeNotesFile(notes).length / 1024, 'KiB', 1);
+    row(`${name}, frames`, framesOf(ours).needed, 'frames', 0, 15);
+    row(
+      `${name}, packing`,
+      timeOf(() => packNotes(notes)),
+      'ms',
+      1,
+    );
+    row(
+      `${name}, unpacking`,
+      timeOf(() => unpackNotes(ours)),
+      'ms',
+      1,
+    );
+    const frames = framesOf(ours);
+    let shown = 0;
+    for (let whole, n = 0, eye = frameCollector(); !whole; n++) {
+      shown++;
+      if (shown % 5) whole = eye.take(frames.frame(n)).whole;
+    }
+    row(`${name}, shown until whole, every fifth frame lost, 4 a second`, shown / 4, 's', 2, 8);
+  }
+
+  const many = fortnight(MANY, SEED, 'even');
+  const [a, b] = halves(many);
+  if (mergeNotes(a, b).length !== MANY) throw new Error('bench › notes: a note was lost in the merge');
+  const ours = timeOf(() => mergeNotes(a, b));
+  row(`merge of ${MANY} notes`, ours, 'ms', 2, 5);
+  const [first, second] = [updateOf(a), updateOf(b)];
+  const theirs = timeOf(() => {
+    const shared = new Y.Doc();
+    Y.applyUpdate(shared, first);
+    Y.applyUpdate(shared, second);
+    return shared.getMap('notes').size;
+  });
+  row(`merge of ${MANY} notes, Yjs`, theirs, 'ms', 1);
+  row(`merge of ${MANY} notes, Yjs to ours`, theirs / ours, 'times', 1);
+  const packed = packNotes(many);
+  row(`${MANY} notes, packed`, packed.length / 1024, 'KiB', 1);
+  row(
+    `${MANY} notes, packing`,
+    timeOf(() => packNotes(many)),
+    'ms',
+    0,
+  );
+  row(
+    `${MANY} notes, unpacking`,
+    timeOf(() => unpackNotes(packed)),
+    'ms',
+    0,
+  );
+  return rows;
+}
