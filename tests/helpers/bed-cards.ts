@@ -1,6 +1,8 @@
 /** Bed cards for the tests: every card that can be handed over, with times to the minute as a phone has them. */
 import fc from 'fast-check';
 import { CARD_CHOICES, LIMITS, type BedCard } from '#domain/bed-card/card.ts';
+import { encodeBedCard, type Decoded } from '#domain/bed-card/code.ts';
+import { ALPHABET, checkOf, written } from '#domain/bed-card/letters.ts';
 import { instant, minutes } from '#domain/units.ts';
 
 const MADE = instant(Date.UTC(2026, 10, 25, 9, 7) / 60_000);
@@ -96,3 +98,31 @@ export const anyCard: fc.Arbitrary<BedCard> = fc
     ...(numbingUntil !== undefined && { numbingUntil: instant(madeAt + numbingUntil) }),
     ...(nothingByMouthUntil !== undefined && { nothingByMouthUntil: instant(madeAt + nothingByMouthUntil) }),
   }));
+
+export const plain = (code: string) => code.replaceAll('-', '');
+export const values = (code: string) => [...plain(code)].map((letter) => ALPHABET.indexOf(letter));
+/** Letters with a right check, as another version or a wrong program could write them. */
+export const withCheck = (content: readonly number[]) => written([...content, ...checkOf(content)]);
+export const reason = (decoded: Decoded) => (decoded.ok ? 'read as a card' : decoded.reason);
+
+export const ANY_TIME = instant(Date.UTC(2026, 10, 25) / 60_000);
+export const SHORT: BedCard = {
+  side: 'left',
+  bell: 'cord',
+  secondStep: 'call-out',
+  secondStepMinutes: 5,
+  canTell: 'yes',
+  set: 'bandage',
+  compare: true,
+  noWeeHours: 8,
+  medicineWaitMinutes: 45,
+  ownThingsOnly: false,
+  hands: 'both',
+  drip: 'none',
+  wardLanguage: 'en',
+  madeAt: ANY_TIME,
+  off: minutes(60),
+};
+export const LONG: BedCard = { ...CARD, wardLanguage: 'zh-Hant' };
+/** Six, seven and eight groups. */
+export const THREE = [SHORT, { ...SHORT, wardLanguage: 'pt-BR' }, LONG].map(encodeBedCard);

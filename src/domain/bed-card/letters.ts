@@ -23,7 +23,7 @@ function times(a: number, b: number): number {
   for (let bit = 0; bit < 5; bit++) {
     if ((b >> bit) & 1) product ^= a << bit;
   }
-  for (let bit = 9; bit >= 5; bit--) if ((product >> bit) & 1) product ^= 0b100101 << (bit - 5);
+  for (let bit = 8; bit >= 5; bit--) if ((product >> bit) & 1) product ^= 0b100101 << (bit - 5);
   return product;
 }
 const PRODUCTS = Uint8Array.from({ length: 32 * 32 }, (_, pair) => times(pair >> 5, pair & 31));

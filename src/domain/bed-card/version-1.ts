@@ -168,7 +168,6 @@ export function unpack(letters: readonly number[]): BedCard | 'too-new' | 'damag
       letterOf(1 + (Math.floor(value / 26 ** (count - 1 - i)) % 26)),
     ).join('');
   if ((shape & 3) === 1) {
-    if (end >= REGION_LETTERS + 1000) return 'damaged';
     tag += `-${end < REGION_LETTERS ? inLetters(end, 2) : String(end - REGION_LETTERS).padStart(3, '0')}`;
   } else if ((shape & 3) === 2) {
     if (end >= 26 ** 4) return 'damaged';

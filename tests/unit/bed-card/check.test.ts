@@ -207,6 +207,7 @@ describe('a weight that few children of this age have', () => {
   test('months below three years bring a narrower band than the whole year', () => {
     expect(ids({ age: { years: 1 }, weightKg: 14.5 })).not.toContain('unusual-weight');
     expect(ids({ age: { years: 1, months: 0 }, weightKg: 14.5 })).toContain('unusual-weight');
+    expect(ids({ age: { years: 1, months: 11 }, weightKg: 14.5 })).not.toContain('unusual-weight');
   });
 
   test('the age of the card counts where none was typed with the numbers', () => {
@@ -286,6 +287,12 @@ describe('the card itself', () => {
     expect(at(123)).toEqual(['headUntil']);
     expect(at(456)).toEqual(['headUntil', 'numbingUntil']);
     expect(at(1440)).toContain('another-day');
+  });
+
+  test('a card that comes from later is asked about, on the same day, too: one of the clocks is wrong', () => {
+    const at = (earlier: number) =>
+      checkBedCard({}, CARD, { ...WARD, now: instant(CARD.madeAt - earlier) }).map(({ id }) => id);
+    expect([60, 61].map(at)).toEqual([[], ['another-day']]);
   });
 
   test('the day is the one of the place where the card was made', () => {
