@@ -4,7 +4,10 @@
   var root = document.documentElement;
   var kept = {};
   try {
-    kept = JSON.parse(localStorage.getItem('bare-toes:family') || '{}') || {};
+    // the made-up child has choices of her own, and a mark on every page
+    var madeUp = localStorage.getItem('bare-toes:made-up') === 'yes';
+    if (madeUp) root.setAttribute('data-made-up', 'yes');
+    kept = JSON.parse(localStorage.getItem('bare-toes:family' + (madeUp ? '-made-up' : '')) || '{}') || {};
   } catch (error) {
     kept = {};
   }

@@ -1,3 +1,5 @@
+import { cardKey } from './note-place.ts';
+
 /** The nurse's card on this device: its code as it was taken, so that what reads codes reads it back, too. */
 export interface KeptCard {
   code: string;
@@ -13,12 +15,10 @@ export interface CardPlace {
   clear(): boolean;
 }
 
-export const CARD_KEY = 'bare-toes:card';
-
 export function browserCardPlace(): CardPlace {
   function read(): KeptCard | undefined {
     try {
-      const value: unknown = JSON.parse(localStorage.getItem(CARD_KEY) ?? 'null');
+      const value: unknown = JSON.parse(localStorage.getItem(cardKey()) ?? 'null');
       if (typeof value !== 'object' || value === null) return undefined;
       const { code, confirmedAt } = value as Record<string, unknown>;
       if (typeof code !== 'string') return undefined;
@@ -31,7 +31,7 @@ export function browserCardPlace(): CardPlace {
     read,
     write(card) {
       try {
-        localStorage.setItem(CARD_KEY, JSON.stringify(card));
+        localStorage.setItem(cardKey(), JSON.stringify(card));
         return read()?.code === card.code;
       } catch {
         return false;
@@ -39,8 +39,8 @@ export function browserCardPlace(): CardPlace {
     },
     clear() {
       try {
-        localStorage.removeItem(CARD_KEY);
-        return localStorage.getItem(CARD_KEY) === null;
+        localStorage.removeItem(cardKey());
+        return localStorage.getItem(cardKey()) === null;
       } catch {
         return false;
       }

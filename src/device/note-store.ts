@@ -2,10 +2,19 @@
  * Where notes live: one record a UTC day in IndexedDB. Every write is one transaction, so two tabs cannot lose
  * each other's notes, and it counts as written only when it has been read back.
  */
-import { createStore, entries as allEntries, get, update, type UseStore } from 'idb-keyval';
-import { parseEntry, type Entry, type NewEntry } from '#domain/notes/entries.ts';
+import {
+  clear,
+  createStore,
+  entries as allEntries,
+  get,
+  keys,
+  promisifyRequest,
+  update,
+  type UseStore,
+} from 'idb-keyval';
+import { mergeNotes, parseEntry, type Entry, type NewEntry } from '#domain/notes/entries.ts';
 import type { Instant, Minutes } from '#domain/units.ts';
-import { DATABASE, DAY_PREFIX, TABLE } from './note-place.ts';
+import { channelName, databaseName, DAY_PREFIX, TABLE } from './note-place.ts';
 import { done, failed, reasonOf, type Result } from './result.ts';
 
 export interface NoteStore {
@@ -13,12 +22,20 @@ export interface NoteStore {
   readAll(): Promise<Result<Entry[]>>;
   /** Adds one note and reads it back. `ok` means that it is there. */
   append(note: NewEntry, at: Instant, offset: Minutes): Promise<Result<Entry>>;
-  /** Calls back when another tab has written. Returns a way to stop. */
-  onChange(listener: () => void): () => void;
+  /**
+   * Adds another phone's notes, all in one transaction: every one is there afterwards, or none came in.
+   * A note that is here already stays as it is; `ok` gives the notes that were new.
+   */
+  addAll(notes: readonly Entry[]): Promise<Result<Entry[]>>;
+  /** This phone's own name in the notes and how many it has written; nothing where it never wrote. */
+  device(): Promise<Result<{ id: string; count: number } | undefined>>;
+  /** Erases every note and this phone's name. `ok` means that the store was looked into and is empty. */
+  clear(): Promise<Result<true>>;
+  /** Calls back when another tab has written or erased. Returns a way to stop. */
+  onChange(listener: (what: 'written' | 'erased') => void): () => void;
 }
 
 const DEVICE = 'device';
-const CHANNEL = 'bare-toes:notes';
 
 interface DeviceRecord {
   id: string;
@@ -57,14 +74,14 @@ async function inTime<T>(work: Promise<T>): Promise<T> {
 
 export function browserNoteStore(): NoteStore {
   let store: UseStore | undefined;
-  const channel = typeof BroadcastChannel === 'function' ? new BroadcastChannel(CHANNEL) : undefined;
+  const channel = typeof BroadcastChannel === 'function' ? new BroadcastChannel(channelName()) : undefined;
 
   /** A connection can die in silence (the phone closed it): open a new one and try once more. */
   async function withStore<T>(use: (store: UseStore) => Promise<T>): Promise<Result<T>> {
     for (const attempt of [1, 2]) {
       try {
         if (typeof indexedDB === 'undefined') return failed('blocked');
-        store ??= createStore(DATABASE, TABLE);
+        store ??= createStore(databaseName(), TABLE);
         return done(await inTime(use(store)));
       } catch (error) {
         store = undefined;
@@ -121,9 +138,68 @@ export function browserNoteStore(): NoteStore {
       return written;
     },
 
+    async addAll(notes) {
+      const added = await withStore(async (using) => {
+        const fresh: Entry[] = [];
+        await using('readwrite', async (table) => {
+          const days = new Map<string, Entry[]>();
+          for (const note of notes) {
+            const key = dayKey(note.t);
+            days.set(key, [...(days.get(key) ?? []), note]);
+          }
+          // one transaction lives as long as its requests follow each other without a pause
+          for (const [key, coming] of days) {
+            const old: unknown = await promisifyRequest<unknown>(table.get(key));
+            const kept: unknown[] = Array.isArray(old) ? old : old === undefined ? [] : [old];
+            const known = new Map(kept.map((value, at) => [parseEntry(value).id, at]));
+            const next = [...kept];
+            for (const note of coming) {
+              const at = known.get(note.id);
+              if (at === undefined) {
+                known.set(note.id, next.push(note) - 1);
+                fresh.push(note);
+              } else next[at] = mergeNotes([parseEntry(next[at])], [note])[0];
+            }
+            table.put(next, key);
+          }
+          await promisifyRequest(table.transaction);
+        });
+        const back = new Set<string>();
+        for (const key of new Set(notes.map((note) => dayKey(note.t)))) {
+          const value = await get<unknown>(key, using);
+          if (Array.isArray(value)) value.forEach((entry) => back.add(parseEntry(entry).id));
+        }
+        const lost = notes.find((note) => !back.has(note.id));
+        if (lost) throw new Error(`device/note-store › ${lost.id}: the note was not there when read back`);
+        return fresh;
+      });
+      if (added.ok) channel?.postMessage('written');
+      return added;
+    },
+
+    async device() {
+      return withStore(async (using) => {
+        const kept = await get<unknown>(DEVICE, using);
+        return isDevice(kept) ? { id: kept.id, count: kept.count } : undefined;
+      });
+    },
+
+    async clear() {
+      const cleared = await withStore(async (using) => {
+        await clear(using);
+        const left = await keys(using);
+        if (left.length > 0)
+          throw new Error(`device/note-store › clear: ${left.length} records are still there`);
+        return true as const;
+      });
+      if (cleared.ok) channel?.postMessage('erased');
+      return cleared;
+    },
+
     onChange(listener) {
-      channel?.addEventListener('message', listener);
-      return () => channel?.removeEventListener('message', listener);
+      const heard = (event: MessageEvent) => listener(event.data === 'erased' ? 'erased' : 'written');
+      channel?.addEventListener('message', heard);
+      return () => channel?.removeEventListener('message', heard);
     },
   };
 }
@@ -145,6 +221,23 @@ export function memoryNoteStore(
       const entry = { id: `fffff0-${kept.length + 1}`, t: at, off: offset, ...note } as Entry;
       kept.push(entry);
       return done(entry);
+    },
+    async addAll(notes) {
+      const reason = refuse?.();
+      if (reason) return failed(reason);
+      const fresh = notes.filter((note) => !kept.some((entry) => entry.id === note.id));
+      kept.push(...fresh);
+      return done([...fresh]);
+    },
+    async device() {
+      const count = kept.filter((entry) => entry.id.startsWith('fffff0-')).length;
+      return done(count ? { id: 'fffff0', count } : undefined);
+    },
+    async clear() {
+      const reason = refuse?.();
+      if (reason) return failed(reason);
+      kept.length = 0;
+      return done(true as const);
     },
     onChange: () => () => undefined,
   };

@@ -1,17 +1,19 @@
+import { familyKey } from './note-place.ts';
+
 /** A handful of choices that must be known before the first paint: kept in localStorage, or not at all. */
 export interface Preferences {
   read(): Record<string, unknown>;
   /** False where the browser refused. */
   write(values: Record<string, unknown>): boolean;
+  /** False where they are still there. */
+  clear(): boolean;
 }
-
-const KEY = 'bare-toes:family';
 
 export function browserPreferences(): Preferences {
   return {
     read() {
       try {
-        const value: unknown = JSON.parse(localStorage.getItem(KEY) ?? '{}');
+        const value: unknown = JSON.parse(localStorage.getItem(familyKey()) ?? '{}');
         return typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {};
       } catch {
         return {};
@@ -19,8 +21,16 @@ export function browserPreferences(): Preferences {
     },
     write(values) {
       try {
-        localStorage.setItem(KEY, JSON.stringify(values));
+        localStorage.setItem(familyKey(), JSON.stringify(values));
         return true;
+      } catch {
+        return false;
+      }
+    },
+    clear() {
+      try {
+        localStorage.removeItem(familyKey());
+        return localStorage.getItem(familyKey()) === null;
       } catch {
         return false;
       }

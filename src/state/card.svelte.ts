@@ -77,3 +77,9 @@ export function confirmCard(now: Instant): boolean {
   held = { ...held, confirmedAt: now };
   return true;
 }
+
+/** Takes the card off this device; false where it is still there. */
+export function forgetCard(): boolean {
+  held = undefined;
+  return browserCardPlace().clear();
+}

@@ -32,6 +32,8 @@ export interface Family extends Omit<ChildLook, 'side'>, ChildFacts {
   shared: boolean;
   /** Who writes on this phone: a role, never a name. */
   writer: Writer | undefined;
+  /** From this moment on the page asks whether to erase everything. */
+  eraseFrom: Instant | undefined;
 }
 
 const START: Family = {
@@ -48,6 +50,7 @@ const START: Family = {
   bed: undefined,
   shared: false,
   writer: undefined,
+  eraseFrom: undefined,
 };
 
 const oneOf = <T>(value: unknown, allowed: readonly T[], otherwise: T): T =>
@@ -87,6 +90,7 @@ export function readFamily(kept: Record<string, unknown>): Family {
     locale: text(kept.locale),
     bed: readBedside(kept.bed),
     shared: kept.shared === true,
+    eraseFrom: typeof kept.eraseFrom === 'number' && kept.eraseFrom > 0 ? instant(kept.eraseFrom) : undefined,
     writer: oneOf(kept.writer, [...WRITERS, undefined], undefined),
   };
 }
@@ -106,6 +110,12 @@ export function loadFamily(): void {
 export function chooseFamily(change: Partial<Family>): void {
   family = { ...family, ...change };
   kept = browserPreferences().write({ ...family });
+}
+
+/** Takes every choice off this device; false where one is still there. */
+export function forgetFamily(): boolean {
+  family = START;
+  return browserPreferences().clear();
 }
 
 /** The ward's rules with what the nurse's card says for this bed. */

@@ -33,7 +33,7 @@ async function readNotes(): Promise<void> {
 export async function openNotes(): Promise<void> {
   if (!store) {
     store = browserNoteStore();
-    store.onChange(() => void readNotes());
+    store.onChange((what) => (what === 'erased' ? forget() : void readNotes()));
   }
   await readNotes();
 }
@@ -59,6 +59,35 @@ export async function writeNote(note: NewEntry): Promise<Result<Entry>> {
   return written;
 }
 let unkept = 0;
+
+/** Adds the other phone's notes: all of them or none. `ok` gives those that were new here. */
+export async function takeNotes(notes: readonly Entry[]): Promise<Result<Entry[]>> {
+  store ??= browserNoteStore();
+  const added = await store.addAll(notes);
+  if (added.ok) entries = mergeNotes(entries, notes);
+  else failure = added.reason;
+  return added;
+}
+
+/** This phone's own name in the notes, where it has written any. */
+export async function ownDevice(): Promise<{ id: string; count: number } | undefined> {
+  store ??= browserNoteStore();
+  const found = await store.device();
+  return found.ok ? found.value : undefined;
+}
+
+function forget(): void {
+  entries = [];
+  failure = undefined;
+}
+
+/** Erases every note on this device; `ok` means that the store was found empty afterwards. */
+export async function eraseNotes(): Promise<Result<true>> {
+  store ??= browserNoteStore();
+  const erased = await store.clear();
+  if (erased.ok) forget();
+  return erased;
+}
 
 /** Notes that could not be kept carry this device name: they go when the page goes. */
 export const isKept = (entry: Entry): boolean => !entry.id.startsWith('page-');

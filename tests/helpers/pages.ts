@@ -89,6 +89,7 @@ export const routesOf = (language: string): string[] => [
   `/${language}/for-staff/round/`,
   `/${language}/pass-it-on/`,
   `/${language}/put-away/`,
+  `/${language}/try-it/`,
   ...NOT_YET.map((area) => `/${language}/${area}/`),
 ];
 

@@ -85,13 +85,12 @@ export function eventsOf(
   for (const part of partsOf(kept, answers)) {
     const key = contentOf(part[0]!);
     const devices = new Set(part.map(deviceOf));
-    const [from, to] = [part[0]!.t, part.at(-1)!.t];
+    const from = part[0]!.t;
     const line = waiting.get(key) ?? { events: [], start: 0 };
     waiting.set(key, line);
     while (line.start < line.events.length && from - line.events[line.start]!.from > PAIR_MINUTES)
       line.start++;
     const fits = (event: OpenEvent) =>
-      Math.max(event.to, to) - event.from <= PAIR_MINUTES &&
       ![...devices].some((device) => event.devices.has(device)) &&
       !event.parts.flat().some((a) => part.some((b) => answers.get(pairKey(a.id, b.id)) === 'two'));
     // the earliest that fits: with two phones this leaves as few events as can be
@@ -100,10 +99,9 @@ export function eventsOf(
     const event = line.events[at];
     if (event) {
       event.parts.push(part);
-      event.to = Math.max(event.to, to);
       devices.forEach((device) => event.devices.add(device));
     } else {
-      const started: OpenEvent = { parts: [part], from, to, devices };
+      const started: OpenEvent = { parts: [part], from, devices };
       events.push(started);
       line.events.push(started);
     }
@@ -114,7 +112,6 @@ export function eventsOf(
 interface OpenEvent {
   parts: (readonly Entry[])[];
   from: number;
-  to: number;
   devices: Set<string>;
 }
 

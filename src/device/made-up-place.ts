@@ -1,0 +1,26 @@
+/** Turns the made-up child on and off: her notes, card and choices have places of their own. */
+import { clear, createStore } from 'idb-keyval';
+import { cardKey, databaseName, familyKey, isMadeUp, MADE_UP_KEY, TABLE } from './note-place.ts';
+
+/** False where the browser refused. From here on every place is hers. */
+export function beginMadeUp(): boolean {
+  try {
+    localStorage.setItem(MADE_UP_KEY, 'yes');
+    return isMadeUp();
+  } catch {
+    return false;
+  }
+}
+
+/** Erases all of hers and goes back to the real places; nothing of a real child is touched. */
+export async function endMadeUpPlaces(): Promise<void> {
+  if (!isMadeUp()) return;
+  await clear(createStore(databaseName(), TABLE)).catch(() => undefined);
+  try {
+    localStorage.removeItem(cardKey());
+    localStorage.removeItem(familyKey());
+    localStorage.removeItem(MADE_UP_KEY);
+  } catch {
+    // a browser that refuses to forget keeps her marked as made up
+  }
+}

@@ -1,0 +1,19 @@
+/** Looks into every place where this site keeps something about a child, without trusting what erased it. */
+import { createStore, keys } from 'idb-keyval';
+import { cardKey, databaseName, familyKey, TABLE } from './note-place.ts';
+
+export async function placesLeft(): Promise<('notes' | 'card' | 'choices')[]> {
+  const left: ('notes' | 'card' | 'choices')[] = [];
+  try {
+    if ((await keys(createStore(databaseName(), TABLE))).length > 0) left.push('notes');
+  } catch {
+    left.push('notes');
+  }
+  try {
+    if (localStorage.getItem(cardKey()) !== null) left.push('card');
+    if (localStorage.getItem(familyKey()) !== null) left.push('choices');
+  } catch {
+    left.push('choices');
+  }
+  return left;
+}

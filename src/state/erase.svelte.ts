@@ -1,0 +1,23 @@
+/** Everything off this device, and a look at whether it is gone. */
+import { placesLeft } from '#device/places-left.ts';
+import { forgetCard } from './card.svelte.ts';
+import { forgetFamily } from './family.svelte.ts';
+import { eraseNotes } from './notes.svelte.ts';
+
+/** What is still there after erasing; nothing where the device was found empty. */
+export type Left = 'notes' | 'card' | 'choices';
+
+/**
+ * Erases the notes, the card and the choices, then looks into the device itself.
+ * Shape: the names of what could not be erased, empty where all is gone.
+ */
+export async function eraseEverything(): Promise<Left[]> {
+  const notes = await eraseNotes();
+  const card = forgetCard();
+  const choices = forgetFamily();
+  const left = new Set<Left>(await placesLeft());
+  if (!notes.ok) left.add('notes');
+  if (!card) left.add('card');
+  if (!choices) left.add('choices');
+  return [...left];
+}
