@@ -2,6 +2,7 @@ import { afterEach, describe, expect, test, vi } from 'vitest';
 import { browserSharing, memorySharing } from '#device/share.ts';
 
 const problem = (name: string): Error => Object.assign(new Error('no'), { name });
+const noSheet = (): Promise<never> => Promise.reject(problem('NotAllowedError'));
 /** A browser that saves: what was asked for is seen in `saved`. */
 function page() {
   const saved: string[] = [];
@@ -44,12 +45,12 @@ describe('a file leaves the phone', () => {
     expect(saved).toEqual([]);
   });
 
-  test.each([
+  test.each<[string, unknown, unknown]>([
     ['there is no sheet', undefined, undefined],
     ['the sheet takes no files', () => undefined, () => false],
     ['the sheet takes nothing it can be asked about', () => undefined, undefined],
-    ['the sheet will not take this one', () => Promise.reject(problem('NotAllowedError')), () => true],
-  ])('%s: it is saved, and said to be saved', async (_, share: unknown, canShare: unknown) => {
+    ['the sheet will not take this one', noSheet, () => true],
+  ])('%s: it is saved, and said to be saved', async (_, share, canShare) => {
     const { saved, link } = page();
     vi.stubGlobal('navigator', { share, canShare });
     expect(await browserSharing().file('notes.txt', 'x')).toEqual({ ok: true, how: 'saved' });
