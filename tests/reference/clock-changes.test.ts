@@ -230,6 +230,17 @@ describe('local time in zones of whole, half and quarter hours', () => {
     }
   });
 
+  test('in Beirut a day in March has no midnight: it begins at 1 o’clock', () => {
+    const { wall, offsetAt } = zone('Asia/Beirut');
+    const from = utc('2026-03-28T12:00');
+    const marks = hourMarks(from, instant(from + 1440), offsetAt);
+    const [day, ...more] = marks.filter((mark) => mark.startsDay);
+    expect(more).toEqual([]);
+    expect(wall(instant(day!.at - 1))).toEqual({ day: '2026-03-28', time: '23:59' });
+    expect(wall(day!.at)).toEqual({ day: '2026-03-29', time: '01:00' });
+    expect(day!.hour).toBe(1);
+  });
+
   test('days between two notes are the days between their dates on the wall', () => {
     fc.assert(
       fc.property(

@@ -86,6 +86,28 @@ describe('what the notes say about soreness', () => {
     expect(rulesAt([...notes, a(60, LOOKED)], 61)).toEqual([]);
   });
 
+  test('told, a dose given, looked at: closed, though the dose has only just been given', () => {
+    const a = phone('a');
+    const notes = [a(0, sore(2)), a(100, sore(5)), a(104, MEDICINE), a(105, LOOKED)];
+    expect(rulesAt(notes, 106)).toEqual([]);
+    expect(rulesAt(notes.slice(0, 3), 106)).toEqual(['R18']);
+  });
+
+  test('asking is counted since the last mark, however long ago that was', () => {
+    const a = phone('a');
+    const notes = [a(0, ASKED), a(60, MEDICINE), a(clock(9, 0, 3), sore(1)), a(clock(9, 5, 3), ASKED)];
+    expect(rulesAt(notes, clock(9, 10, 3))).toEqual([]);
+  });
+
+  test('the same sign seen again, worse, is not taken for the same', () => {
+    const a = phone('a');
+    const jump: NewEntry = { kind: 'sign', sign: 'leg-jumps', answer: 'different' };
+    const notes = [a(0, jump), a(30, { ...jump, details: ['wakes-child'] } as NewEntry)];
+    const now = at(30 + 180);
+    expect(assess(reportOf(notes, now), now)).toMatchObject({ urgency: 'ring-now', since: moment(45) });
+    expect(assess(reportOf(notes.slice(0, 1), now), now).urgency).toBe('next-visit');
+  });
+
   test('soreness before a mark of last week is not held against today’s', () => {
     const a = phone('a');
     const notes = [a(0, sore(3)), a(10, MEDICINE), a(80, sore(1))];

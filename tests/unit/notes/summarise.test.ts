@@ -302,6 +302,29 @@ describe('what is open', () => {
     expect(at([seen, strike, strikeOf(strike, 62, 'cccccc-2')], 70).open).toEqual([]);
   });
 
+  test('struck twice, it was struck when it was struck first', () => {
+    const a = phone('aaaaaa');
+    const seen = a(60, sign('toes-cool'));
+    const notes = [seen, strikeOf(seen, 70, 'bbbbbb-1'), strikeOf(seen, 65, 'cccccc-1')];
+    expect(at(notes, 80).struck).toMatchObject([
+      { id: seen.id, struckAt: moment(65), from: ['cccccc-1', 'bbbbbb-1'] },
+    ]);
+  });
+
+  test('after a nurse’s look, what is seen anew and told anew has its own times', () => {
+    const a = phone('aaaaaa');
+    const round = (minute: number) => [
+      a(minute, sign('toes-cool')),
+      a(minute + 1, { kind: 'bell' }),
+      a(minute + 2, { kind: 'told' }),
+      a(minute + 3, { kind: 'nurse-came' }),
+    ];
+    const notes = [...round(60), a(70, { kind: 'nurse-looked' }), ...round(100)];
+    expect(at(notes, 110).open).toMatchObject([
+      { bellAt: moment(101), wordAt: moment(102), nurseCameAt: moment(103), untold: false },
+    ]);
+  });
+
   test('a strike that came before its note is told as struck without a kind', () => {
     const lone = strikeOf({ id: 'bbbbbb-4' } as Entry, 61);
     expect(at([lone], 70).struck).toEqual([{ id: 'bbbbbb-4', struckAt: moment(61), from: ['cccccc-1'] }]);
@@ -507,6 +530,13 @@ describe('drinks, wee, poo, sleep, play', () => {
       asleepSince: moment(clock(20, 0, 1)),
       withoutEnd: [],
     });
+  });
+
+  test('taps that follow each other within ten minutes are one falling asleep, from the first of them', () => {
+    const a = phone('aaaaaa');
+    const fell: NewEntry = { kind: 'sleep', what: 'fell-asleep' };
+    const notes = [a(0, fell), a(8, fell), a(16, fell), a(100, { kind: 'sleep', what: 'woke' })];
+    expect(at(notes, 120).sleep).toMatchObject({ totalMinutes: 100, withoutEnd: [] });
   });
 
   test('a long night that ended more than a day ago is no longer the longest', () => {
