@@ -156,6 +156,7 @@ const STORY: readonly Row[] = [
   [2, '18:15', wee('large')],
   [2, '18:30', mood('loose')],
   [2, '18:58', handOver('eats-little')],
+  [2, '19:20', LOOK],
   ...medicineRound(2, '19:45', '19:50', 2),
   [2, '20:10', poo('none-today')],
   [2, '20:45', sore(1)],
