@@ -134,7 +134,6 @@ const STORY: readonly Row[] = [
 
   [2, '06:30', sleep('woke')],
   [2, '07:15', drink('full', 'milk')],
-  [2, '07:40', care('wash')],
   [2, '08:55', { kind: 'question', own: '¿Por qué le da saltos la pierna justo cuando se está durmiendo?' }],
   ...medicineRound(2, '09:40', '09:45', 2),
   [2, '10:25', sore(1)],
