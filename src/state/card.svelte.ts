@@ -2,8 +2,8 @@
 import type { BedCard } from '#domain/bed-card/card.ts';
 import { decodeBedCard, stillHolds, type Decoded } from '#domain/bed-card/code.ts';
 import { instant, minutes, type Instant } from '#domain/units.ts';
+import { WARD } from '#content/ward.ts';
 import { browserCardPlace } from '#device/card-place.ts';
-import { localeRow } from '#i18n/locales.ts';
 import { DRAWN_AGES } from '#scene/spec.ts';
 import { chooseFamily, type Family } from './family.svelte.ts';
 
@@ -45,7 +45,7 @@ export function familyOf(card: BedCard): Partial<Family> {
     canTell: card.canTell,
     ...(card.age && { under3: card.age.years < 3, age: drawnAge(card.age.years) }),
     // a ward language this site does not have leaves the family's own choice as it is
-    ...(localeRow(card.wardLanguage) && { wardLanguage: card.wardLanguage }),
+    ...(WARD.languages.includes(card.wardLanguage) && { wardLanguage: card.wardLanguage }),
     bed: {
       secondStep: card.secondStep,
       secondStepMinutes: minutes(card.secondStepMinutes),

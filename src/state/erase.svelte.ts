@@ -15,9 +15,11 @@ export async function eraseEverything(): Promise<Left[]> {
   const notes = await eraseNotes();
   const card = forgetCard();
   const choices = forgetFamily();
-  const left = new Set<Left>(await placesLeft());
-  if (!notes.ok) left.add('notes');
-  if (!card) left.add('card');
-  if (!choices) left.add('choices');
-  return [...left];
+  const left = await placesLeft();
+  const refused: Left[] = [
+    ...(notes.ok ? [] : ['notes' as const]),
+    ...(card ? [] : ['card' as const]),
+    ...(choices ? [] : ['choices' as const]),
+  ];
+  return [...left, ...refused.filter((what) => !left.includes(what))];
 }

@@ -1,7 +1,7 @@
 /** Four days at a bed as two phones write them down, over the night in which London's clocks go back. */
 import fc from 'fast-check';
 import { mergeNotes, type Entry, type NewEntry } from '#domain/notes/entries.ts';
-import type { SummarySettings } from '#domain/notes/summarise.ts';
+import type { SummarySettings } from '#domain/notes/summary.ts';
 import { ALL_SIGN_IDS } from '#domain/signs/ids.ts';
 import { instant, minutes, type Instant } from '#domain/units.ts';
 import { SIGN_ROWS } from '#content/signs.ts';

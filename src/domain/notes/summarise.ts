@@ -2,157 +2,33 @@
 import { DAY_MINUTES, localDay } from '../clock/local.ts';
 import { assess } from '../signs/assess.ts';
 import { signsFromSoreness } from '../signs/over-time.ts';
-import type { Assessment, Because, Context, Urgency } from '../signs/types.ts';
+import type { Because, Context, Urgency } from '../signs/types.ts';
 import { highest, rankOf } from '../signs/urgency.ts';
 import type { Instant } from '../units.ts';
 import { CLOCK_TOLERANCE, correctedNotes, isUndated } from './clocks.ts';
 import { byTime, struckIds, type Entry, type EntryKind } from './entries.ts';
-import { countEvents, eventsOf, notesOf, type Count, type PossibleEvent } from './pairs.ts';
+import { countEvents, eventsOf, notesOf, type PossibleEvent } from './pairs.ts';
+import type {
+  SummarySettings,
+  Counted,
+  CountedEvents,
+  LookAgo,
+  OpenSign,
+  Repeat,
+  SorePoint,
+  Slope,
+  SorenessSummary,
+  Since,
+  PooSince,
+  SleepSummary,
+  IdeaTried,
+  QuestionShown,
+  StruckNote,
+  Summary,
+} from './summary.ts';
 import { reportOf } from './report.ts';
 import { tracedSightings, type TracedSighting } from './sightings.ts';
 import { stretchesOf, type Stretch } from './sleep.ts';
-
-/** How a page counts: the rules' context without its moment, and which of the six looks asks about a sign. */
-export interface SummarySettings extends Omit<Context, 'now'> {
-  lookOf: Readonly<Record<string, string | undefined>>;
-}
-
-/** Ids of the notes a figure was counted from, so that the page can show how it was counted. */
-export interface Counted {
-  from: readonly string[];
-}
-export type CountedEvents = Count & Counted;
-
-export interface LookAgo extends Counted {
-  at: Instant;
-  minutes: number;
-  /** How many of the six looks were answered in it. */
-  looks: number;
-}
-
-/** A sign no nurse has looked at since it was seen. */
-export interface OpenSign extends Counted {
-  sign: string;
-  /** The class of this sign by itself; combinations and waiting are in `assessment`. */
-  urgency: Urgency;
-  /** First and last time it was seen since a nurse looked. */
-  since: Instant;
-  lastSeen: Instant;
-  /** The first of each after `since`. */
-  bellAt?: Instant;
-  wordAt?: Instant;
-  nurseCameAt?: Instant;
-  /** It was seen again, or for the first time, after the last time anybody was told. */
-  untold: boolean;
-}
-
-/** A sign that was seen at least twice, or may have been, in the last 24 hours. */
-export interface Repeat extends CountedEvents {
-  sign: string;
-  first: Instant;
-  last: Instant;
-  nurseLookedBetween: boolean;
-}
-
-export interface SorePoint {
-  id: string;
-  at: Instant;
-  value: number;
-  scale: 'numbers' | 'steps';
-  when: 'rest' | 'moving';
-}
-/** How fast soreness rose (above 0) or fell in the last six hours: the straight line nearest to the values. */
-export interface Slope extends Counted {
-  perHour: number;
-  scale: SorePoint['scale'];
-}
-
-export interface SorenessSummary extends Counted {
-  /** The last 24 hours. */
-  points: readonly SorePoint[];
-  medicine: readonly { id: string; at: Instant }[];
-  asked: CountedEvents;
-  /** Missing where fewer than two moments were noted on the scale of the last one. */
-  slope: { rest?: Slope; moving?: Slope };
-  /** R17–R19, where they hold now. */
-  flags: readonly Because[];
-}
-
-/** The last time of something, and how often in 24 hours. `last` is missing where it was never noted. */
-export interface Since extends CountedEvents {
-  last?: { id: string; at: Instant; minutes: number };
-}
-
-export interface PooSince extends Since {
-  /** Calendar days by the clocks on the wall, and whole 24 hours. */
-  calendarDays?: number;
-  wholeDays?: number;
-}
-
-export interface SleepSummary extends Counted {
-  /** The longest stretch that ended in the last 24 hours, in its whole length. */
-  longest?: { from: Instant; to: Instant; minutes: number };
-  /** Minutes of the last 24 hours in stretches that have an end. */
-  totalMinutes: number;
-  wakings: CountedEvents;
-  naps: CountedEvents;
-  /** "Fell asleep" was the last that was noted; not in the total, since nobody noted an end. */
-  asleepSince?: Instant;
-  /** Stretches of the last 24 hours whose end nobody noted, in no sum. */
-  withoutEnd: readonly Stretch[];
-}
-
-export interface IdeaTried extends Counted {
-  idea: string;
-  again: number;
-  notAgain: number;
-}
-
-export interface QuestionShown extends Counted {
-  /** One of the fixed questions, or the family's own words. */
-  ask?: string;
-  own?: string;
-  askedAt: Instant;
-  answers: readonly { id: string; what: string; at: Instant }[];
-  /** `waiting`: no answer; `put-off`: only "later", "ask again" or "the doctor will say". */
-  state: 'waiting' | 'put-off' | 'answered';
-}
-
-/** A note that was taken back: it counts nowhere and is shown for ever. */
-export interface StruckNote {
-  id: string;
-  /** Missing where the struck note has not reached this phone. */
-  kind?: EntryKind;
-  at?: Instant;
-  struckAt: Instant;
-  /** What a struck sign or look would be by itself. */
-  urgency?: Urgency;
-  /** Ids of the strikes. */
-  from: readonly string[];
-}
-
-export interface Summary {
-  assessment: Assessment;
-  lastLook?: LookAgo;
-  open: readonly OpenSign[];
-  repeats: readonly Repeat[];
-  soreness: SorenessSummary;
-  /** Quarter cups of the last 24 hours; sips are counted, not measured. */
-  drinks: Counted & { quarters: Count; sips: Count };
-  wee: Since;
-  poo: PooSince;
-  sleep: SleepSummary;
-  play: { tried: CountedEvents; ideas: readonly IdeaTried[]; helped: readonly string[] };
-  /** Three at most for the round: without an answer first, then those put off, newest first. */
-  questions: { shown: readonly QuestionShown[]; more: number };
-  struck: readonly StruckNote[];
-  /** Notes without a time, for the top of the page. */
-  undated: readonly string[];
-  /** Notes from after now: a clock was wrong. They count as seen, and in no sum. */
-  ahead: readonly string[];
-  /** Since when anything has been noted; "no poo noted" says nothing about the days before. */
-  notesSince?: Instant;
-}
 
 const ROUND_QUESTIONS = 3;
 const LOOKS_OF_A_LOOK = 4;

@@ -26,14 +26,18 @@ export function writeTransfer({ entries, now, device }: Transfer): Uint8Array {
   if (!Number.isInteger(now) || now < 0 || now > 0xffffffff)
     throw new RangeError(`domain/notes/transfer › now: whole minutes from 0, saw ${now}`);
   const name = device?.id ?? '000000';
-  if (!/^[0-9a-f]{6}$/.test(name)) throw new RangeError(`domain/notes/transfer › device: six hex digits, saw ${name}`);
+  if (!/^[0-9a-f]{6}$/.test(name))
+    throw new RangeError(`domain/notes/transfer › device: six hex digits, saw ${name}`);
   const packed = packNotes(entries);
   const bytes = new Uint8Array(HEAD + packed.length);
   const view = new DataView(bytes.buffer);
   bytes[0] = OURS;
   bytes[1] = VERSION;
   view.setUint32(2, now);
-  bytes.set([0, 2, 4].map((at) => Number.parseInt(name.slice(at, at + 2), 16)), 6);
+  bytes.set(
+    [0, 2, 4].map((at) => Number.parseInt(name.slice(at, at + 2), 16)),
+    6,
+  );
   view.setUint32(9, device ? Math.min(device.count, 0xffffffff) : 0);
   bytes.set(packed, HEAD);
   return bytes;

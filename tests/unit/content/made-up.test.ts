@@ -12,7 +12,8 @@ import { CHOICES, MARKS } from '#domain/notes/kinds.ts';
 import { pairsOf } from '#domain/notes/pairs.ts';
 import { tracedSightings } from '#domain/notes/sightings.ts';
 import { stretchesOf } from '#domain/notes/sleep.ts';
-import { summarise, type OpenSign, type Summary, type SummarySettings } from '#domain/notes/summarise.ts';
+import { summarise } from '#domain/notes/summarise.ts';
+import type { OpenSign, Summary, SummarySettings } from '#domain/notes/summary.ts';
 import { instant, minutes, type Instant, type Minutes } from '#domain/units.ts';
 
 const DAY = 1440;

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { mergeNotes, parseEntry, type Entry, type NewEntry } from '#domain/notes/entries.ts';
 import { correctedNotes } from '#domain/notes/clocks.ts';
-import { summarise, type Summary } from '#domain/notes/summarise.ts';
+import { summarise } from '#domain/notes/summarise.ts';
+import type { Summary } from '#domain/notes/summary.ts';
 import { rankOf } from '#domain/signs/urgency.ts';
 import { instant, minutes } from '#domain/units.ts';
 import {

@@ -25,6 +25,7 @@ const OTHER: Family = {
   },
   shared: true,
   writer: 'grown-up-b',
+  eraseFrom: instant(29_100_000),
 };
 
 describe('this family’s choices, read back', () => {
