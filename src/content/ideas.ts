@@ -1,0 +1,285 @@
+/**
+ * The library of play ideas for a child who lies in traction: for whom, when, with what, and what to watch. All are our
+ * own. Words are in locales/<lang>/ideas.json.
+ *
+ * Not: whether an idea fits this child today; that is the planner's question, and the grown-up's.
+ */
+import type { Caution, Idea, Kind, Need, Permission } from '#domain/play/types.ts';
+
+/** What an idea may ask to be fetched. A window and a way into the net are things, too: a room may have none. */
+export const THING_IDS = [
+  'atlas',
+  'big-puzzle',
+  'blocks',
+  'board-book',
+  'board-game',
+  'book',
+  'box',
+  'bubbles',
+  'card',
+  'cards',
+  'clings',
+  'cloth',
+  'cloth-book',
+  'cress',
+  'cups',
+  'dough',
+  'figures',
+  'foil',
+  'glue-stick',
+  'jars',
+  'jigsaw',
+  'mirror',
+  'net',
+  'paper',
+  'paper-strips',
+  'pasta',
+  'pen',
+  'pencils',
+  'phone',
+  'photos',
+  'picture-cards',
+  'pillowcase',
+  'pinwheel',
+  'player',
+  'print',
+  'raised-card',
+  'school-things',
+  'screen',
+  'sock',
+  'soft-blocks',
+  'soft-squeeze',
+  'soft-strips',
+  'soft-toy',
+  'speaker',
+  'stickers',
+  'straws',
+  'tape',
+  'torch',
+  'toy-kit',
+  'tray',
+  'tray-things',
+  'water-sheet',
+  'window',
+  'wipe-board',
+] as const;
+export type ThingId = (typeof THING_IDS)[number];
+
+type Moments = Idea['moments'];
+type Suits = Idea['suits'];
+
+const NONE = [] as const;
+/** Hard moments it serves. */
+const NEEDLE: Moments = ['needle'];
+const CARE: Moments = ['bandage'];
+const BOTH: Moments = ['needle', 'bandage'];
+/** The child's wish it serves: eyes free to watch, eyes kept on something else, or eyes that may also be shut. */
+const WATCH: Suits = ['watch'];
+const AWAY: Suits = ['look-away'];
+const ANY: Suits = ['watch', 'look-away'];
+/** Needs no light, gives none and makes no sound that wakes a neighbour. */
+const DARK = true;
+const LIGHT = false;
+
+/** One line of the table below. What stands on the tray needs the head up, so `tray` follows from the position. */
+function row(
+  kind: Kind,
+  minutes: Idea['minutes'],
+  ages: Idea['ages'],
+  position: Idea['position'],
+  hands: Idea['hands'],
+  energy: Idea['energy'],
+  mess: Idea['mess'],
+  noise: Idea['noise'],
+  who: Idea['who'],
+  wipe: Idea['wipe'],
+  moments: Moments,
+  suits: Suits,
+  absorbs: Idea['absorbs'],
+  dark: boolean,
+  quietAlt: string,
+  needs: readonly Need[],
+  things: readonly ThingId[],
+  cautions: readonly Caution[],
+  more: { fromMonths?: number; screen?: Idea['screen']; allowedBy?: Permission } = {},
+) {
+  const tray = position === 'propped';
+  const screen = 'no' as Idea['screen'];
+  return {
+    ...{ kind, minutes, ages, position, hands, energy, mess, noise, who, things, wipe, moments, suits, tray },
+    ...{ screen, dark, needs, cautions, absorbs, quietAlt },
+    ...more,
+  };
+}
+
+// Hands, energy, mess and noise stand as four figures. Ages are completed years, both included.
+// A table is read down its columns.
+// prettier-ignore
+const ROWS = {
+  // id                      kind        minutes    ages      position  h  e  m  n  who        wipe     serves  suits absorbs light  quieter idea, needs, things, cautions
+  'voice-story': row(        'read',    [5, 30],  [2, 12],  'both',    0, 1, 0, 1, 'adult',  'leave', BOTH,   ANY,   3, LIGHT, 'day-tell',        ['hearing', 'speech'],             ['book'], []),
+  'whisper-tale': row(       'calm',    [5, 15],  [2, 8],   'flat',    0, 1, 0, 0, 'adult',  'yes',   NONE,   NONE,  2, DARK,  'day-tell',        ['hearing'],                       [], []),
+  'three-word-tale': row(    'talk',    [5, 20],  [4, 14],  'both',    0, 2, 0, 1, 'adult',  'yes',   BOTH,   WATCH, 3, LIGHT, 'thank-map',       ['speech', 'learning'],            [], []),
+  'chain-tale': row(         'talk',    [5, 20],  [6, 17],  'both',    0, 2, 0, 1, 'adult',  'yes',   CARE,   WATCH, 3, LIGHT, 'heavy-light',     ['speech', 'learning'],            [], []),
+  'listen-book': row(        'listen',  [10, 45], [3, 17],  'both',    0, 1, 0, 1, 'alone',  'yes',   BOTH,   ANY,   3, LIGHT, 'do-nothing',      ['hearing'],                       ['player'], ['ears', 'cord']),
+  'sound-hunt': row(         'listen',  [3, 10],  [4, 12],  'flat',    0, 1, 0, 0, 'either', 'yes',   NONE,   NONE,  3, DARK,  'thank-map',       ['hearing'],                       [], []),
+  'song-swap': row(          'music',   [3, 15],  [1, 10],  'both',    0, 2, 0, 2, 'adult',  'yes',   BOTH,   WATCH, 2, LIGHT, 'hand-in-hand',    ['hearing'],                       [], []),
+  'hum-guess': row(          'music',   [5, 15],  [4, 17],  'both',    0, 2, 0, 1, 'adult',  'yes',   BOTH,   WATCH, 2, LIGHT, 'hand-in-hand',    ['hearing', 'speech'],             [], []),
+  'clap-echo': row(          'music',   [2, 8],   [2, 9],   'both',    2, 2, 0, 1, 'adult',  'yes',   NONE,   NONE,  2, LIGHT, 'hand-in-hand',    ['hearing'],                       [], ['shaking']),
+  'finger-drum': row(        'music',   [3, 10],  [3, 12],  'both',    1, 2, 0, 1, 'either', 'yes',   NEEDLE, WATCH, 2, LIGHT, 'do-nothing',      NONE,                              [], ['shaking']),
+  'rain-orchestra': row(     'music',   [3, 10],  [4, 12],  'both',    2, 2, 0, 1, 'adult',  'yes',   NONE,   NONE,  2, LIGHT, 'sound-hunt',      ['hearing'],                       [], ['shaking']),
+  'playlist-maker': row(     'music',   [10, 30], [9, 17],  'both',    1, 2, 0, 0, 'alone',  'yes',   NONE,   NONE,  2, LIGHT, 'dial-the-ouch',   ['sight', 'hearing'],              ['player'], ['ears', 'screen', 'cord'], { screen: 'yes' }),
+  'song-writing': row(       'music',   [10, 40], [7, 17],  'both',    1, 2, 0, 1, 'either', 'leave', NONE,   NONE,  2, LIGHT, 'heavy-light',     ['hearing', 'learning'],           ['paper', 'pen'], []),
+  'peek-cloth': row(         'sense',   [2, 8],   [1, 2],   'both',    1, 2, 0, 1, 'adult',  'leave', NEEDLE, AWAY,  1, LIGHT, 'quiet-pat',       ['sight'],                         ['cloth'], []),
+  'finger-folk': row(        'pretend', [3, 10],  [1, 5],   'both',    0, 2, 0, 1, 'adult',  'yes',   BOTH,   WATCH, 2, LIGHT, 'hand-in-hand',    NONE,                              [], []),
+  'hand-walk-rhyme': row(    'sense',   [2, 6],   [1, 4],   'both',    0, 1, 0, 1, 'adult',  'yes',   NEEDLE, WATCH, 1, LIGHT, 'finger-taps',     NONE,                              [], []),
+  'stack-cups': row(         'puzzle',  [5, 15],  [1, 4],   'propped', 1, 2, 0, 1, 'adult',  'yes',   NONE,   NONE,  2, LIGHT, 'finger-taps',     NONE,                              ['cups'], ['above-waist']),
+  'in-and-out': row(         'puzzle',  [5, 15],  [1, 3],   'propped', 1, 2, 0, 1, 'adult',  'yes',   NONE,   NONE,  2, LIGHT, 'quiet-pat',       NONE,                              ['blocks'], ['not-in-mouth', 'above-waist']),
+  'mirror-faces': row(       'sense',   [3, 10],  [1, 6],   'both',    1, 1, 0, 0, 'either', 'yes',   NEEDLE, AWAY,  2, LIGHT, 'do-nothing',      ['sight'],                         ['mirror'], ['light']),
+  'soft-book': row(          'read',    [3, 15],  [1, 3],   'both',    1, 1, 0, 0, 'adult',  'leave', NEEDLE, ANY,   2, LIGHT, 'quiet-pat',       NONE,                              ['cloth-book'], ['not-in-mouth']),
+  'where-is-bear': row(      'pretend', [2, 8],   [1, 4],   'both',    0, 2, 0, 1, 'adult',  'leave', BOTH,   WATCH, 2, LIGHT, 'follow-the-toy',  NONE,                              ['soft-toy'], ['above-waist']),
+  'wave-hello': row(         'world',   [3, 15],  [1, 6],   'both',    1, 1, 0, 0, 'either', 'yes',   NONE,   NONE,  2, LIGHT, 'do-nothing',      ['sight'],                         [], []),
+  'slow-bubbles': row(       'calm',    [2, 8],   [1, 9],   'both',    0, 2, 1, 0, 'adult',  'leave', NEEDLE, AWAY,  2, LIGHT, 'hand-in-hand',    ['sight'],                         ['bubbles'], ['water', 'breath']),
+  'pinwheel-breath': row(    'calm',    [1, 5],   [3, 10],  'both',    1, 1, 0, 0, 'adult',  'leave', BOTH,   AWAY,  1, LIGHT, 'candle-fingers',  ['sight'],                         ['pinwheel'], ['small-parts', 'breath']),
+  'candle-fingers': row(     'calm',    [1, 4],   [3, 10],  'both',    0, 1, 0, 0, 'either', 'yes',   BOTH,   ANY,   1, DARK,  'do-nothing',      NONE,                              [], []),
+  'soup-breath': row(        'calm',    [1, 5],   [3, 9],   'both',    0, 1, 0, 0, 'either', 'yes',   BOTH,   ANY,   1, DARK,  'candle-fingers',  NONE,                              [], ['food']),
+  'box-breath': row(         'calm',    [2, 8],   [8, 17],  'both',    0, 1, 0, 0, 'alone',  'yes',   BOTH,   AWAY,  2, LIGHT, 'dial-the-ouch',   ['sight'],                         ['card'], []),
+  'heavy-light': row(        'calm',    [3, 10],  [6, 17],  'flat',    0, 1, 0, 0, 'either', 'yes',   NONE,   NONE,  1, DARK,  'do-nothing',      ['learning'],                      [], []),
+  'safe-place-trip': row(    'imagine', [5, 15],  [5, 17],  'flat',    0, 1, 0, 0, 'adult',  'yes',   BOTH,   ANY,   3, DARK,  'hand-in-hand',    ['hearing', 'learning'],           [], ['feelings']),
+  'ceiling-map': row(        'imagine', [5, 25],  [4, 12],  'flat',    0, 2, 0, 0, 'either', 'yes',   CARE,   AWAY,  3, LIGHT, 'thank-map',       ['sight', 'learning'],             [], []),
+  'cloud-window': row(       'imagine', [3, 15],  [3, 12],  'both',    0, 1, 0, 0, 'either', 'yes',   NONE,   NONE,  2, LIGHT, 'do-nothing',      ['sight'],                         ['window'], []),
+  'bed-is-a-boat': row(      'pretend', [10, 30], [5, 9],   'both',    1, 2, 0, 1, 'adult',  'leave', NONE,   NONE,  2, LIGHT, 'cool-glove',      ['sight'],                         ['paper', 'pen'], ['shaking']),
+  'dial-the-ouch': row(      'calm',    [2, 8],   [6, 17],  'both',    0, 1, 0, 0, 'either', 'yes',   BOTH,   ANY,   2, DARK,  'heavy-light',     ['learning'],                      [], []),
+  'cool-glove': row(         'imagine', [3, 10],  [5, 14],  'flat',    0, 1, 0, 0, 'adult',  'yes',   BOTH,   ANY,   3, DARK,  'hand-in-hand',    ['hearing', 'learning'],           [], []),
+  'find-it-sheet': row(      'puzzle',  [3, 20],  [3, 12],  'both',    1, 2, 0, 0, 'either', 'leave', BOTH,   AWAY,  3, LIGHT, 'do-nothing',      ['sight'],                         ['print'], []),
+  'counting-cards': row(     'puzzle',  [1, 8],   [4, 10],  'both',    0, 2, 0, 0, 'adult',  'leave', BOTH,   AWAY,  3, LIGHT, 'candle-fingers',  ['sight', 'learning'],             ['print'], []),
+  'spot-change': row(        'puzzle',  [3, 12],  [3, 12],  'propped', 0, 2, 0, 0, 'adult',  'yes',   NONE,   NONE,  3, LIGHT, 'day-tell',        ['sight'],                         ['tray-things'], ['above-waist']),
+  'tray-memory': row(        'puzzle',  [3, 15],  [4, 17],  'propped', 0, 2, 0, 0, 'adult',  'leave', NONE,   NONE,  3, LIGHT, 'thank-map',       ['sight', 'learning'],             ['tray-things', 'cloth'], ['above-waist']),
+  'alphabet-run': row(       'talk',    [3, 15],  [6, 17],  'both',    0, 2, 0, 1, 'either', 'yes',   BOTH,   WATCH, 2, LIGHT, 'heavy-light',     ['speech', 'learning'],            [], []),
+  'twenty-asks': row(        'talk',    [5, 20],  [5, 17],  'both',    0, 2, 0, 1, 'adult',  'yes',   BOTH,   WATCH, 3, LIGHT, 'thank-map',       ['speech', 'learning'],            [], []),
+  'which-would-you': row(    'talk',    [3, 15],  [4, 17],  'both',    0, 2, 0, 1, 'adult',  'yes',   BOTH,   WATCH, 2, LIGHT, 'thank-map',       NONE,                              [], []),
+  'true-or-made-up': row(    'talk',    [5, 20],  [7, 17],  'both',    0, 2, 0, 1, 'adult',  'yes',   CARE,   WATCH, 3, LIGHT, 'heavy-light',     ['speech', 'learning'],            [], []),
+  'opposite-day': row(       'talk',    [2, 8],   [4, 9],   'both',    0, 2, 0, 1, 'adult',  'yes',   NONE,   NONE,  2, LIGHT, 'thank-map',       ['speech', 'learning'],            [], []),
+  'category-ladder': row(    'talk',    [3, 12],  [7, 17],  'both',    0, 2, 0, 0, 'either', 'yes',   BOTH,   WATCH, 2, DARK,  'heavy-light',     ['speech', 'learning'],            [], []),
+  'joke-of-the-bed': row(    'talk',    [3, 20],  [5, 17],  'both',    0, 2, 0, 1, 'either', 'yes',   NONE,   NONE,  2, LIGHT, 'thank-map',       ['speech'],                        [], []),
+  'tongue-twist': row(       'talk',    [2, 8],   [4, 17],  'both',    0, 2, 0, 1, 'either', 'yes',   NEEDLE, WATCH, 2, LIGHT, 'thank-map',       ['hearing', 'speech'],             [], []),
+  'word-teach': row(         'world',   [2, 10],  [3, 17],  'both',    0, 1, 0, 1, 'adult',  'yes',   NEEDLE, WATCH, 2, LIGHT, 'hand-in-hand',    ['speech'],                        [], []),
+  'dot-grid': row(           'puzzle',  [5, 20],  [5, 17],  'propped', 1, 2, 0, 0, 'adult',  'leave', NONE,   NONE,  3, LIGHT, 'thank-map',       ['sight', 'learning'],             ['paper', 'pen'], ['above-waist']),
+  'line-on-back': row(       'sense',   [2, 10],  [4, 12],  'both',    1, 1, 0, 0, 'adult',  'yes',   BOTH,   WATCH, 1, DARK,  'hand-in-hand',    ['learning'],                      [], []),
+  'touch-bag': row(          'sense',   [5, 15],  [3, 9],   'both',    1, 2, 0, 0, 'adult',  'leave', CARE,   WATCH, 2, LIGHT, 'hand-in-hand',    NONE,                              ['pillowcase', 'tray-things'], ['small-parts']),
+  'smell-jars': row(         'sense',   [3, 10],  [4, 12],  'propped', 1, 1, 0, 0, 'adult',  'leave', NONE,   NONE,  1, LIGHT, 'hand-in-hand',    NONE,                              ['jars'], ['food', 'not-in-mouth', 'above-waist']),
+  'warm-cloth-hands': row(   'sense',   [3, 10],  [1, 12],  'both',    0, 1, 1, 0, 'adult',  'leave', NONE,   NONE,  1, DARK,  'hand-in-hand',    NONE,                              ['cloth'], ['water']),
+  'hand-massage': row(       'calm',    [3, 12],  [1, 17],  'both',    0, 1, 0, 0, 'adult',  'yes',   BOTH,   ANY,   1, DARK,  'do-nothing',      NONE,                              [], [], { allowedBy: 'hand-massage' }),
+  'squeeze-friend': row(     'calm',    [1, 10],  [3, 17],  'both',    1, 1, 0, 0, 'either', 'leave', BOTH,   ANY,   1, DARK,  'do-nothing',      NONE,                              ['soft-squeeze'], ['not-in-mouth']),
+  'clay-tray': row(          'make',    [10, 30], [3, 12],  'propped', 2, 2, 1, 0, 'either', 'leave', NONE,   NONE,  2, LIGHT, 'do-nothing',      NONE,                              ['dough', 'tray'], ['not-in-mouth', 'above-waist', 'bits']),
+  'foil-sculpt': row(        'make',    [10, 25], [5, 14],  'propped', 2, 2, 0, 0, 'either', 'leave', NONE,   NONE,  2, LIGHT, 'thank-map',       NONE,                              ['foil'], ['small-parts', 'above-waist', 'bits']),
+  'sticker-street': row(     'make',    [10, 30], [3, 9],   'propped', 1, 3, 0, 0, 'alone',  'leave', NONE,   NONE,  2, LIGHT, 'candle-fingers',  ['sight'],                         ['stickers', 'paper'], ['small-parts', 'above-waist']),
+  'window-clings': row(      'make',    [10, 25], [3, 8],   'propped', 1, 2, 0, 0, 'either', 'yes',   NONE,   NONE,  2, LIGHT, 'candle-fingers',  ['sight'],                         ['clings'], ['small-parts', 'above-waist']),
+  'torn-paper-picture': row( 'make',    [15, 40], [3, 12],  'propped', 2, 3, 1, 0, 'either', 'leave', NONE,   NONE,  2, LIGHT, 'do-nothing',      ['sight'],                         ['paper', 'glue-stick'], ['above-waist', 'not-in-mouth', 'bits']),
+  'paper-weave': row(        'make',    [20, 40], [5, 12],  'propped', 2, 3, 0, 0, 'either', 'leave', NONE,   NONE,  2, LIGHT, 'thank-map',       ['sight'],                         ['paper-strips'], ['scissors', 'above-waist']),
+  'fold-a-beast': row(       'make',    [5, 25],  [6, 17],  'propped', 2, 3, 0, 0, 'either', 'leave', NONE,   NONE,  2, LIGHT, 'heavy-light',     ['sight', 'learning'],             ['paper'], ['above-waist']),
+  'one-hand-fold': row(      'make',    [5, 20],  [8, 17],  'propped', 1, 3, 0, 0, 'either', 'leave', NONE,   NONE,  2, LIGHT, 'dial-the-ouch',   ['sight', 'learning'],             ['paper', 'tray'], ['above-waist']),
+  'big-pasta-line': row(     'make',    [5, 20],  [6, 9],   'propped', 2, 2, 0, 0, 'adult',  'leave', NONE,   NONE,  2, LIGHT, 'candle-fingers',  NONE,                              ['pasta', 'straws'], ['small-parts', 'not-in-mouth', 'food', 'bits', 'above-waist']),
+  'door-sign': row(          'make',    [10, 30], [4, 17],  'propped', 1, 2, 0, 0, 'either', 'leave', NONE,   NONE,  2, LIGHT, 'thank-map',       ['sight'],                         ['paper', 'pen'], ['above-waist']),
+  'bed-flag': row(           'make',    [10, 30], [4, 12],  'propped', 1, 2, 0, 0, 'either', 'leave', NONE,   NONE,  2, LIGHT, 'thank-map',       ['sight'],                         ['paper', 'pen', 'tape'], ['above-waist']),
+  'bandaged-bear': row(      'pretend', [10, 30], [3, 9],   'propped', 2, 2, 0, 0, 'adult',  'leave', NONE,   NONE,  2, LIGHT, 'day-tell',        NONE,                              ['soft-toy', 'soft-strips'], ['cord', 'feelings', 'above-waist']),
+  'doctor-me': row(          'pretend', [5, 25],  [3, 9],   'both',    1, 2, 0, 1, 'adult',  'yes',   NONE,   NONE,  2, LIGHT, 'hand-in-hand',    NONE,                              ['toy-kit'], ['feelings', 'small-parts', 'cord']),
+  'mini-hospital': row(      'pretend', [10, 40], [4, 10],  'propped', 1, 2, 0, 1, 'either', 'yes',   NONE,   NONE,  2, LIGHT, 'candle-fingers',  NONE,                              ['figures'], ['small-parts', 'above-waist', 'feelings']),
+  'puppet-news': row(        'pretend', [5, 20],  [3, 10],  'both',    1, 2, 0, 1, 'either', 'leave', CARE,   WATCH, 2, LIGHT, 'candle-fingers',  ['speech'],                        ['sock'], []),
+  'torch-shadows': row(      'imagine', [5, 20],  [3, 12],  'flat',    1, 1, 0, 0, 'either', 'yes',   NONE,   NONE,  3, LIGHT, 'do-nothing',      ['sight'],                         ['torch'], ['light']),
+  'star-ceiling': row(       'calm',    [5, 20],  [3, 12],  'flat',    0, 1, 0, 0, 'adult',  'yes',   NONE,   NONE,  1, LIGHT, 'day-tell',        ['sight'],                         ['torch', 'card'], ['light']),
+  'secret-codes': row(       'puzzle',  [10, 30], [8, 17],  'both',    1, 2, 0, 0, 'alone',  'leave', NONE,   NONE,  3, LIGHT, 'heavy-light',     ['sight', 'learning'],             ['paper', 'pen'], []),
+  'number-crunch': row(      'puzzle',  [10, 40], [8, 17],  'both',    1, 3, 0, 0, 'alone',  'leave', NONE,   NONE,  3, LIGHT, 'category-ladder', ['sight', 'learning'],             ['print', 'pen'], []),
+  'crossing-words': row(     'puzzle',  [10, 40], [9, 17],  'both',    1, 3, 0, 0, 'alone',  'leave', NONE,   NONE,  3, LIGHT, 'category-ladder', ['sight', 'learning'],             ['paper', 'pen'], []),
+  'jigsaw-tray': row(        'puzzle',  [15, 60], [3, 14],  'propped', 1, 2, 0, 0, 'either', 'no',    NONE,   NONE,  3, LIGHT, 'do-nothing',      ['sight'],                         ['jigsaw', 'tray'], ['small-parts', 'above-waist']),
+  'big-piece-puzzle': row(   'puzzle',  [5, 15],  [1, 4],   'propped', 1, 2, 0, 0, 'adult',  'yes',   NONE,   NONE,  2, LIGHT, 'finger-taps',     ['sight'],                         ['big-puzzle'], ['above-waist']),
+  'card-pairs': row(         'puzzle',  [5, 25],  [4, 14],  'propped', 1, 2, 0, 0, 'either', 'yes',   NONE,   NONE,  3, LIGHT, 'thank-map',       ['sight'],                         ['cards'], ['above-waist']),
+  'patience-cards': row(     'puzzle',  [10, 40], [8, 17],  'propped', 1, 2, 0, 0, 'alone',  'yes',   NONE,   NONE,  3, LIGHT, 'dial-the-ouch',   ['sight', 'learning'],             ['cards'], ['above-waist']),
+  'card-duel': row(          'puzzle',  [10, 40], [6, 17],  'propped', 1, 2, 0, 1, 'adult',  'yes',   NONE,   NONE,  3, LIGHT, 'heavy-light',     ['sight', 'learning'],             ['cards'], ['above-waist']),
+  'board-on-tray': row(      'puzzle',  [15, 60], [5, 17],  'propped', 1, 2, 0, 1, 'adult',  'yes',   NONE,   NONE,  3, LIGHT, 'thank-map',       ['sight', 'learning'],             ['board-game'], ['small-parts', 'above-waist']),
+  'noughts-long': row(       'puzzle',  [3, 15],  [5, 12],  'both',    1, 2, 0, 0, 'adult',  'leave', CARE,   AWAY,  3, LIGHT, 'line-on-back',    ['sight', 'learning'],             ['paper', 'pen'], []),
+  'half-a-picture': row(     'draw',    [5, 25],  [4, 12],  'propped', 1, 2, 0, 0, 'either', 'leave', NONE,   NONE,  2, LIGHT, 'thank-map',       ['sight'],                         ['print', 'pen'], ['above-waist']),
+  'blind-draw': row(         'draw',    [3, 15],  [6, 17],  'both',    1, 2, 0, 1, 'either', 'leave', NONE,   NONE,  2, LIGHT, 'dial-the-ouch',   ['sight'],                         ['paper', 'pen'], []),
+  'dictate-draw': row(       'draw',    [5, 20],  [3, 17],  'both',    0, 2, 0, 0, 'adult',  'leave', CARE,   AWAY,  2, LIGHT, 'hand-in-hand',    ['sight', 'speech'],               ['paper', 'pen'], []),
+  'comic-strip': row(        'draw',    [15, 60], [7, 17],  'propped', 1, 3, 0, 0, 'alone',  'leave', NONE,   NONE,  3, LIGHT, 'heavy-light',     ['sight', 'learning'],             ['paper', 'pen'], ['feelings', 'above-waist']),
+  'colour-by-mood': row(     'draw',    [5, 30],  [3, 12],  'propped', 1, 2, 0, 0, 'either', 'leave', NONE,   NONE,  2, LIGHT, 'do-nothing',      ['sight'],                         ['print', 'pencils'], ['feelings', 'above-waist']),
+  'water-brush': row(        'draw',    [5, 20],  [3, 6],   'propped', 1, 1, 0, 0, 'adult',  'leave', NONE,   NONE,  2, LIGHT, 'day-tell',        ['sight'],                         ['water-sheet'], ['water', 'small-parts', 'above-waist']),
+  'finger-window': row(      'sense',   [2, 10],  [1, 6],   'both',    1, 1, 0, 0, 'either', 'yes',   BOTH,   WATCH, 1, DARK,  'do-nothing',      NONE,                              ['raised-card'], []),
+  'day-film': row(           'make',    [20, 60], [9, 17],  'propped', 1, 3, 0, 0, 'either', 'yes',   NONE,   NONE,  3, LIGHT, 'heavy-light',     ['sight', 'learning'],             ['figures', 'phone'], ['screen', 'small-parts', 'cord', 'above-waist'], { screen: 'yes' }),
+  'short-film': row(         'screen',  [5, 20],  [3, 17],  'both',    0, 1, 0, 1, 'alone',  'yes',   BOTH,   AWAY,  3, LIGHT, 'do-nothing',      ['sight'],                         ['screen'], ['screen', 'ears', 'cord'], { screen: 'yes' }),
+  'quiet-game': row(         'screen',  [5, 20],  [4, 17],  'both',    1, 1, 0, 0, 'alone',  'yes',   BOTH,   AWAY,  3, LIGHT, 'thank-map',       ['sight'],                         ['screen'], ['screen', 'cord'], { screen: 'yes' }),
+  'call-home': row(          'world',   [5, 20],  [1, 17],  'both',    0, 2, 0, 2, 'either', 'yes',   NONE,   NONE,  2, LIGHT, 'do-nothing',      NONE,                              ['phone', 'net'], ['feelings', 'ears'], { screen: 'call' }),
+  'letter-post': row(        'world',   [10, 40], [5, 17],  'propped', 1, 2, 0, 0, 'alone',  'leave', NONE,   NONE,  2, LIGHT, 'thank-map',       ['sight'],                         ['paper', 'pen'], ['above-waist']),
+  'ward-reporter': row(      'world',   [5, 20],  [5, 17],  'both',    1, 2, 0, 1, 'either', 'leave', NONE,   NONE,  2, LIGHT, 'thank-map',       ['speech', 'learning'],            ['paper', 'pen'], []),
+  'bed-garden': row(         'world',   [5, 10],  [3, 12],  'propped', 1, 2, 1, 0, 'adult',  'leave', NONE,   NONE,  2, LIGHT, 'day-tell',        NONE,                              ['cress'], ['water', 'not-in-mouth', 'above-waist'], { allowedBy: 'plants' }),
+  'weather-desk': row(       'world',   [3, 10],  [4, 12],  'both',    0, 2, 0, 1, 'either', 'yes',   NONE,   NONE,  2, LIGHT, 'cloud-window',    ['sight', 'speech'],               ['window'], []),
+  'bird-tally': row(         'world',   [5, 20],  [4, 17],  'both',    1, 1, 0, 0, 'either', 'leave', NONE,   NONE,  2, LIGHT, 'thank-map',       ['sight'],                         ['window', 'paper', 'pen'], []),
+  'atlas-trip': row(         'read',    [10, 40], [6, 17],  'propped', 1, 2, 0, 0, 'either', 'leave', NONE,   NONE,  3, LIGHT, 'heavy-light',     ['sight', 'learning'],             ['atlas'], ['above-waist']),
+  'recipe-dream': row(       'imagine', [5, 20],  [4, 17],  'both',    0, 2, 0, 0, 'either', 'yes',   CARE,   ANY,   3, DARK,  'thank-map',       NONE,                              [], ['food']),
+  'count-down-leaf': row(    'make',    [2, 5],   [3, 12],  'both',    1, 1, 0, 0, 'either', 'leave', NONE,   NONE,  2, LIGHT, 'do-nothing',      ['sight'],                         ['paper'], []),
+  'worry-box': row(          'calm',    [3, 15],  [5, 14],  'both',    1, 1, 0, 0, 'adult',  'leave', NONE,   NONE,  1, LIGHT, 'thank-map',       NONE,                              ['paper', 'box'], ['feelings']),
+  'thank-map': row(          'calm',    [3, 8],   [4, 17],  'flat',    0, 1, 0, 0, 'either', 'yes',   NONE,   NONE,  1, DARK,  'do-nothing',      NONE,                              [], []),
+  'silent-signs': row(       'world',   [5, 15],  [5, 17],  'both',    1, 2, 0, 0, 'either', 'leave', CARE,   AWAY,  2, LIGHT, 'thank-map',       ['sight', 'learning'],             ['print'], []),
+  'arm-birds': row(          'body',    [2, 8],   [3, 12],  'both',    2, 2, 0, 0, 'adult',  'yes',   NONE,   NONE,  1, DARK,  'hand-in-hand',    NONE,                              [], ['shaking']),
+  'other-foot-abc': row(     'body',    [2, 6],   [5, 17],  'both',    0, 2, 0, 0, 'adult',  'yes',   NONE,   NONE,  1, DARK,  'thank-map',       NONE,                              [], ['shaking', 'above-waist'], { allowedBy: 'free-ankle' }),
+  'statue-face': row(        'body',    [2, 10],  [3, 14],  'both',    0, 2, 0, 1, 'adult',  'yes',   NONE,   NONE,  1, LIGHT, 'hand-in-hand',    ['sight'],                         [], []),
+  'straw-race': row(         'body',    [3, 10],  [5, 12],  'propped', 0, 3, 0, 1, 'either', 'leave', NONE,   NONE,  1, LIGHT, 'thank-map',       ['sight'],                         ['straws', 'paper'], ['small-parts', 'not-in-mouth', 'breath', 'above-waist']),
+  'study-sprint': row(       'read',    [10, 30], [6, 17],  'propped', 1, 3, 0, 0, 'either', 'leave', NONE,   NONE,  3, LIGHT, 'dial-the-ouch',   ['sight', 'learning'],             ['school-things'], ['above-waist']),
+  'language-drop': row(      'world',   [5, 20],  [9, 17],  'both',    0, 2, 0, 0, 'alone',  'leave', NONE,   NONE,  2, LIGHT, 'heavy-light',     ['sight', 'learning'],             ['print'], []),
+  'podcast-self': row(       'make',    [15, 45], [10, 17], 'both',    1, 3, 0, 1, 'alone',  'leave', NONE,   NONE,  2, LIGHT, 'category-ladder', ['hearing', 'speech', 'learning'], ['paper', 'pen'], []),
+  'do-nothing': row(         'calm',    [10, 60], [1, 17],  'both',    0, 1, 0, 0, 'alone',  'yes',   NONE,   NONE,  1, DARK,  'hand-in-hand',    NONE,                              [], []),
+  'big-cards': row(          'read',    [3, 12],  [1, 4],   'flat',    0, 1, 0, 1, 'adult',  'yes',   BOTH,   AWAY,  2, LIGHT, 'goodnight-round', ['sight'],                         ['picture-cards'], []),
+  'name-the-parts': row(     'talk',    [2, 6],   [1, 3],   'both',    0, 2, 0, 1, 'adult',  'yes',   BOTH,   WATCH, 2, LIGHT, 'finger-taps',     NONE,                              [], ['above-waist']),
+  'animal-sounds': row(      'talk',    [3, 10],  [1, 4],   'both',    0, 2, 0, 1, 'adult',  'yes',   BOTH,   WATCH, 2, LIGHT, 'goodnight-round', ['hearing'],                       [], []),
+  'soft-and-rough': row(     'sense',   [3, 8],   [1, 4],   'both',    0, 1, 0, 0, 'adult',  'leave', CARE,   WATCH, 1, DARK,  'finger-taps',     NONE,                              ['cloth'], ['above-waist']),
+  'follow-the-toy': row(     'sense',   [2, 6],   [1, 4],   'flat',    0, 1, 0, 0, 'adult',  'leave', NEEDLE, AWAY,  1, LIGHT, 'finger-taps',     ['sight'],                         ['soft-toy'], ['above-waist']),
+  'finger-taps': row(        'calm',    [2, 6],   [1, 4],   'both',    0, 1, 0, 0, 'adult',  'yes',   BOTH,   ANY,   1, DARK,  'hand-in-hand',    NONE,                              [], []),
+  'same-song': row(          'music',   [3, 10],  [1, 4],   'both',    0, 1, 0, 1, 'adult',  'yes',   BOTH,   WATCH, 2, LIGHT, 'finger-taps',     ['hearing'],                       [], []),
+  'feel-the-hum': row(       'music',   [2, 8],   [1, 4],   'both',    1, 1, 0, 1, 'adult',  'yes',   NEEDLE, WATCH, 2, LIGHT, 'finger-taps',     NONE,                              [], []),
+  'stop-and-go': row(        'music',   [2, 8],   [1, 5],   'both',    0, 2, 0, 1, 'adult',  'yes',   NEEDLE, WATCH, 2, LIGHT, 'hand-in-hand',    ['hearing'],                       [], [], { fromMonths: 18 }),
+  'toy-to-bed': row(         'pretend', [3, 10],  [1, 4],   'both',    1, 1, 0, 0, 'adult',  'leave', NONE,   NONE,  2, DARK,  'finger-taps',     NONE,                              ['soft-toy', 'cloth'], ['above-waist'], { fromMonths: 18 }),
+  'feed-the-toy': row(       'pretend', [3, 10],  [1, 4],   'both',    1, 2, 0, 1, 'adult',  'leave', NONE,   NONE,  2, LIGHT, 'finger-taps',     NONE,                              ['soft-toy', 'cups'], ['above-waist'], { fromMonths: 15 }),
+  'clean-toy': row(          'pretend', [3, 10],  [1, 4],   'both',    1, 2, 0, 0, 'adult',  'leave', CARE,   WATCH, 2, LIGHT, 'toy-to-bed',      NONE,                              ['soft-toy', 'cloth'], ['above-waist'], { fromMonths: 18 }),
+  'who-is-this': row(        'read',    [3, 12],  [1, 5],   'both',    0, 1, 0, 1, 'adult',  'leave', BOTH,   AWAY,  2, LIGHT, 'hand-in-hand',    ['sight'],                         ['photos'], ['feelings']),
+  'light-spot': row(         'sense',   [3, 10],  [1, 4],   'flat',    1, 1, 0, 0, 'adult',  'yes',   NONE,   NONE,  1, LIGHT, 'finger-taps',     ['sight'],                         ['torch'], ['light'], { fromMonths: 18 }),
+  'give-and-take': row(      'sense',   [2, 8],   [1, 2],   'both',    1, 2, 0, 0, 'adult',  'yes',   NEEDLE, WATCH, 1, LIGHT, 'quiet-pat',       NONE,                              ['soft-blocks'], ['not-in-mouth', 'throwing', 'above-waist']),
+  'toy-rides-breath': row(   'calm',    [2, 8],   [2, 5],   'flat',    0, 1, 0, 0, 'adult',  'leave', BOTH,   AWAY,  1, LIGHT, 'hand-in-hand',    ['sight'],                         ['soft-toy'], ['above-waist']),
+  'warm-breath': row(        'calm',    [1, 5],   [1, 4],   'both',    0, 1, 0, 0, 'adult',  'yes',   BOTH,   ANY,   1, DARK,  'finger-taps',     NONE,                              [], ['breath'], { fromMonths: 18 }),
+  'palm-press': row(         'body',    [1, 5],   [1, 4],   'both',    1, 2, 0, 0, 'adult',  'yes',   NEEDLE, WATCH, 1, DARK,  'finger-taps',     NONE,                              [], ['shaking']),
+  'copy-my-face': row(       'body',    [2, 8],   [1, 4],   'both',    0, 2, 0, 0, 'adult',  'yes',   BOTH,   AWAY,  2, LIGHT, 'finger-taps',     ['sight'],                         [], []),
+  'which-hand': row(         'puzzle',  [2, 8],   [1, 4],   'both',    1, 2, 0, 0, 'adult',  'leave', NEEDLE, AWAY,  2, LIGHT, 'finger-taps',     ['sight'],                         ['cloth'], ['not-in-mouth'], { fromMonths: 18 }),
+  'under-the-cloth': row(    'puzzle',  [2, 8],   [1, 2],   'both',    1, 2, 0, 0, 'adult',  'leave', CARE,   AWAY,  2, LIGHT, 'quiet-pat',       ['sight'],                         ['soft-toy', 'cloth'], ['above-waist']),
+  'thick-pages': row(        'read',    [3, 15],  [1, 4],   'both',    0, 1, 0, 1, 'adult',  'yes',   BOTH,   AWAY,  2, LIGHT, 'goodnight-round', ['sight'],                         ['board-book'], []),
+  'find-a-colour': row(      'puzzle',  [2, 10],  [2, 5],   'both',    0, 2, 0, 1, 'adult',  'yes',   BOTH,   AWAY,  2, LIGHT, 'hand-in-hand',    ['sight'],                         [], []),
+  'name-song': row(          'music',   [2, 8],   [1, 4],   'both',    0, 2, 0, 1, 'adult',  'yes',   BOTH,   WATCH, 2, LIGHT, 'finger-taps',     ['hearing'],                       [], []),
+  'day-tell': row(           'calm',    [3, 8],   [1, 12],  'flat',    0, 1, 0, 0, 'adult',  'yes',   NONE,   NONE,  2, DARK,  'hand-in-hand',    ['hearing'],                       [], [], { fromMonths: 18 }),
+  'goodnight-round': row(    'calm',    [3, 8],   [1, 4],   'flat',    0, 1, 0, 0, 'adult',  'yes',   NONE,   NONE,  1, DARK,  'finger-taps',     ['hearing'],                       [], []),
+  'quiet-pat': row(          'calm',    [3, 10],  [1, 3],   'both',    0, 1, 0, 0, 'adult',  'yes',   BOTH,   ANY,   1, DARK,  'hand-in-hand',    NONE,                              [], []),
+  'damp-finger': row(        'draw',    [3, 10],  [2, 4],   'both',    1, 2, 1, 0, 'adult',  'leave', NONE,   NONE,  2, LIGHT, 'finger-taps',     ['sight'],                         ['wipe-board', 'cloth'], ['water']),
+  'air-drawing': row(        'draw',    [2, 8],   [2, 4],   'flat',    1, 2, 0, 0, 'adult',  'yes',   NEEDLE, WATCH, 2, LIGHT, 'finger-taps',     NONE,                              [], ['shaking']),
+  'hand-phone': row(         'pretend', [2, 8],   [1, 5],   'both',    1, 2, 0, 1, 'adult',  'yes',   NEEDLE, WATCH, 2, LIGHT, 'hand-in-hand',    NONE,                              [], [], { fromMonths: 18 }),
+  'sock-whisper': row(       'pretend', [3, 10],  [1, 5],   'both',    0, 1, 0, 0, 'adult',  'leave', BOTH,   WATCH, 2, LIGHT, 'hand-in-hand',    NONE,                              ['sock'], [], { fromMonths: 18 }),
+  'speaker-story': row(      'listen',  [5, 30],  [2, 17],  'both',    0, 1, 0, 1, 'either', 'yes',   BOTH,   ANY,   3, LIGHT, 'do-nothing',      ['hearing'],                       ['speaker'], ['ears']),
+  'calm-sounds': row(        'listen',  [5, 20],  [1, 17],  'both',    0, 1, 0, 1, 'either', 'yes',   BOTH,   ANY,   1, LIGHT, 'do-nothing',      ['hearing'],                       ['speaker'], ['ears']),
+  'home-voice': row(         'listen',  [2, 15],  [1, 17],  'both',    0, 1, 0, 1, 'either', 'yes',   BOTH,   ANY,   2, LIGHT, 'do-nothing',      ['hearing'],                       ['speaker'], ['ears', 'feelings']),
+  'two-readers': row(        'read',    [10, 30], [10, 17], 'both',    0, 2, 0, 1, 'adult',  'leave', BOTH,   AWAY,  3, LIGHT, 'dial-the-ouch',   ['sight', 'speech', 'learning'],   ['book'], []),
+  'two-sides': row(          'talk',    [5, 20],  [11, 17], 'both',    0, 3, 0, 1, 'adult',  'yes',   CARE,   WATCH, 3, LIGHT, 'heavy-light',     ['speech', 'learning'],            [], []),
+  'what-if': row(            'imagine', [5, 20],  [8, 17],  'both',    0, 2, 0, 1, 'adult',  'yes',   BOTH,   ANY,   3, LIGHT, 'thank-map',       ['speech', 'learning'],            [], []),
+  'top-five': row(           'talk',    [5, 20],  [8, 17],  'both',    0, 2, 0, 1, 'adult',  'yes',   BOTH,   WATCH, 2, LIGHT, 'thank-map',       ['speech'],                        [], []),
+  'round-questions': row(    'world',   [5, 15],  [8, 17],  'both',    0, 2, 0, 0, 'either', 'leave', NONE,   NONE,  2, LIGHT, 'thank-map',       ['learning'],                      ['paper', 'pen'], []),
+  'hand-in-hand': row(       'calm',    [3, 20],  [1, 17],  'both',    0, 1, 0, 0, 'adult',  'yes',   BOTH,   ANY,   1, DARK,  'do-nothing',      NONE,                              [], []),
+} as const satisfies Record<string, Omit<Idea, 'id'>>;
+
+export type IdeaId = keyof typeof ROWS;
+export const IDEA_IDS = Object.keys(ROWS) as IdeaId[];
+
+/** Every idea, in the order of the table. */
+export const IDEAS: readonly (Idea & { id: IdeaId; quietAlt: string })[] = IDEA_IDS.map((id) => ({
+  id,
+  ...ROWS[id],
+}));
+
+/** Whether it is the id of an idea of this library; an own idea, or one of an older version, is not. */
+export function isIdeaId(id: string): id is IdeaId {
+  return Object.hasOwn(ROWS, id);
+}
