@@ -1,0 +1,364 @@
+/**
+ * An upper bound on what the rest of a day can bring. Rules that tie the whole day together (each idea once, screen
+ * minutes, the grown-up's time) get a price; with prices the day falls apart into stages, which are solved exactly.
+ * The prices are found by a fixed number of steps, in plain arithmetic, so they are the same on every engine.
+ */
+import { GRID, LONG_FREE, NOON } from './feasible.ts';
+import { EMPTY_MOMENT, type Model, type Stage } from './model.ts';
+import { GROWN_UP_STEP, NOT_FIRST } from './objective.ts';
+
+export const IMPOSSIBLE = -1e9;
+
+/** What one stage offers at prices. Lists are by length in units; sequences by number of placements and their units. */
+interface Offers {
+  lengths: number[];
+  any: Float64Array;
+  anyIdea: Int32Array;
+  /** Only the calmest ideas: what may start just after a hard moment. */
+  calm: Float64Array;
+  calmIdea: Int32Array;
+  /** Best sequence of so many placements and units, and the length of its last. */
+  worth: Float64Array[];
+  last: Int32Array[];
+  /** The best number of placements for so many units: over all, and where half an hour stays free. */
+  best: Float64Array;
+  bestFree: Float64Array;
+}
+
+export interface Relaxed {
+  idea: Float64Array;
+  /** Price of five minutes of screen, and of five minutes of a grown-up. */
+  screen: number;
+  grownUp: number;
+  offers: readonly Offers[];
+  /** Best worth of a closed stage at prices, and the filling that gives it. */
+  closed: Float64Array;
+  filling: Int32Array;
+  /** Sum of the ideas' prices. */
+  ideaTotal: number;
+  /** What the prices of screen and grown-up add to a bound. */
+  constant: number;
+  /** Per stage: what it and all after it bring, by units left for the day and whether half an hour was kept free. */
+  rest: Float64Array[];
+  /** Completions inside a stage, made when first asked for. */
+  memo: Map<number, number>[];
+}
+
+/** Whether half an hour stays free when a stage is closed after so many placements and units of play. */
+export function staysFree(stage: Stage, count: number, used: number): boolean {
+  const from = stage.from + GRID * (used + Math.max(0, count - 1));
+  return stage.freeEnd - from >= LONG_FREE && (!stage.morning || from < NOON);
+}
+
+/** The flag with which the next stage begins; −1 where a half of the day ended without its half-hour. */
+export function keptAfter(model: Model, stage: number, kept: number): number {
+  const { morning } = model.stages[stage]!;
+  if (model.stages[stage + 1]?.morning === morning) return kept;
+  return (morning ? model.freeWanted.morning : model.freeWanted.afternoon) && !kept ? -1 : 0;
+}
+
+/** An empty frame for bounds of this model. */
+export function relaxedOf(model: Model): Relaxed {
+  const { stages } = model;
+  const offers = stages.map((stage): Offers => {
+    const numbers = () => new Float64Array(stage.room + 1);
+    const whole = () => new Int32Array(stage.room + 1);
+    const slots = Array.from({ length: stage.most + 1 });
+    return {
+      lengths: [...new Set(stage.candidates.flatMap(({ lengths }) => lengths))].sort((a, b) => a - b),
+      any: numbers(),
+      anyIdea: whole(),
+      calm: numbers(),
+      calmIdea: whole(),
+      worth: slots.map(numbers),
+      last: slots.map(whole),
+      best: numbers(),
+      bestFree: numbers(),
+    };
+  });
+  return {
+    idea: new Float64Array(model.ideas.length),
+    screen: 0,
+    grownUp: 0,
+    offers,
+    closed: new Float64Array(stages.length),
+    filling: new Int32Array(stages.length),
+    ideaTotal: 0,
+    constant: 0,
+    rest: Array.from({ length: stages.length + 1 }, () => new Float64Array((model.cap + 1) * 2)),
+    memo: stages.map(() => new Map()),
+  };
+}
+
+/** What one placement is worth at prices, beside the cost of its place in the window. */
+export function netWorth(model: Model, relaxed: Relaxed, idea: number, base: number, units: number): number {
+  const perUnit = (model.screen[idea] ? relaxed.screen : 0) + (model.grownUp[idea] ? relaxed.grownUp : 0);
+  return base - relaxed.idea[idea]! + (model.terms.minutes ? units >> 1 : 0) - perUnit * units;
+}
+
+function fillOffers(model: Model, relaxed: Relaxed, s: number): void {
+  const stage = model.stages[s]!;
+  const { any, calm, anyIdea, calmIdea } = relaxed.offers[s]!;
+  any.fill(IMPOSSIBLE);
+  calm.fill(IMPOSSIBLE);
+  for (const { idea, base, lengths } of stage.candidates) {
+    const isCalm = model.ideas[idea]!.energy === 1;
+    for (const units of lengths) {
+      const worth = netWorth(model, relaxed, idea, base, units);
+      if (worth > any[units]!) {
+        any[units] = worth;
+        anyIdea[units] = idea;
+      }
+      if (isCalm && worth > calm[units]!) {
+        calm[units] = worth;
+        calmIdea[units] = idea;
+      }
+    }
+  }
+}
+
+const listAt = (stage: Stage, offers: Offers, count: number, used: number) =>
+  stage.from + GRID * (used + count) <= stage.settleUntil ? offers.calm : offers.any;
+
+function solveOpen(model: Model, relaxed: Relaxed, s: number): void {
+  const stage = model.stages[s]!;
+  const offers = relaxed.offers[s]!;
+  fillOffers(model, relaxed, s);
+  const { worth, last, best, bestFree, lengths } = offers;
+  for (const row of worth) row.fill(IMPOSSIBLE);
+  best.fill(IMPOSSIBLE);
+  bestFree.fill(IMPOSSIBLE);
+  worth[0]![0] = 0;
+  for (let count = 0; count <= stage.most; count++) {
+    const row = worth[count]!;
+    const cost = count ? NOT_FIRST : stage.firstCost;
+    for (let used = count; used <= stage.room; used++) {
+      const value = row[used]!;
+      if (value <= IMPOSSIBLE / 2) continue;
+      const ended = count ? value : -stage.emptyCost;
+      if (ended > best[used]!) best[used] = ended;
+      if (ended > bestFree[used]! && staysFree(stage, count, used)) bestFree[used] = ended;
+      if (count === stage.most) continue;
+      const list = listAt(stage, offers, count, used);
+      const next = worth[count + 1]!;
+      for (const units of lengths) {
+        const to = used + units;
+        if (to + count > stage.room) break;
+        const sum = value + list[units]! - cost;
+        if (sum > next[to]!) {
+          next[to] = sum;
+          last[count + 1]![to] = units;
+        }
+      }
+    }
+  }
+  combine(model, relaxed, s);
+}
+
+function combine(model: Model, relaxed: Relaxed, s: number): void {
+  const { best, bestFree } = relaxed.offers[s]!;
+  const rest = relaxed.rest[s]!;
+  const next = relaxed.rest[s + 1]!;
+  const [bare, kept] = [keptAfter(model, s, 0), keptAfter(model, s, 1)];
+  rest.fill(IMPOSSIBLE);
+  for (let used = 0; used < best.length && used <= model.cap; used++) {
+    const all = best[used]!;
+    if (all <= IMPOSSIBLE / 2) continue;
+    const free = bestFree[used]!;
+    for (let left = used; left <= model.cap; left++) {
+      const then = (left - used) * 2;
+      const whenKept = next[then + kept]!;
+      if (all + whenKept > rest[left * 2 + 1]!) rest[left * 2 + 1] = all + whenKept;
+      if (free + whenKept > rest[left * 2]!) rest[left * 2] = free + whenKept;
+      if (bare >= 0 && all + next[then + bare]! > rest[left * 2]!) rest[left * 2] = all + next[then + bare]!;
+    }
+  }
+}
+
+function solveClosed(model: Model, relaxed: Relaxed, s: number): void {
+  const { fillings } = model.stages[s]!;
+  let best = -EMPTY_MOMENT;
+  let choice = -1;
+  for (let f = 0; f < fillings.length; f++) {
+    const { ideas, units, worth } = fillings[f]!;
+    let net = worth;
+    for (let i = 0; i < ideas.length; i++) {
+      const idea = ideas[i]!;
+      net -= relaxed.idea[idea]! + (model.grownUp[idea] ? relaxed.grownUp * units[i]! : 0);
+    }
+    if (net > best) {
+      best = net;
+      choice = f;
+    }
+  }
+  // a moment for which nothing was ever possible costs nothing: it is reported, not scored
+  relaxed.closed[s] = fillings.length ? best : 0;
+  relaxed.filling[s] = choice;
+  const [rest, next] = [relaxed.rest[s]!, relaxed.rest[s + 1]!];
+  for (let kept = 0; kept < 2; kept++) {
+    const after = keptAfter(model, s, kept);
+    for (let left = 0; left <= model.cap; left++)
+      rest[left * 2 + kept] = after < 0 ? IMPOSSIBLE : relaxed.closed[s]! + next[left * 2 + after]!;
+  }
+}
+
+/** The budget on the grid, with the part of a step that costs nothing yet. */
+export const freeBudget = ({ budget }: Model) => GRID * Math.ceil(budget / GRID) + GROWN_UP_STEP - GRID;
+
+/** Solves the day at the prices in `relaxed`, from its end to its beginning, and gives the bound. */
+export function solveRelaxed(model: Model, relaxed: Relaxed): number {
+  const { stages } = model;
+  for (const memo of relaxed.memo) memo.clear();
+  for (let s = stages.length - 1; s >= 0; s--)
+    if (stages[s]!.open) solveOpen(model, relaxed, s);
+    else solveClosed(model, relaxed, s);
+  let total = 0;
+  for (let i = 0; i < relaxed.idea.length; i++) total += relaxed.idea[i]!;
+  relaxed.ideaTotal = total;
+  relaxed.constant = relaxed.screen * model.screenCap + (relaxed.grownUp * freeBudget(model)) / GRID;
+  return relaxed.rest[0]![model.cap * 2]! + total + relaxed.constant;
+}
+
+/** What a stage begun with so many placements, and all after it, can still bring at prices. */
+export function completion(
+  model: Model,
+  relaxed: Relaxed,
+  s: number,
+  count: number,
+  used: number,
+  left: number,
+  kept: number,
+): number {
+  const stage = model.stages[s]!;
+  const key = (((count * 64 + used) * 256 + left) << 1) | kept;
+  const known = relaxed.memo[s]!.get(key);
+  if (known !== undefined) return known;
+  const after = keptAfter(model, s, kept || staysFree(stage, count, used) ? 1 : 0);
+  let best =
+    after < 0 ? IMPOSSIBLE : (count ? 0 : -stage.emptyCost) + relaxed.rest[s + 1]![left * 2 + after]!;
+  if (count < stage.most) {
+    const offers = relaxed.offers[s]!;
+    const list = listAt(stage, offers, count, used);
+    const cost = count ? NOT_FIRST : stage.firstCost;
+    for (const units of offers.lengths) {
+      if (used + units + count > stage.room || units > left) break;
+      if (list[units]! <= IMPOSSIBLE / 2) continue;
+      const then = completion(model, relaxed, s, count + 1, used + units, left - units, kept);
+      if (list[units]! - cost + then > best) best = list[units]! - cost + then;
+    }
+  }
+  relaxed.memo[s]!.set(key, best);
+  return best;
+}
+
+interface Use {
+  screen: number;
+  grownUp: number;
+}
+
+/** How often the best day at these prices uses each idea, and its units of screen and grown-up. */
+function usesOf(model: Model, relaxed: Relaxed, uses: Int32Array): Use {
+  uses.fill(0);
+  const use: Use = { screen: 0, grownUp: 0 };
+  const take = (idea: number, units: number, counted: boolean) => {
+    uses[idea]!++;
+    if (counted && model.screen[idea]) use.screen += units;
+    if (model.grownUp[idea]) use.grownUp += units;
+  };
+  let left = model.cap;
+  let kept = 0;
+  model.stages.forEach((stage, s) => {
+    const filling = stage.fillings[relaxed.filling[s]!];
+    if (!stage.open) filling?.ideas.forEach((idea, i) => take(idea, filling.units[i]!, false));
+    else {
+      const [count, used] = bestEnd(model, relaxed, s, left, kept);
+      let [n, at] = [count, used];
+      const offers = relaxed.offers[s]!;
+      while (n > 0) {
+        const units = offers.last[n]![at]!;
+        at -= units;
+        n--;
+        const calm = listAt(stage, offers, n, at) === offers.calm;
+        take((calm ? offers.calmIdea : offers.anyIdea)[units]!, units, true);
+      }
+      left -= used;
+      if (staysFree(stage, count, used)) kept = 1;
+    }
+    kept = Math.max(0, keptAfter(model, s, kept));
+  });
+  return use;
+}
+
+function bestEnd(model: Model, relaxed: Relaxed, s: number, left: number, kept: number): [number, number] {
+  const stage = model.stages[s]!;
+  const { worth } = relaxed.offers[s]!;
+  let best = IMPOSSIBLE;
+  let end: [number, number] = [0, 0];
+  for (let count = 0; count <= stage.most; count++)
+    for (let used = count; used <= Math.min(stage.room, left); used++) {
+      const value = worth[count]![used]!;
+      if (value <= IMPOSSIBLE / 2) continue;
+      const after = keptAfter(model, s, kept || staysFree(stage, count, used) ? 1 : 0);
+      if (after < 0) continue;
+      const sum = (count ? value : -stage.emptyCost) + relaxed.rest[s + 1]![(left - used) * 2 + after]!;
+      if (sum > best) {
+        best = sum;
+        end = [count, used];
+      }
+    }
+  return end;
+}
+
+/**
+ * Moves the prices step by step towards the lowest bound and leaves the best ones in `relaxed`, solved.
+ *
+ * Shape: `good()` gives the score of the best plan known so far; the walk ends where the bound meets it.
+ */
+export function improvePrices(
+  model: Model,
+  relaxed: Relaxed,
+  steps: number,
+  extra: number,
+  good: number,
+): number {
+  const uses = new Int32Array(model.ideas.length);
+  const best = { idea: relaxed.idea.slice(), screen: relaxed.screen, grownUp: relaxed.grownUp };
+  const dearest = model.terms.day ? GRID / GROWN_UP_STEP : 0;
+  let bound = Infinity;
+  let size = 1;
+  let since = 0;
+  for (let step = 0; step < steps; step++) {
+    const value = solveRelaxed(model, relaxed) + extra;
+    if (value < bound - 1e-3) {
+      [bound, since] = [value, 0];
+      best.idea.set(relaxed.idea);
+      [best.screen, best.grownUp] = [relaxed.screen, relaxed.grownUp];
+      if (Math.floor(bound + 1e-6) <= good) break;
+    } else if (++since >= 5) {
+      since = 0;
+      size *= 0.7;
+      if (size < 0.01) break;
+    }
+    const use = usesOf(model, relaxed, uses);
+    // minutes weigh far less than ideas, so their steps are shortened alike
+    const screen = (use.screen - model.screenCap) / 4;
+    const grownUp = (use.grownUp - freeBudget(model) / GRID) / 16;
+    let length = 0;
+    if (screen > 0 || relaxed.screen > 0) length += screen * screen;
+    if (grownUp > 0 || relaxed.grownUp > 0) length += grownUp * grownUp;
+    for (let i = 0; i < uses.length; i++) {
+      const over = uses[i]! - 1;
+      if (over > 0 || relaxed.idea[i]! > 0) length += over * over;
+    }
+    if (length === 0) break;
+    const target = Math.max(good, bound - 30);
+    const stride = (size * Math.max(0.3, value - target)) / length;
+    for (let i = 0; i < uses.length; i++)
+      relaxed.idea[i] = Math.max(0, relaxed.idea[i]! + stride * (uses[i]! - 1));
+    relaxed.screen = Math.max(0, relaxed.screen + (stride * screen) / 4);
+    relaxed.grownUp = Math.min(dearest, Math.max(0, relaxed.grownUp + (stride * grownUp) / 16));
+  }
+  relaxed.idea.set(best.idea);
+  [relaxed.screen, relaxed.grownUp] = [best.screen, best.grownUp];
+  return solveRelaxed(model, relaxed) + extra;
+}

@@ -1,0 +1,300 @@
+/**
+ * The day as the search sees it: stages in order of time, each an open stretch, a hard moment or a pin, with what may
+ * stand there. Lengths are in units of five minutes.
+ */
+import {
+  brokenIn,
+  GRID,
+  inMorning,
+  latestEnd,
+  LONG_FREE,
+  minuteRange,
+  needsGrownUp,
+  NOON,
+  playCap,
+  screenLimit,
+  SETTLE,
+  sinceMoment,
+} from './feasible.ts';
+import {
+  ALL_TERMS,
+  baseOf,
+  fixedStarts,
+  LONG_WINDOW,
+  messyBefore,
+  NOT_FIRST,
+  weightOf,
+} from './objective.ts';
+import {
+  FAMILIES,
+  KINDS,
+  type DayProblem,
+  type Idea,
+  type Placement,
+  type PlayWindow,
+  type Terms,
+} from './types.ts';
+
+export interface Candidate {
+  /** Index among the model's ideas. */
+  idea: number;
+  base: number;
+  /** Lengths worth trying, ascending: anything between two of them gains nothing and costs free time. */
+  lengths: readonly number[];
+}
+/** A way to fill a hard moment, or a pin. */
+export interface Filling {
+  ideas: readonly number[];
+  units: readonly number[];
+  worth: number;
+}
+export interface Stage {
+  window: number;
+  from: number;
+  /** Units that placements may take, gaps included. */
+  room: number;
+  /** When the free time of an open stage ends. */
+  freeEnd: number;
+  morning: boolean;
+  open: boolean;
+  /** Open: most placements, what the first costs, what none costs, and until when only calm things start. */
+  most: number;
+  firstCost: number;
+  emptyCost: number;
+  settleUntil: number;
+  candidates: readonly Candidate[];
+  fillings: readonly Filling[];
+}
+export interface Model {
+  ideas: readonly Idea[];
+  stages: readonly Stage[];
+  /** Per idea: kind, bit of its family, grown-up needed, counted screen, latest end. */
+  kind: readonly number[];
+  family: readonly number[];
+  grownUp: readonly boolean[];
+  screen: readonly boolean[];
+  latest: readonly number[];
+  /** The idea before it that does as well in every window, or −1: of two equals the first is taken first. */
+  twin: readonly number[];
+  /** Units of play that the open stages may hold together. */
+  cap: number;
+  screenCap: number;
+  budget: number;
+  /** Half an hour must stay free in that half of the day. */
+  freeWanted: { morning: boolean; afternoon: boolean };
+  terms: Terms;
+  starts: readonly number[];
+  /** Per window, how many more placements it may hold beside its pins. */
+  left: readonly number[];
+}
+
+/** Loses against every real filling, so that a moment stays empty only where nothing is left for it. */
+export const EMPTY_MOMENT = 1000;
+
+const sum = (values: readonly number[]) => values.reduce((all, value) => all + value, 0);
+
+/** From the shortest on, full tens only: five more minutes give no point. */
+function usefulLengths([low, high]: [number, number], room: number, terms: Terms): number[] {
+  const lengths = [low / GRID];
+  if (terms.minutes) for (let n = 2 * Math.floor(low / 10) + 2; n <= high / GRID; n += 2) lengths.push(n);
+  return lengths.filter((units) => units <= room);
+}
+
+/** Every way to fill a moment of this length: one idea, or two that follow one another without a gap. */
+export function fillingsOf(
+  problem: DayProblem,
+  ideas: readonly Idea[],
+  window: PlayWindow,
+  pins: readonly Placement[] = [],
+): Filling[] {
+  const total = window.minutes;
+  const end = window.from + total;
+  const able = ideas.flatMap((idea, index) => {
+    if (brokenIn(problem, idea, window).length) return [];
+    return [{ idea, index, base: baseOf(problem, idea, window), range: minuteRange(idea) }];
+  });
+  const weight = weightOf(window);
+  const fillings: Filling[] = [];
+  for (const { idea, index, base, range } of able)
+    if (range[0] <= total && total <= range[1] && end <= latestEnd(problem, idea))
+      fillings.push({ ideas: [index], units: [total / GRID], worth: weight * base });
+  for (const a of able)
+    for (const b of able) {
+      if (a.index === b.index || end > latestEnd(problem, b.idea)) continue;
+      const low = Math.max(a.range[0], total - b.range[1]);
+      const high = Math.min(a.range[1], total - b.range[0]);
+      // with a grown-up only for the second, the first may as well last
+      const need = (idea: Idea) => needsGrownUp(idea, problem.child.ageMonths);
+      const first = !need(a.idea) && need(b.idea) ? high : low;
+      if (low > high || window.from + first > latestEnd(problem, a.idea)) continue;
+      const worth = weight * Math.floor((a.base + b.base) / 2) - NOT_FIRST;
+      for (const length of pins.length ? range(low, high) : [first])
+        fillings.push({
+          ideas: [a.index, b.index],
+          units: [length / GRID, (total - length) / GRID],
+          worth,
+        });
+    }
+  return fillings.filter((filling) => pins.every((pin) => holds(filling, pin, ideas, window)));
+}
+
+function range(low: number, high: number): number[] {
+  const values = [];
+  for (let value = low; value <= high; value += GRID) values.push(value);
+  return values;
+}
+
+function holds(filling: Filling, pin: Placement, ideas: readonly Idea[], window: PlayWindow): boolean {
+  let from = window.from;
+  return filling.ideas.some((index, n) => {
+    const minutes = filling.units[n]! * GRID;
+    const same = ideas[index]!.id === pin.idea && from === pin.from && minutes === pin.minutes;
+    from += minutes;
+    return same;
+  });
+}
+
+/**
+ * Compiles a checked problem for the search; its pins are known to be possible.
+ *
+ * Shape: windows in order, none overlapping, everything on the grid.
+ */
+export function modelOf(problem: DayProblem): Model {
+  const { windows, child } = problem;
+  const terms = problem.terms ?? ALL_TERMS;
+  const pinned = new Set(problem.pins.map(({ idea }) => idea));
+  const possible = problem.ideas.filter(
+    (idea) => pinned.has(idea.id) || windows.some((window) => !brokenIn(problem, idea, window).length),
+  );
+  // in order of id, so that the first of several equals is the smallest
+  const ideas = [...possible].sort((a, b) => (a.id < b.id ? -1 : 1));
+  const stages: Stage[] = [];
+  const left: number[] = [];
+  let placed = 0;
+  let screenPinned = 0;
+  windows.forEach((window, w) => {
+    const pins = problem.pins.filter((pin) => pin.window === window.id).sort((a, b) => a.from - b.from);
+    left.push(window.kind === 'hard' ? 0 : (problem.perWindow ?? 3) - pins.length);
+    const free = (idea: Idea) => !pinned.has(idea.id);
+    if (window.kind === 'hard') {
+      const all = fillingsOf(problem, ideas, window, pins);
+      const fillings = all.filter(({ ideas: used }) =>
+        used.every((index) => free(ideas[index]!) || pins.some(({ idea }) => idea === ideas[index]!.id)),
+      );
+      stages.push({ ...closed(w, window.from, inMorning(window)), fillings });
+      return;
+    }
+    let from = window.from;
+    const end = window.from + window.minutes;
+    const addOpen = (until: number, freeEnd: number) => {
+      const room = Math.max(0, Math.floor((until - from) / GRID));
+      const candidates = ideas.flatMap((idea, index): Candidate[] => {
+        if (!free(idea) || brokenIn(problem, idea, window).length) return [];
+        const lengths = usefulLengths(
+          minuteRange(idea),
+          Math.min(room, Math.floor((latestEnd(problem, idea) - from) / GRID)),
+          terms,
+        );
+        return lengths.length ? [{ idea: index, base: baseOf(problem, idea, window), lengths }] : [];
+      });
+      stages.push({
+        ...closed(w, from, inMorning(window)),
+        room,
+        freeEnd,
+        open: true,
+        most: Math.max(0, left[w]!),
+        firstCost: pins.length ? NOT_FIRST : 0,
+        emptyCost: terms.day && problem.bored && !pins.length && window.minutes > LONG_WINDOW ? 3 : 0,
+        settleUntil: window.from - sinceMoment(windows, window.from) + SETTLE,
+        candidates,
+      });
+    };
+    pins.forEach((pin, n) => {
+      addOpen(pin.from - GRID, pin.from);
+      const index = ideas.findIndex(({ id }) => id === pin.idea);
+      const idea = ideas[index]!;
+      const points = terms.minutes ? Math.floor(pin.minutes / 10) : 0;
+      const worth = baseOf(problem, idea, window) + points - (n ? NOT_FIRST : 0);
+      stages.push({
+        ...closed(w, pin.from, inMorning(window)),
+        fillings: [{ ideas: [index], units: [pin.minutes / GRID], worth }],
+      });
+      placed += pin.minutes;
+      if (idea.screen === 'yes') screenPinned += pin.minutes;
+      from = pin.from + pin.minutes + GRID;
+    });
+    addOpen(end, end);
+  });
+  const canStayFree = (morning: boolean) =>
+    stages.some(
+      (stage) =>
+        stage.open &&
+        stage.morning === morning &&
+        stage.freeEnd - stage.from >= LONG_FREE &&
+        (!morning || stage.from < NOON),
+    );
+  return {
+    ideas,
+    stages,
+    kind: ideas.map(({ kind }) => KINDS.indexOf(kind)),
+    family: ideas.map(({ kind }) => 1 << [...new Set(Object.values(FAMILIES))].indexOf(FAMILIES[kind])),
+    grownUp: ideas.map((idea) => needsGrownUp(idea, child.ageMonths)),
+    screen: ideas.map(({ screen }) => screen === 'yes'),
+    latest: ideas.map((idea) => latestEnd(problem, idea)),
+    twin: twinsOf(problem, ideas, pinned),
+    cap: Math.max(0, playCap(windows, child.ageMonths) - placed) / GRID,
+    screenCap: Math.floor(Math.max(0, screenLimit(problem) - screenPinned) / GRID),
+    budget: problem.limits.grownUpMinutes,
+    freeWanted: { morning: canStayFree(true), afternoon: canStayFree(false) },
+    terms,
+    starts: fixedStarts(problem),
+    left,
+  };
+}
+
+/** Equals are found by everything that the objective and the rules read of an idea. */
+function twinsOf(problem: DayProblem, ideas: readonly Idea[], pinned: ReadonlySet<string>): number[] {
+  const last = new Map<string, number>();
+  return ideas.map((idea, index) => {
+    if (pinned.has(idea.id)) return -1;
+    const facts = [
+      idea.kind,
+      minuteRange(idea),
+      idea.energy,
+      idea.mess > 0,
+      needsGrownUp(idea, problem.child.ageMonths),
+      idea.screen === 'yes',
+      latestEnd(problem, idea),
+      problem.windows.map((window) =>
+        brokenIn(problem, idea, window).length ? null : baseOf(problem, idea, window),
+      ),
+    ];
+    const key = JSON.stringify(facts);
+    const twin = last.get(key) ?? -1;
+    last.set(key, index);
+    return twin;
+  });
+}
+
+function closed(window: number, from: number, morning: boolean): Stage {
+  return {
+    window,
+    from,
+    room: 0,
+    freeEnd: from,
+    morning,
+    open: false,
+    most: 0,
+    firstCost: 0,
+    emptyCost: 0,
+    settleUntil: -1,
+    candidates: [],
+    fillings: [],
+  };
+}
+
+/** Whether something messy of this idea, over by then, is too close to what comes next. */
+export const isMessy = (model: Model, idea: number, end: number) =>
+  model.terms.day && messyBefore(model.starts, model.ideas[idea]!, end);
+
+export const totalUnits = (filling: Filling) => sum(filling.units);
