@@ -282,18 +282,10 @@ export interface Plan {
 
 /** What would open a hard moment for which nothing fits, one thing at a time. */
 export interface Relaxation {
-  change:
-    | 'grown-up'
-    | 'head-up'
-    | 'hand-free'
-    | 'screen-minutes'
-    | 'fetch'
-    | 'eating'
-    | 'shorter'
-    | 'never'
-    | 'screen-late';
-  /** The thing to fetch, the minutes more or the word to take back. */
-  what?: string | number;
+  /** A shorter or later moment is not ours to propose; age, isolation, small parts and cords never give way. */
+  change: 'grown-up' | 'head-up' | 'hand-free' | 'fetch' | 'eating' | 'never';
+  /** The thing to fetch or the word to take back. */
+  what?: string;
   /** Ideas it would open. */
   opens: readonly string[];
 }

@@ -1,0 +1,100 @@
+/** A day of play for one bed: the best plan there is, proven, or a good one and by how much a better could beat it. */
+import { improvePrices, relaxedOf } from './bound.ts';
+import { GRID, needsGrownUp } from './feasible.ts';
+import { relaxationsFor } from './impossible.ts';
+import { modelOf } from './model.ts';
+import { scoreOf } from './objective.ts';
+import { familyPoints, search, type Step } from './search.ts';
+import type { DayProblem, FreeTime, Impossible, Placement, Plan, PlayWindow } from './types.ts';
+import { vetted } from './vet.ts';
+
+/** How much work a plan may cost: steps that move prices, and nodes of the search. */
+export interface Effort {
+  steps: number;
+  nodes: number;
+}
+export const EFFORT: Effort = { steps: 150, nodes: 20_000 };
+
+function placementsOf(
+  problem: DayProblem,
+  ids: readonly string[],
+  windowOf: readonly number[],
+  steps: readonly Step[],
+) {
+  return steps.map(({ stage, idea, units, from }): Placement => ({
+    idea: ids[idea]!,
+    window: problem.windows[windowOf[stage]!]!.id,
+    from,
+    minutes: units * GRID,
+  }));
+}
+
+/** What is left of the open windows once the plan stands in them. */
+export function freeTimeOf(windows: readonly PlayWindow[], placements: readonly Placement[]): FreeTime[] {
+  const free: FreeTime[] = [];
+  for (const window of windows) {
+    if (window.kind === 'hard') continue;
+    let from = window.from;
+    const add = (until: number) => {
+      if (until > from) free.push({ window: window.id, from, minutes: until - from });
+    };
+    for (const placement of placements) {
+      if (placement.window !== window.id) continue;
+      add(placement.from);
+      from = placement.from + placement.minutes;
+    }
+    add(window.from + window.minutes);
+  }
+  return free;
+}
+
+/**
+ * Plans a day of play: the best idea kept for the hardest moment, nothing that the bed, the body or the ward forbids.
+ *
+ * Shape: a problem -> a plan in order of time, or the hard moments for which nothing fits, with the plan of the rest.
+ * Units: whole points; minutes since the ward's midnight, in fives.
+ * Errors: none for what a person can mistype: it is left out and named in `faults`; a pin that breaks a rule is in
+ * `refused`. The same problem gives the same plan on every engine; nodes, never a clock, end the search.
+ * Source: design 4-play, 5.4 (our proposal).
+ */
+export function planDay(problem: DayProblem, effort: Effort = EFFORT): Plan | Impossible {
+  const { problem: usable, faults, refused } = vetted(problem);
+  const model = modelOf(usable);
+  const relaxed = relaxedOf(model);
+  const extra = familyPoints(model);
+  const ceiling = improvePrices(model, relaxed, effort.steps, extra, -Infinity);
+  const found = search(model, relaxed, -Infinity, effort.nodes);
+  const placements = placementsOf(
+    usable,
+    model.ideas.map(({ id }) => id),
+    model.stages.map(({ window }) => window),
+    found.steps,
+  );
+  const score = scoreOf(usable, placements);
+  const bound = Math.max(score, Math.min(found.bound, Math.floor(ceiling + 1e-6)));
+  const ideas = new Map(usable.ideas.map((idea) => [idea.id, idea]));
+  const plan: Plan = {
+    kind: 'plan',
+    placements,
+    score,
+    bound,
+    free: freeTimeOf(usable.windows, placements),
+    grownUpMinutes: placements.reduce(
+      (sum, { idea, minutes }) =>
+        sum + (needsGrownUp(ideas.get(idea)!, usable.child.ageMonths) ? minutes : 0),
+      0,
+    ),
+    refused,
+    faults,
+    nodes: found.nodes,
+  };
+  const empty = usable.windows.filter(
+    ({ id, kind }) => kind === 'hard' && !placements.some(({ window }) => window === id),
+  );
+  if (!empty.length) return plan;
+  return {
+    kind: 'impossible',
+    moments: empty.map((window) => ({ window: window.id, relaxations: relaxationsFor(usable, window) })),
+    rest: plan,
+  };
+}

@@ -1,0 +1,137 @@
+/** What of a problem can be used: whatever cannot is named with its place and left out, and the rest is kept. */
+import { brokenIn, GRID, latestEnd, minuteRange, screenLimit } from './feasible.ts';
+import { fillingsOf } from './model.ts';
+import {
+  KINDS,
+  type DayProblem,
+  type Fault,
+  type Idea,
+  type Placement,
+  type PlayWindow,
+  type RuleId,
+} from './types.ts';
+
+export interface Vetted {
+  problem: DayProblem;
+  faults: Fault[];
+  refused: { pin: Placement; rules: readonly RuleId[] }[];
+}
+
+const onGrid = (value: number) => Number.isInteger(value) && value % GRID === 0;
+/** A day has this many windows at most; the search is made for them. */
+const MOST_WINDOWS = 16;
+const DAY = 24 * 60;
+
+function windowFault(
+  window: PlayWindow,
+  before: PlayWindow | undefined,
+  lightsOut: number,
+): [string, unknown] | undefined {
+  if (!onGrid(window.from) || window.from < 0) return ['from: a multiple of 5', window.from];
+  if (!onGrid(window.minutes) || window.minutes <= 0)
+    return ['minutes: a multiple of 5 above 0', window.minutes];
+  if (window.from + window.minutes > Math.min(DAY, lightsOut))
+    return ['from: over by lights-out', window.from];
+  if (before && before.from + before.minutes > window.from)
+    return [`from: after "${before.id}" is over`, window.from];
+  if (before && before.id === window.id) return ['id: used once', window.id];
+  return undefined;
+}
+
+function ideaFault(idea: Idea): [string, unknown] | undefined {
+  const [least, most] = idea.minutes ?? [];
+  if (!(least! > 0 && most! >= least! && most! <= DAY)) return ['minutes: least and most', idea.minutes];
+  if (!(idea.ages?.[0] >= 0 && idea.ages[1] >= idea.ages[0])) return ['ages: from and to', idea.ages];
+  if (!KINDS.includes(idea.kind)) return ['kind: one of the kinds', idea.kind];
+  for (const field of ['hands', 'energy', 'mess', 'noise'] as const)
+    if (![0, 1, 2, 3].includes(idea[field])) return [`${field}: a whole number`, idea[field]];
+  for (const field of ['things', 'moments', 'suits', 'needs', 'cautions'] as const)
+    if (!Array.isArray(idea[field])) return [`${field}: a list`, idea[field]];
+  for (const field of ['position', 'who', 'wipe', 'screen'] as const)
+    if (typeof idea[field] !== 'string') return [`${field}: chosen`, idea[field]];
+  return undefined;
+}
+
+/** The rules one pin breaks by itself. */
+export function pinBroken(problem: DayProblem, pin: Placement): RuleId[] {
+  const idea = problem.ideas.find(({ id }) => id === pin.idea);
+  const window = problem.windows.find(({ id }) => id === pin.window);
+  if (!idea || !window) return ['unknown'];
+  const broken = brokenIn(problem, idea, window);
+  const [low, high] = minuteRange(idea);
+  const end = pin.from + pin.minutes;
+  if (
+    !onGrid(pin.from) ||
+    !onGrid(pin.minutes) ||
+    pin.minutes < low ||
+    pin.minutes > high ||
+    pin.from < window.from ||
+    end > window.from + window.minutes
+  )
+    broken.push('H2');
+  if (end > latestEnd(problem, idea)) broken.push(idea.screen === 'yes' ? 'H11' : 'H6');
+  return [...new Set(broken)];
+}
+
+function vetPins(problem: DayProblem): Pick<Vetted, 'problem' | 'refused'> {
+  const kept: Placement[] = [];
+  const refused: Vetted['refused'] = [];
+  let screen = 0;
+  const inOrder = [...problem.pins].sort((a, b) => a.from - b.from);
+  for (const pin of inOrder) {
+    const rules = pinBroken(problem, pin);
+    const window = problem.windows.find(({ id }) => id === pin.window);
+    const idea = problem.ideas.find(({ id }) => id === pin.idea);
+    if (!rules.length && window && idea) {
+      const here = kept.filter((other) => other.window === pin.window);
+      const gap = window.kind === 'hard' ? 0 : GRID;
+      const meets = here.some(({ from, minutes }) => from + minutes + gap > pin.from);
+      const tooMany = window.kind === 'ordinary' && here.length >= (problem.perWindow ?? 3);
+      const fills =
+        window.kind === 'ordinary' || fillingsOf(problem, problem.ideas, window, [...here, pin]).length > 0;
+      if (meets || tooMany || !fills) rules.push('H2');
+      const counted = window.kind === 'ordinary' && idea.screen === 'yes' ? pin.minutes : 0;
+      if (screen + counted > screenLimit(problem)) rules.push('H11');
+      if (!rules.length) screen += counted;
+    }
+    if (rules.length) refused.push({ pin, rules });
+    else kept.push(pin);
+  }
+  return { problem: { ...problem, pins: kept }, refused };
+}
+
+/**
+ * Leaves out what cannot be used and says so.
+ *
+ * Shape: any problem -> one whose windows are in order, apart and on the grid, whose ideas are whole and whose pins are
+ * possible.
+ * Errors: none; each fault names its place, its rule and what was seen.
+ */
+export function vetted(problem: DayProblem): Vetted {
+  const faults: Fault[] = [];
+  const windows: PlayWindow[] = [];
+  for (const window of [...problem.windows].sort((a, b) => a.from - b.from)) {
+    const before = windows[windows.length - 1];
+    const fault = windowFault(window, before, problem.lightsOut) ?? tooMany(windows);
+    if (windows.some(({ id }) => id === window.id))
+      faults.push({ where: `windows › ${window.id}`, rule: 'id: used once', seen: window.id });
+    else if (fault) faults.push({ where: `windows › ${window.id}`, rule: fault[0], seen: fault[1] });
+    else windows.push(window);
+  }
+  const ideas: Idea[] = [];
+  const seen = new Set<string>();
+  for (const idea of problem.ideas) {
+    const fault: [string, unknown] | undefined = seen.has(idea.id)
+      ? ['id: used once', idea.id]
+      : ideaFault(idea);
+    if (fault) faults.push({ where: `ideas › ${idea.id}`, rule: fault[0], seen: fault[1] });
+    else {
+      ideas.push(idea);
+      seen.add(idea.id);
+    }
+  }
+  return { faults, ...vetPins({ ...problem, windows, ideas }) };
+}
+
+const tooMany = (windows: readonly PlayWindow[]): [string, unknown] | undefined =>
+  windows.length >= MOST_WINDOWS ? [`at most ${MOST_WINDOWS} windows`, windows.length + 1] : undefined;
