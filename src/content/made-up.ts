@@ -6,8 +6,8 @@
 import { START_CARD, type BedCard } from '#domain/bed-card/card.ts';
 import { DAY_MINUTES } from '#domain/clock/local.ts';
 import { isNight } from '#domain/clock/night.ts';
-import { byTime, type Entry, type NewEntry } from '#domain/notes/entries.ts';
-import { QUESTIONS } from '#domain/notes/kinds.ts';
+import type { Entry, NewEntry } from '#domain/notes/entries.ts';
+import type { QuestionId } from '#domain/notes/kinds.ts';
 import { instant, type Instant, type Minutes } from '#domain/units.ts';
 import { LOOKS, signsOfLook } from './signs.ts';
 import { WARD } from './ward.ts';
@@ -55,7 +55,7 @@ const sore = (value: 0 | 1 | 2 | 3, when: 'rest' | 'moving' = 'rest'): NewEntry 
   by: 'child-shown',
 });
 const seen = (sign: string): NewEntry => ({ kind: 'sign', sign, answer: 'different' });
-const ask = (id: (typeof QUESTIONS)[number]): NewEntry => ({ kind: 'question', ask: id });
+const ask = (id: QuestionId): NewEntry => ({ kind: 'question', ask: id });
 const TOLD: NewEntry = { kind: 'told' };
 const BELL: NewEntry = { kind: 'bell' };
 const CAME: NewEntry = { kind: 'nurse-came' };
@@ -284,8 +284,7 @@ function numbered(lines: readonly Line[], midnight: Instant, off: Minutes): Entr
       const id = `${device}-${++counts[phone]}`;
       if (name) ids.set(name, id);
       return { by, ...withIds(what, ids), id, t: instant(midnight + at), off };
-    })
-    .sort(byTime);
+    });
 }
 
 function withIds(what: NewEntry, ids: ReadonlyMap<string, string>): NewEntry {

@@ -2,11 +2,9 @@
 import type { WardRules } from '#domain/signs/types.ts';
 import { rankOf } from '#domain/signs/urgency.ts';
 import { minutes } from '#domain/units.ts';
+import { SECOND_STEPS, type SecondStepId } from './second-steps.ts';
 import { isSignId } from './signs.ts';
 import values from './ward.json' with { type: 'json' };
-
-export const SECOND_STEPS = ['call-out', 'go-to-desk', 'second-button', 'emergency-pull'] as const;
-export type SecondStepId = (typeof SECOND_STEPS)[number];
 
 export interface WardSettings extends WardRules {
   /** Language of the second sentence, and of staff pages. */

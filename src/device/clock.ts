@@ -12,7 +12,8 @@ export interface Clock {
 export function browserClock(): Clock {
   return {
     now: () => instant(Math.floor(Date.now() / 60_000)),
-    offset: (at) => minutes(-new Date(at * 60_000).getTimezoneOffset()),
+    // taken from 0: a bare minus would write −0 into notes made on universal time
+    offset: (at) => minutes(0 - new Date(at * 60_000).getTimezoneOffset()),
     every(seconds, tick) {
       const timer = setInterval(tick, seconds * 1000);
       // a sleeping phone stops timers: look at the clock as soon as someone looks at the page

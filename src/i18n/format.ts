@@ -24,9 +24,7 @@ export const number = (locale: string, value: number): string => new Intl.Number
 
 /** From one number to another, as the language writes a range. */
 export const range = (locale: string, low: number, high: number): string =>
-  low === high
-    ? number(locale, low)
-    : new Intl.NumberFormat(locale).formatRange(low, high);
+  low === high ? number(locale, low) : new Intl.NumberFormat(locale).formatRange(low, high);
 
 /** Names in a row, joined as the language joins them. */
 export const list = (locale: string, items: readonly string[]): string =>
@@ -34,3 +32,7 @@ export const list = (locale: string, items: readonly string[]): string =>
 
 /** Sets a time or number apart inside a sentence, so that neither reading direction disturbs the other. */
 export const isolated = (text: string): string => `\u2068${text}\u2069`;
+
+/** Someone's own words, set apart: signs in them that turn the direction of what stands around are left out. */
+export const ownWords = (text: string): string =>
+  isolated(text.replace(/[\u202A-\u202E\u2066-\u2069]/g, ''));

@@ -1,8 +1,8 @@
 /** What this family chose on this phone: the drawing, the page's light, the ward's language. */
-import { SECOND_STEPS, WARD, type SecondStepId, type WardSettings } from '#content/ward.ts';
-import { WRITERS, type Writer } from '#domain/notes/kinds.ts';
+import { SECOND_STEPS, type SecondStepId } from '#content/second-steps.ts';
+import type { Writer } from '#domain/notes/kinds.ts';
 import type { ChildFacts } from '#domain/signs/types.ts';
-import { instant, minutes, type Instant, type Minutes } from '#domain/units.ts';
+import { instant, type Instant, type Minutes } from '#domain/units.ts';
 import { browserPreferences } from '#device/preferences.ts';
 import { DRAWN_AGES, HAIRS, NEUTRAL, SKIN_TONES, type ChildLook } from '#scene/spec.ts';
 
@@ -58,20 +58,22 @@ const oneOf = <T>(value: unknown, allowed: readonly T[], otherwise: T): T =>
 const text = (value: unknown) =>
   typeof value === 'string' && /^[a-zA-Z-]{2,8}$/.test(value) ? value : undefined;
 
-const between = (value: unknown, low: number, high: number, otherwise: number) =>
-  minutes(typeof value === 'number' && value >= low && value <= high ? value : otherwise);
+const within = (value: unknown, low: number, high: number): value is Minutes =>
+  typeof value === 'number' && value >= low && value <= high;
 
+/** A card that is not whole is none: the ward's own rules then hold. */
 function readBedside(kept: unknown): Bedside | undefined {
   if (typeof kept !== 'object' || kept === null) return undefined;
-  const row = kept as Record<string, unknown>;
-  const secondStep = SECOND_STEPS.find((step) => step === row.secondStep);
-  if (!secondStep) return undefined;
+  const { secondStep, secondStepMinutes, medicineWaitMinutes, compare, numbingUntil } =
+    kept as Partial<Bedside>;
+  const step = SECOND_STEPS.find((known) => known === secondStep);
+  if (!step || !within(secondStepMinutes, 2, 10) || !within(medicineWaitMinutes, 30, 90)) return undefined;
   return {
-    secondStep,
-    secondStepMinutes: between(row.secondStepMinutes, 2, 10, WARD.secondStepMinutes),
-    medicineWaitMinutes: between(row.medicineWaitMinutes, 30, 90, WARD.medicineWaitMinutes),
-    compare: row.compare !== false,
-    ...(typeof row.numbingUntil === 'number' && { numbingUntil: instant(row.numbingUntil) }),
+    secondStep: step,
+    secondStepMinutes,
+    medicineWaitMinutes,
+    compare: compare !== false,
+    ...(typeof numbingUntil === 'number' && { numbingUntil }),
   };
 }
 
@@ -91,7 +93,8 @@ export function readFamily(kept: Record<string, unknown>): Family {
     bed: readBedside(kept.bed),
     shared: kept.shared === true,
     eraseFrom: typeof kept.eraseFrom === 'number' && kept.eraseFrom > 0 ? instant(kept.eraseFrom) : undefined,
-    writer: oneOf(kept.writer, [...WRITERS, undefined], undefined),
+    // one that is not known is left out when a note is read
+    writer: typeof kept.writer === 'string' ? (kept.writer as Writer) : undefined,
   };
 }
 
@@ -117,6 +120,3 @@ export function forgetFamily(): boolean {
   family = START;
   return browserPreferences().clear();
 }
-
-/** The ward's rules with what the nurse's card says for this bed. */
-export const bedsideWard = (): WardSettings => ({ ...WARD, ...family.bed });

@@ -9,7 +9,8 @@ import type { Assessment, Context, Report } from '#domain/signs/types.ts';
 import { browserNoteStore, type NoteStore } from '#device/note-store.ts';
 import type { DeviceFailure, Result } from '#device/result.ts';
 import { SIGN_ROWS } from '#content/signs.ts';
-import { bedsideWard, currentFamily } from './family.svelte.ts';
+import { bedsideWard } from './bedside.svelte.ts';
+import { currentFamily } from './family.svelte.ts';
 import { currentMoment, offsetAt, readMoment } from './now.svelte.ts';
 
 let store: NoteStore | undefined;

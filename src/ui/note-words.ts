@@ -2,7 +2,7 @@
 import type { Entry } from '#domain/notes/entries.ts';
 import { CHOICES, QUESTIONS } from '#domain/notes/kinds.ts';
 import { detailsOf, isSignId } from '#content/signs.ts';
-import { isolated, list, number } from '#i18n/format.ts';
+import { isolated, list, number, ownWords } from '#i18n/format.ts';
 import type { Words } from '#i18n/words.ts';
 import { detailName, signName } from './sign-words.ts';
 
@@ -17,7 +17,7 @@ export const choiceWord = (words: Words, kind: string, field: string, value: str
 /** A question for the round; the family's own words come back as they are, in quotes. */
 export function questionText(words: Words, question: { ask?: string; own?: string }): string {
   if (question.own !== undefined)
-    return translate(words)('notes:question.quoted', { text: isolated(question.own) });
+    return translate(words)('notes:question.quoted', { text: ownWords(question.own) });
   const known = QUESTIONS.some((id) => id === question.ask);
   return translate(words)(known ? `notes:question.${question.ask}` : 'notes:unknown');
 }
@@ -73,7 +73,7 @@ function content(words: Words, entry: Entry, all: readonly Entry[]): string {
       return target && target.kind !== 'strike' ? noteText(words, target, all) : t('notes:unknown');
     }
     case 'play':
-      return isolated(entry.idea);
+      return ownWords(entry.idea);
     default: {
       if (!Object.hasOwn(CHOICES, entry.kind)) return '';
       const fields = CHOICES[entry.kind as keyof typeof CHOICES];

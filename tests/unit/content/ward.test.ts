@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { SIGNS } from '#content/signs.ts';
-import { readWard, SECOND_STEPS, WARD } from '#content/ward.ts';
+import { SECOND_STEPS } from '#content/second-steps.ts';
+import { readWard, WARD } from '#content/ward.ts';
 import { assess } from '#domain/signs/assess.ts';
 import { rankOf } from '#domain/signs/urgency.ts';
 import { readJson } from '../../helpers/locales.ts';
