@@ -1,0 +1,40 @@
+/** Notes as an earlier visit, or another phone, might have left them on this one. */
+import type { Page } from '@playwright/test';
+import type { Entry, NewEntry } from '#domain/notes/entries.ts';
+import { instant, minutes } from '#domain/units.ts';
+
+/** A phone's n-th note, so many minutes before a moment; London in winter. */
+export function noted(at: Date, minutesBefore: number, what: NewEntry, id: string): Entry {
+  return {
+    id,
+    t: instant(Math.floor(at.getTime() / 60_000) - minutesBefore),
+    off: minutes(0),
+    ...what,
+  } as Entry;
+}
+
+/** Puts notes into this browser, a day in a record as the store keeps them, before a page of the site is opened. */
+export async function leaveNotes(page: Page, notes: readonly Entry[]): Promise<void> {
+  const days: Record<string, Entry[]> = {};
+  for (const note of notes)
+    (days[`day-${new Date(note.t * 60_000).toISOString().slice(0, 10)}`] ??= []).push(note);
+  // a page of the same origin that runs nothing
+  await page.goto('/icon.svg');
+  await page.evaluate(
+    (rows) =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('bare-toes');
+        opening.onupgradeneeded = () => opening.result.createObjectStore('notes');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const write = opening.result.transaction('notes', 'readwrite');
+          for (const [key, value] of Object.entries(rows)) write.objectStore('notes').put(value, key);
+          write.oncomplete = () => {
+            opening.result.close();
+            resolve();
+          };
+        };
+      }),
+    days,
+  );
+}
