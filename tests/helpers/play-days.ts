@@ -29,7 +29,18 @@ export function chance(seed: number) {
   return { next, below, oneOf, maybe };
 }
 
-const THINGS = ['paper', 'pen', 'cards', 'book', 'player', 'torch', 'phone', 'cups', 'print', 'bear'] as const;
+const THINGS = [
+  'paper',
+  'pen',
+  'cards',
+  'book',
+  'player',
+  'torch',
+  'phone',
+  'cups',
+  'print',
+  'bear',
+] as const;
 
 export function madeUpIdea(n: number, seed: number): Idea {
   const { below, oneOf, maybe } = chance(seed * 1009 + n);

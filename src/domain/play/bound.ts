@@ -46,7 +46,7 @@ export interface Relaxed {
 
 /** Whether half an hour stays free when a stage is closed after so many placements and units of play. */
 export function staysFree(stage: Stage, count: number, used: number): boolean {
-  const from = stage.from + GRID * (used + Math.max(0, count - 1));
+  const from = count ? stage.from + GRID * (used + count - 1) : stage.freeFrom;
   return stage.freeEnd - from >= LONG_FREE && (!stage.morning || from < NOON);
 }
 

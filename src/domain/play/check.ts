@@ -16,6 +16,7 @@ interface Stand {
   idea: Idea;
   window: PlayWindow;
   pinned: boolean;
+  done: boolean;
   begin: number;
   end: number;
 }
@@ -156,8 +157,9 @@ function packed(problem: DayProblem, stands: readonly Stand[]): Violation[] {
       found.push(violation('H2', here[here.length - 1]!));
     here.forEach((stand, n) => {
       const before = here[n - 1];
-      const expected = before ? before.end + 5 : window.from;
-      if (stand.pinned ? before && stand.begin < expected : stand.begin !== expected)
+      const soonest = Math.ceil((problem.notBefore ?? 0) / 5) * 5;
+      const expected = Math.max(before ? before.end + 5 : window.from, soonest);
+      if (stand.pinned ? before && stand.begin < before.end + (stand.done ? 0 : 5) : stand.begin !== expected)
         found.push(violation('H2', stand));
     });
   }
@@ -215,6 +217,7 @@ export function checkPlan(
 ): Violation[] {
   const found: Violation[] = [];
   const stands: Stand[] = [];
+  const standing = [...problem.pins, ...(problem.done ?? [])];
   for (const placement of placements) {
     const idea = problem.ideas.find(({ id }) => id === placement.idea);
     const window = problem.windows.find(({ id }) => id === placement.window);
@@ -222,16 +225,20 @@ export function checkPlan(
       found.push({ rule: 'unknown', window: placement.window, idea: placement.idea });
       continue;
     }
+    const done = (problem.done ?? []).some((past) => samePlacement(past, placement));
     const stand = {
       placement,
       idea,
       window,
-      pinned: problem.pins.some((pin) => samePlacement(pin, placement)),
+      pinned: standing.some((pin) => samePlacement(pin, placement)),
+      done,
       begin: placement.from,
       end: placement.from + placement.minutes,
     };
     stands.push(stand);
-    for (const [rule, broken] of LAWS) if (broken(problem, stand)) found.push(violation(rule, stand));
+    // what was done already cannot be undone
+    for (const [rule, broken] of LAWS)
+      if (!done && broken(problem, stand)) found.push(violation(rule, stand));
   }
   found.push(...together(problem, stands), ...packed(problem, stands), ...freeEnough(problem, stands));
   const shown = stands.filter(({ idea, window }) => idea.screen === 'yes' && window.kind === 'ordinary');

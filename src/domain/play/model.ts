@@ -53,7 +53,8 @@ export interface Stage {
   from: number;
   /** Units that placements may take, gaps included. */
   room: number;
-  /** When the free time of an open stage ends. */
+  /** When the free time of an open stage in which nothing is placed begins, and when it ends. */
+  freeFrom: number;
   freeEnd: number;
   morning: boolean;
   open: boolean;
@@ -87,6 +88,9 @@ export interface Model {
   /** Per window, how many more placements it may hold beside its pins. */
   left: readonly number[];
 }
+
+/** What a placement that stays where it was adds: far too little, taken together, to weigh against one point. */
+export const STAYS = 1 / 64;
 
 /** Loses against every real filling, so that a moment stays empty only where nothing is left for it. */
 export const EMPTY_MOMENT = 1000;
@@ -154,15 +158,33 @@ function holds(filling: Filling, pin: Placement, ideas: readonly Idea[], window:
   });
 }
 
+/** A moment that pins or what was done already fill whole is filled, whatever the rules say now. */
+function standingFilling(
+  ideas: readonly Idea[],
+  window: PlayWindow,
+  pins: readonly Placement[],
+  problem: DayProblem,
+): Filling[] | undefined {
+  if (pins.reduce((minutes, pin) => minutes + pin.minutes, 0) !== window.minutes) return undefined;
+  const used = pins.map((pin) => ideas.findIndex(({ id }) => id === pin.idea));
+  const bases = used.map((index) => baseOf(problem, ideas[index]!, window));
+  const worth =
+    bases.length === 1
+      ? weightOf(window) * bases[0]!
+      : weightOf(window) * Math.floor((bases[0]! + bases[1]!) / 2) - NOT_FIRST;
+  return [{ ideas: used, units: pins.map(({ minutes }) => minutes / GRID), worth }];
+}
+
 /**
  * Compiles a checked problem for the search; its pins are known to be possible.
  *
  * Shape: windows in order, none overlapping, everything on the grid.
  */
-export function modelOf(problem: DayProblem): Model {
+export function modelOf(problem: DayProblem, stay: readonly Placement[] = []): Model {
   const { windows, child } = problem;
+  const standing = [...problem.pins, ...(problem.done ?? [])];
   const terms = problem.terms ?? ALL_TERMS;
-  const pinned = new Set(problem.pins.map(({ idea }) => idea));
+  const pinned = new Set(standing.map(({ idea }) => idea));
   const possible = problem.ideas.filter(
     (idea) => pinned.has(idea.id) || windows.some((window) => !brokenIn(problem, idea, window).length),
   );
@@ -173,18 +195,23 @@ export function modelOf(problem: DayProblem): Model {
   let placed = 0;
   let screenPinned = 0;
   windows.forEach((window, w) => {
-    const pins = problem.pins.filter((pin) => pin.window === window.id).sort((a, b) => a.from - b.from);
+    const pins = standing.filter((pin) => pin.window === window.id).sort((a, b) => a.from - b.from);
     left.push(window.kind === 'hard' ? 0 : (problem.perWindow ?? 3) - pins.length);
     const free = (idea: Idea) => !pinned.has(idea.id);
     if (window.kind === 'hard') {
-      const all = fillingsOf(problem, ideas, window, pins);
+      const staying = stay.filter((old) => old.window === window.id).map(({ idea }) => idea);
+      const all = standingFilling(ideas, window, pins, problem) ?? fillingsOf(problem, ideas, window, pins);
       const fillings = all.filter(({ ideas: used }) =>
         used.every((index) => free(ideas[index]!) || pins.some(({ idea }) => idea === ideas[index]!.id)),
       );
-      stages.push({ ...closed(w, window.from, inMorning(window)), fillings });
+      for (const filling of fillings)
+        filling.worth += STAYS * filling.ideas.filter((index) => staying.includes(ideas[index]!.id)).length;
+      const over = window.from < (problem.notBefore ?? 0) && !pins.length;
+      stages.push({ ...closed(w, window.from, inMorning(window)), fillings: over ? [] : fillings });
       return;
     }
-    let from = window.from;
+    let from = Math.max(window.from, GRID * Math.ceil((problem.notBefore ?? 0) / GRID));
+    let freeFrom = window.from;
     const end = window.from + window.minutes;
     const addOpen = (until: number, freeEnd: number) => {
       const room = Math.max(0, Math.floor((until - from) / GRID));
@@ -195,11 +222,13 @@ export function modelOf(problem: DayProblem): Model {
           Math.min(room, Math.floor((latestEnd(problem, idea) - from) / GRID)),
           terms,
         );
-        return lengths.length ? [{ idea: index, base: baseOf(problem, idea, window), lengths }] : [];
+        const bonus = stay.some((old) => old.idea === idea.id && old.window === window.id) ? STAYS : 0;
+        return lengths.length ? [{ idea: index, base: baseOf(problem, idea, window) + bonus, lengths }] : [];
       });
       stages.push({
         ...closed(w, from, inMorning(window)),
         room,
+        freeFrom,
         freeEnd,
         open: true,
         most: Math.max(0, left[w]!),
@@ -221,7 +250,8 @@ export function modelOf(problem: DayProblem): Model {
       });
       placed += pin.minutes;
       if (idea.screen === 'yes') screenPinned += pin.minutes;
-      from = pin.from + pin.minutes + GRID;
+      freeFrom = pin.from + pin.minutes;
+      from = Math.max(from, freeFrom + GRID);
     });
     addOpen(end, end);
   });
@@ -230,8 +260,8 @@ export function modelOf(problem: DayProblem): Model {
       (stage) =>
         stage.open &&
         stage.morning === morning &&
-        stage.freeEnd - stage.from >= LONG_FREE &&
-        (!morning || stage.from < NOON),
+        stage.freeEnd - stage.freeFrom >= LONG_FREE &&
+        (!morning || stage.freeFrom < NOON),
     );
   return {
     ideas,
@@ -241,7 +271,7 @@ export function modelOf(problem: DayProblem): Model {
     grownUp: ideas.map((idea) => needsGrownUp(idea, child.ageMonths)),
     screen: ideas.map(({ screen }) => screen === 'yes'),
     latest: ideas.map((idea) => latestEnd(problem, idea)),
-    twin: twinsOf(problem, ideas, pinned),
+    twin: twinsOf(problem, ideas, new Set([...pinned, ...stay.map(({ idea }) => idea)])),
     cap: Math.max(0, playCap(windows, child.ageMonths) - placed) / GRID,
     screenCap: Math.floor(Math.max(0, screenLimit(problem) - screenPinned) / GRID),
     budget: problem.limits.grownUpMinutes,
@@ -253,10 +283,10 @@ export function modelOf(problem: DayProblem): Model {
 }
 
 /** Equals are found by everything that the objective and the rules read of an idea. */
-function twinsOf(problem: DayProblem, ideas: readonly Idea[], pinned: ReadonlySet<string>): number[] {
+function twinsOf(problem: DayProblem, ideas: readonly Idea[], alone: ReadonlySet<string>): number[] {
   const last = new Map<string, number>();
   return ideas.map((idea, index) => {
-    if (pinned.has(idea.id)) return -1;
+    if (alone.has(idea.id)) return -1;
     const facts = [
       idea.kind,
       minuteRange(idea),
@@ -281,6 +311,7 @@ function closed(window: number, from: number, morning: boolean): Stage {
     window,
     from,
     room: 0,
+    freeFrom: from,
     freeEnd: from,
     morning,
     open: false,

@@ -2,7 +2,7 @@
 import { improvePrices, relaxedOf } from './bound.ts';
 import { GRID, needsGrownUp } from './feasible.ts';
 import { relaxationsFor } from './impossible.ts';
-import { modelOf } from './model.ts';
+import { modelOf, STAYS } from './model.ts';
 import { scoreOf } from './objective.ts';
 import { familyPoints, search, type Step } from './search.ts';
 import type { DayProblem, FreeTime, Impossible, Placement, Plan, PlayWindow } from './types.ts';
@@ -57,13 +57,26 @@ export function freeTimeOf(windows: readonly PlayWindow[], placements: readonly 
  * `refused`. The same problem gives the same plan on every engine; nodes, never a clock, end the search.
  * Source: design 4-play, 5.4 (our proposal).
  */
-export function planDay(problem: DayProblem, effort: Effort = EFFORT): Plan | Impossible {
+export const planDay = (problem: DayProblem, effort: Effort = EFFORT): Plan | Impossible =>
+  planWith(problem, [], effort);
+
+/** The same, with a wish that as many of `stay` as possible remain in their windows. */
+export function planWith(
+  problem: DayProblem,
+  stay: readonly Placement[],
+  effort: Effort = EFFORT,
+): Plan | Impossible {
   const { problem: usable, faults, refused } = vetted(problem);
-  const model = modelOf(usable);
+  const model = modelOf(usable, stay);
   const relaxed = relaxedOf(model);
   const extra = familyPoints(model);
   const ceiling = improvePrices(model, relaxed, effort.steps, extra, -Infinity);
-  const found = search(model, relaxed, -Infinity, effort.nodes);
+  let found = search(model, relaxed, -Infinity, effort.nodes);
+  if (stay.length) {
+    // the points are settled; what is left of the nodes goes into moving less
+    const calmer = search(model, relaxed, found.score, effort.nodes - found.nodes, false, STAYS);
+    if (calmer.steps.length) found = { ...found, steps: calmer.steps, nodes: found.nodes + calmer.nodes };
+  }
   const placements = placementsOf(
     usable,
     model.ideas.map(({ id }) => id),

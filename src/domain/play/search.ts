@@ -62,6 +62,7 @@ export function search(
   known: number,
   nodes: number,
   firstOnly = false,
+  step = 1,
 ): Outcome {
   const { stages, terms } = model;
   const families = familiesFrom(model);
@@ -87,7 +88,9 @@ export function search(
     relaxed.screen * (model.screenCap - screen) +
     (relaxed.grownUp * (freeBudget(model) - grownUp)) / GRID +
     (terms.day ? FAMILY * bitsOf(met | families[stage]!) : 0);
-  const hopeful = (bound: number) => Math.floor(bound + EPSILON) > outcome.score;
+  // whole points; in steps of a fraction when placements that stay are counted
+  const hopeful = (bound: number) =>
+    Math.floor(bound / step + EPSILON) > Math.floor(outcome.score / step + EPSILON);
 
   const cost = (idea: number, from: number, units: number, before: Step | undefined) => {
     if (!terms.day) return 0;
@@ -238,7 +241,8 @@ export function search(
   }
 
   visit(0, model.cap, 0);
-  return { ...outcome, bound: Math.max(outcome.score, Math.floor(open + EPSILON)), nodes: count };
+  const bound = Math.max(Math.floor(outcome.score + EPSILON), Math.floor(open + EPSILON));
+  return { ...outcome, bound, nodes: count };
 }
 
 /** Fresh prices of nothing. */

@@ -221,6 +221,10 @@ export interface DayProblem {
   history: { yesterday: readonly string[]; lastThreeDays: readonly string[] };
   bored: boolean;
   pins: readonly Placement[];
+  /** What was done or begun already: it stays, whatever the rules say now. */
+  done?: readonly Placement[];
+  /** Nothing new starts before this. */
+  notBefore?: DayMinute;
   terms?: Terms;
   /** Most placements in an ordinary window; 3 unless said otherwise. */
   perWindow?: 1 | 2 | 3;

@@ -83,7 +83,8 @@ function vetPins(problem: DayProblem): Pick<Vetted, 'problem' | 'refused'> {
     const window = problem.windows.find(({ id }) => id === pin.window);
     const idea = problem.ideas.find(({ id }) => id === pin.idea);
     if (!rules.length && window && idea) {
-      const here = kept.filter((other) => other.window === pin.window);
+      const standing = [...kept, ...(problem.done ?? [])];
+      const here = standing.filter((other) => other.window === pin.window);
       const gap = window.kind === 'hard' ? 0 : GRID;
       const meets = here.some(({ from, minutes }) => from + minutes + gap > pin.from);
       const tooMany = window.kind === 'ordinary' && here.length >= (problem.perWindow ?? 3);
@@ -130,7 +131,11 @@ export function vetted(problem: DayProblem): Vetted {
       seen.add(idea.id);
     }
   }
-  return { faults, ...vetPins({ ...problem, windows, ideas }) };
+  // what was done stays as long as its idea and window are known, whatever the rules say now
+  const done = (problem.done ?? []).filter(
+    ({ idea, window }) => seen.has(idea) && windows.some(({ id }) => id === window),
+  );
+  return { faults, ...vetPins({ ...problem, windows, ideas, done }) };
 }
 
 const tooMany = (windows: readonly PlayWindow[]): [string, unknown] | undefined =>
