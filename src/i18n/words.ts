@@ -3,17 +3,20 @@ import { createInstance, type TFunction } from 'i18next';
 import { review } from 'virtual:languages';
 import type card from '#locales/en/card.json';
 import type common from '#locales/en/common.json';
+import type ideas from '#locales/en/ideas.json';
 import type look from '#locales/en/look.json';
 import type notes from '#locales/en/notes.json';
 import type pages from '#locales/en/pages.json';
 import type pass from '#locales/en/pass.json';
 import type say from '#locales/en/say.json';
 import type signs from '#locales/en/signs.json';
+import type steps from '#locales/en/steps.json';
 import type staff from '#locales/en/staff.json';
 
 export interface Areas {
   card: typeof card;
   common: typeof common;
+  ideas: typeof ideas;
   look: typeof look;
   notes: typeof notes;
   pages: typeof pages;
@@ -21,6 +24,7 @@ export interface Areas {
   say: typeof say;
   signs: typeof signs;
   staff: typeof staff;
+  steps: typeof steps;
 }
 export type Area = keyof Areas;
 

@@ -171,3 +171,13 @@ export function possibleAt(ideas: readonly Idea[], ageMonths: number, hands: 0 |
       idea.allowedBy === undefined,
   );
 }
+
+const DEEDS =
+  /\b(?:throw|toss|tie|ties|jump|jumps|bounce|shake|shakes|climb|climbs|kick|kicks|stand|stands|swing|roll over|sits? up)\b/iu;
+
+/** Texts that tell a child in traction to do what no child in traction may. */
+export function forbiddenDeeds(texts: Readonly<Record<string, string>>): string[] {
+  return Object.entries(texts)
+    .filter(([, text]) => DEEDS.test(text))
+    .map(([key, text]) => `${key}: "${text}"`);
+}

@@ -1,7 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { IDEA_IDS, IDEAS, isIdeaId, THING_IDS } from '#content/ideas.ts';
 import { CAUTIONS, KINDS, type Idea } from '#domain/play/types.ts';
-import { firstMonth, formFaults, possibleAt, quieterFaults, safetyFaults } from './idea-faults.ts';
+import { wordsOf } from '#domain/text/counts.ts';
+import { english, everyLanguage } from '../helpers/locales.ts';
+import {
+  firstMonth,
+  forbiddenDeeds,
+  formFaults,
+  possibleAt,
+  quieterFaults,
+  safetyFaults,
+} from './idea-faults.ts';
 
 /** Ids as they were first shown to families; an id never changes, and none is taken away. */
 const SHOWN = `
@@ -176,5 +185,69 @@ describe('a planted fault is seen:', () => {
     const some = [changed({ ages: [1, 4], fromMonths: 18 })];
     const at = (month: number) => possibleAt(some, month, 0).length;
     expect([17, 18, 59, 60].map(at)).toEqual([0, 1, 1, 0]);
+  });
+});
+
+describe('the words of the ideas', () => {
+  const areaOf = (texts: Record<string, string>) =>
+    Object.fromEntries(
+      Object.entries(texts)
+        .filter(([key]) => key.startsWith('ideas:'))
+        .map(([key, text]) => [key.slice('ideas:'.length), text]),
+    );
+  const words = areaOf(english);
+  const of = (group: string) => Object.keys(words).filter((key) => key.startsWith(`${group}.`));
+
+  it('give every idea a name and one to three steps, and nothing else', () => {
+    const keys = ['name', 'how1', 'how2', 'how3'];
+    const wrong = IDEA_IDS.filter((id) => {
+      const seen = of(id).map((key) => key.slice(id.length + 1));
+      return seen.length < 2 || seen.join() !== keys.slice(0, seen.length).join();
+    });
+    expect(wrong).toEqual([]);
+  });
+
+  it('give every caution and every thing its words, and no words for what is not there', () => {
+    const tops = new Set(Object.keys(words).map((key) => key.split('.')[0]!));
+    expect([...tops].sort()).toEqual([...IDEA_IDS, 'cautions', 'things'].sort());
+    expect(of('cautions').sort()).toEqual(CAUTIONS.map((caution) => `cautions.${caution}`).sort());
+    expect(of('things').sort()).toEqual(THING_IDS.map((thing) => `things.${thing}`).sort());
+  });
+
+  it('keep an English name to five words, but for one of our own', () => {
+    const long = IDEA_IDS.map((id) => words[`${id}.name`]!).filter((name) => wordsOf(name).length > 5);
+    expect(long).toEqual(['A picture for each day behind us']);
+  });
+
+  // names of our own where a practitioner would hear one known tool
+  it.each([
+    ['counting-cards', 'How many windows?'],
+    ['bandaged-bear', 'Bandage a soft toy'],
+    ['cool-glove', 'Hand in cool water'],
+    ['count-down-leaf', 'A picture for each day behind us'],
+    ['colour-by-mood', "Colour today's page"],
+    ['water-brush', 'Draw with water'],
+    ['language-drop', 'Ten new words'],
+  ])('%s is called "%s"', (id, name) => {
+    expect(words[`${id}.name`]).toBe(name);
+  });
+
+  it.each(everyLanguage)('no two ideas have one name in %s', (_lang, texts) => {
+    const names = IDEA_IDS.map((id) => texts[`ideas:${id}.name`]);
+    expect(names.filter((name, i) => name === undefined || names.indexOf(name) !== i)).toEqual([]);
+  });
+
+  it('let nobody throw, tie, jump, shake, climb, kick or sit up', () => {
+    const deeds = Object.fromEntries(Object.entries(words).filter(([key]) => /\.(?:name|how\d)$/.test(key)));
+    expect(forbiddenDeeds(deeds)).toEqual([]);
+    expect(
+      forbiddenDeeds({ a: 'Throw the ball.', b: 'Tie it to the bed.', c: 'Your child sits up.' }),
+    ).toHaveLength(3);
+  });
+
+  it('call what goes away before sleep a lead, never a cord: that word is for the traction', () => {
+    // "cord" is the one word for the cord that pulls; a caution that takes things away must not name it
+    expect(words['cautions.cord']).not.toMatch(/\bcord\b/iu);
+    expect(words['cautions.above-waist']).toMatch(/\bcord\b/iu);
   });
 });

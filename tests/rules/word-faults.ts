@@ -88,7 +88,8 @@ const OTHER_NAMES: readonly (readonly [RegExp, string])[] = [
   [/\b(?:rope|string|line(?= of traction))\b/iu, 'cord'],
   [/\bpulley/iu, 'wheel'],
   [/\b(?:footplate|spreader|foot board)\b/iu, 'foot plate'],
-  [/(?<!leg )\bbandages?\b/iu, 'leg bandage'],
+  // a child may bandage a soft toy; that is the name of a play idea
+  [/(?<!leg )\bbandages?\b(?! a soft toy)/iu, 'leg bandage'],
   [/\b(?:bell|buzzer|handset)\b/iu, 'call button'],
 ];
 
