@@ -34,5 +34,4 @@ export const list = (locale: string, items: readonly string[]): string =>
 export const isolated = (text: string): string => `\u2068${text}\u2069`;
 
 /** Someone's own words, set apart: signs in them that turn the direction of what stands around are left out. */
-export const ownWords = (text: string): string =>
-  isolated(text.replace(/[\u202A-\u202E\u2066-\u2069]/g, ''));
+export const ownWords = (text: string): string => isolated(text.replace(/[\u202A-\u202E\u2066-\u2069]/g, ''));

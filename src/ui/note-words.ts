@@ -56,7 +56,7 @@ function content(words: Words, entry: Entry, all: readonly Entry[]): string {
       );
       const notLooked = answered('not-looked').length;
       if (notLooked === Object.keys(entry.answers).length) return t('notes:lookNothing');
-      const rest = notLooked > 0 ? [t('look:full.notLooked', { count: notLooked })] : [];
+      const rest = notLooked > 0 ? [t('steps:full.notLooked', { count: notLooked })] : [];
       return list(words.locale, [...(seen.length ? seen : [t('urgencyShort.none')]), ...rest]);
     }
     case 'sore':

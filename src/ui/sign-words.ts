@@ -37,7 +37,7 @@ export function signWords(words: Words, sign: SignId): SignWords {
 
 /** A sign's name, also for what this version does not know. */
 export function signName(words: Words, sign: string): string {
-  return isSignId(sign) ? translate(words)(`signs:${sign}.name`) : translate(words)('look:open.unknown');
+  return isSignId(sign) ? translate(words)(`signs:${sign}.name`) : translate(words)('steps:open.unknown');
 }
 
 export const detailName = (words: Words, sign: string, detail: string): string =>

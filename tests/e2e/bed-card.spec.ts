@@ -335,7 +335,7 @@ test.describe('the family’s phone takes it over', () => {
     await expect(step).toHaveAttribute('data-second-step', 'waiting');
     await page.clock.fastForward(2 * MINUTE + 15_000);
     await expect(step).toHaveAttribute('data-second-step', 'due');
-    await expect(step).toContainText(english['look:secondStep.go-to-desk']!);
+    await expect(step).toContainText(english['steps:secondStep.go-to-desk']!);
     await page.context().close();
   });
 
@@ -349,7 +349,7 @@ test.describe('the family’s phone takes it over', () => {
     await page.goto('/en/look/feeling/toes-numb/');
     await expect(page.locator('[data-written]')).toBeVisible();
     await expect(result).toHaveAttribute('data-urgency', 'ring-now');
-    await expect(line).toHaveText(english['look:result.numbing']!);
+    await expect(line).toHaveText(english['steps:result.numbing']!);
     // colour has nothing to do with it
     await page.goto('/en/look/toes/toes-colour/');
     await expect(page.locator('[data-written]')).toBeVisible();

@@ -62,7 +62,7 @@ test.describe('in the night, London', () => {
       await taps.on('[data-action="bell"]');
       expect(taps.count).toBeLessThanOrEqual(3);
       await expect(page.locator('[data-pressed]')).toContainText(
-        at(own['look:result.pressedAt']!, time.format(Date.UTC(2026, 0, 15, 3, 11))),
+        at(own['steps:result.pressedAt']!, time.format(Date.UTC(2026, 0, 15, 3, 11))),
       );
     });
 
@@ -84,7 +84,7 @@ test.describe('in the night, London', () => {
     await expect(step).toHaveAttribute('data-second-step', 'waiting');
     await page.clock.fastForward(2 * MINUTE + 15_000);
     await expect(step).toHaveAttribute('data-second-step', 'due');
-    await expect(step).toContainText(english[`look:secondStep.${WARD.secondStep}`]!);
+    await expect(step).toContainText(english[`steps:secondStep.${WARD.secondStep}`]!);
     await expect(result(page)).toHaveAttribute('data-urgency', 'ring-now');
     await page.close();
 
@@ -92,11 +92,11 @@ test.describe('in the night, London', () => {
     await again.goto('/en/look/');
     const first = again.locator('main > *').first();
     await expect(first).toHaveAttribute('data-urgency', 'ring-now');
-    await expect(first).toContainText(english['look:open.question']!);
+    await expect(first).toContainText(english['steps:open.question']!);
     await expect(first.locator('[data-second-step]')).toHaveAttribute('data-second-step', 'due');
-    await expect(first).toContainText(english[`look:secondStep.${WARD.secondStep}`]!);
+    await expect(first).toContainText(english[`steps:secondStep.${WARD.secondStep}`]!);
     // not yet: back to what to do, with the second step still due
-    await first.getByRole('button', { name: english['look:open.no']! }).tap();
+    await first.getByRole('button', { name: english['steps:open.no']! }).tap();
     await again.waitForURL('**/en/look/toes/toes-colour/');
     await expect(again.locator('[data-second-step="due"]')).toBeVisible();
     // a nurse looked: nothing waits any more
@@ -105,7 +105,7 @@ test.describe('in the night, London', () => {
     await again.goto('/en/look/');
     await scriptRuns(again);
     await expect(again.getByRole('heading', { level: 1 })).toBeVisible();
-    await expect(again.getByText(english['look:open.question']!)).toHaveCount(0);
+    await expect(again.getByText(english['steps:open.question']!)).toHaveCount(0);
   });
 
   test('scene 2: closed before the second step was due, opened after: it is there', async ({
@@ -131,7 +131,7 @@ test('breathing, waking and a fit wait no minutes: press and call out at once', 
   for (const sign of ['breath-hard', 'hard-to-wake', 'shaking-fit']) {
     await page.goto(`/en/look/danger/${sign}/`);
     await expect(page.locator('[data-second-step]')).toHaveAttribute('data-second-step', 'at-once');
-    await expect(page.locator('[data-second-step]')).toContainText(words('en')['look:secondStep.atOnce']!);
+    await expect(page.locator('[data-second-step]')).toContainText(words('en')['steps:secondStep.atOnce']!);
   }
 });
 
@@ -222,7 +222,7 @@ test('scene 6: a child under three that cannot be comforted: ring now in two tap
   await expect(result(page)).toHaveAttribute('data-urgency', 'ring-now');
   expect(taps.count).toBeLessThanOrEqual(3);
   await expect(page.locator('[data-because]')).toHaveAttribute('data-because', /\bR12\b/);
-  await taps.on(page.getByRole('link', { name: words('en')['look:result.anotherThing']! }));
+  await taps.on(page.getByRole('link', { name: words('en')['steps:result.anotherThing']! }));
   await page.waitForURL('**/en/look/');
   await tapTo(taps, 'sore-rising');
   await expect(page.locator('[data-because]')).toHaveAttribute('data-because', /\bR6\b.*\bR12\b/);

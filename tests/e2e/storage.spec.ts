@@ -86,7 +86,7 @@ test('combinations still rise on a phone that keeps no notes', async ({ page }) 
   await page.goto('/en/look/child/very-upset/');
   await expect(page.locator('[data-not-written]')).toBeVisible();
   await expect(result(page)).toHaveAttribute('data-urgency', 'tell-nurse');
-  await page.getByRole('link', { name: english['look:result.anotherThing']! }).tap();
+  await page.getByRole('link', { name: english['steps:result.anotherThing']! }).tap();
   await page.waitForURL('**/en/look/');
   await page.locator('main a[data-part="child"]').tap();
   await page.locator('main a[data-sign="sore-rising"][data-answer="different"]').tap();
@@ -225,7 +225,7 @@ test('notes survive a reload, and opening the same page again is not a second no
 test('taken back: the note is struck, stays listed crossed out, and no longer counts', async ({ page }) => {
   await page.goto('/en/look/child/very-upset/');
   await page.locator('[data-action="take-back"]').tap();
-  await expect(page.locator('[data-taken-back]')).toHaveText(english['look:result.takenBack']!);
+  await expect(page.locator('[data-taken-back]')).toHaveText(english['steps:result.takenBack']!);
   const notes = await keptNotes(page);
   expect(notes.map((note) => note.kind)).toEqual(['sign', 'strike']);
   expect(notes[1]!.strikes).toBe(notes[0]!.id);

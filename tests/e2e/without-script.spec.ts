@@ -18,7 +18,7 @@ async function expectLowerBound(page: Page, urgency: string, own: Record<string,
     await expect(line).toHaveCount(0);
   } else {
     await expect(line).toBeVisible();
-    await expect(line).toHaveText(own['look:result.under3']!);
+    await expect(line).toHaveText(own['steps:result.under3']!);
   }
 }
 
@@ -71,8 +71,8 @@ for (const language of LANGUAGES) {
       await page.goto(`/${language}/look/toes/`);
       await page.locator(`a[href$="/${language}/bell/"]`).first().tap();
       await page.waitForURL(`**/${language}/bell/`);
-      await expect(page.locator('main h1')).toHaveText(own['look:bell.title']!);
-      await expect(page.locator('main')).toContainText(own['look:bell.text']!);
+      await expect(page.locator('main h1')).toHaveText(own['steps:bell.title']!);
+      await expect(page.locator('main')).toContainText(own['steps:bell.text']!);
       await expect(page.locator('main svg').first()).toBeVisible();
 
       await page.goto('/');

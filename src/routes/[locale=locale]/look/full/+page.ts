@@ -1,3 +1,3 @@
 import { loadWords } from '#i18n/words.ts';
 
-export const load = async ({ params }) => ({ words: await loadWords(params.locale, ['look']) });
+export const load = async ({ params }) => ({ words: await loadWords(params.locale, ['look', 'steps']) });

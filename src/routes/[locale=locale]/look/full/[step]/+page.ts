@@ -6,5 +6,10 @@ export async function load({ params }) {
   const step = Number(params.step);
   const look = LOOKS[step - 1];
   if (!look || params.step !== String(step)) error(404);
-  return { step, look, signs: signsOfLook(look), words: await loadWords(params.locale, ['look', 'signs']) };
+  return {
+    step,
+    look,
+    signs: signsOfLook(look),
+    words: await loadWords(params.locale, ['look', 'steps', 'signs']),
+  };
 }

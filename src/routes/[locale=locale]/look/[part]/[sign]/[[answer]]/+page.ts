@@ -29,7 +29,7 @@ export async function load({ params }) {
   const detail = answer === 'different' || answer === 'not-sure' ? undefined : answer;
   const also = detail ? SIGN_ROWS[sign]!.details?.[detail]?.alsoSign : undefined;
   const [words, ...says] = await Promise.all([
-    loadWords(locale, ['look', 'signs', 'say']),
+    loadWords(locale, ['look', 'steps', 'signs', 'say']),
     ...LOCALES.map(async (row) => ({ locale: row.code, say: await loadArea(row.code, 'say') })),
   ]);
   return {
