@@ -22,8 +22,8 @@ const BRINGS: Readonly<Record<string, readonly Caution[]>> = {
   'paper-strips': ['scissors'],
   pasta: ['bits', 'small-parts', 'food', 'not-in-mouth'],
   pinwheel: ['breath', 'small-parts'],
-  player: ['cord', 'ears'],
-  screen: ['cord', 'screen'],
+  player: ['ears'],
+  screen: ['screen'],
   'soft-blocks': ['throwing'],
   'soft-strips': ['cord'],
   speaker: ['ears'],
@@ -95,6 +95,15 @@ export function safetyFaults(idea: Idea): string[] {
   const faults: [boolean, string][] = [
     [has('small-parts') && month < 36, 'small parts under 3'],
     [has('cord') && month < 36, 'a cord under 3'],
+    [
+      (uses('player') || uses('screen')) && idea.noise > 0 && !has('cord'),
+      'sound through a lead, and nothing about it',
+    ],
+    // the cap of a pen is a small part; a grown-up's own pen is not
+    [
+      (uses('pen') || uses('pencils')) && idea.who !== 'adult' && month < 72 && !has('small-parts'),
+      'a pen under 6 and nobody by',
+    ],
     [has('scissors') && idea.who === 'alone', 'scissors and nobody who cuts'],
     [has('throwing') && idea.who !== 'adult', 'tempts to throw and no grown-up'],
     [idea.screen === 'yes' && month < 24, 'a screen under 2'],

@@ -139,6 +139,11 @@ describe('a planted fault is seen:', () => {
     ['small parts for a child of two', { ages: [2, 9], cautions: ['small-parts'] }],
     ['a cord for a child of two and a half', { ages: [2, 9], fromMonths: 35, cautions: ['cord'] }],
     ['stickers without their caution', { things: ['stickers'], wipe: 'leave' }],
+    [
+      'a film heard through a lead',
+      { ages: [3, 9], things: ['player'], cautions: ['ears'], noise: 1, dark: false },
+    ],
+    ['a pen for a child of five alone', { ages: [5, 9], things: ['pen'], who: 'either' }],
     ['a torch without its caution', { things: ['torch'], dark: false }],
     ['a torch in the dark room', { things: ['torch'], cautions: ['light'] }],
     ['scissors and the child alone', { who: 'alone', cautions: ['scissors'] }],
