@@ -251,42 +251,44 @@ export function completion(
   return best;
 }
 
-interface Use {
-  screen: number;
-  grownUp: number;
+/** One place of a relaxed day: a stage, a length, whether it comes first there and whether only calm things may. */
+export interface Slot {
+  stage: number;
+  units: number;
+  first: boolean;
+  calm: boolean;
+  idea: number;
 }
 
-/** How often the best day at these prices uses each idea, and its units of screen and grown-up. */
-function usesOf(model: Model, relaxed: Relaxed, uses: Int32Array): Use {
-  uses.fill(0);
-  const use: Use = { screen: 0, grownUp: 0 };
-  const take = (idea: number, units: number, counted: boolean) => {
-    uses[idea]!++;
-    if (counted && model.screen[idea]) use.screen += units;
-    if (model.grownUp[idea]) use.grownUp += units;
-  };
+/** The places that the best day at these prices fills, in order of time, an idea as often as it likes. */
+export function slotsOf(model: Model, relaxed: Relaxed): Slot[] {
+  const slots: Slot[] = [];
   let left = model.cap;
   let kept = 0;
   model.stages.forEach((stage, s) => {
-    const filling = stage.fillings[relaxed.filling[s]!];
-    if (!stage.open) filling?.ideas.forEach((idea, i) => take(idea, filling.units[i]!, false));
-    else {
+    if (!stage.open) {
+      const filling = stage.fillings[relaxed.filling[s]!];
+      filling?.ideas.forEach((idea, i) =>
+        slots.push({ stage: s, units: filling.units[i]!, first: i === 0, calm: false, idea }),
+      );
+    } else {
       const [count, used] = bestEnd(model, relaxed, s, left, kept);
-      let [n, at] = [count, used];
       const offers = relaxed.offers[s]!;
-      while (n > 0) {
-        const units = offers.last[n]![at]!;
+      const here: Slot[] = [];
+      for (let n = count - 1, at = used; n >= 0; n--) {
+        const units = offers.last[n + 1]![at]!;
         at -= units;
-        n--;
         const calm = listAt(stage, offers, n, at) === offers.calm;
-        take((calm ? offers.calmIdea : offers.anyIdea)[units]!, units, true);
+        const idea = (calm ? offers.calmIdea : offers.anyIdea)[units]!;
+        here.unshift({ stage: s, units, first: n === 0 && !stage.firstCost, calm, idea });
       }
+      slots.push(...here);
       left -= used;
       if (staysFree(stage, count, used)) kept = 1;
     }
     kept = Math.max(0, keptAfter(model, s, kept));
   });
-  return use;
+  return slots;
 }
 
 function bestEnd(model: Model, relaxed: Relaxed, s: number, left: number, kept: number): [number, number] {
@@ -309,18 +311,34 @@ function bestEnd(model: Model, relaxed: Relaxed, s: number, left: number, kept: 
   return end;
 }
 
+function usesOf(model: Model, slots: readonly Slot[], uses: Int32Array): { screen: number; grownUp: number } {
+  uses.fill(0);
+  const use = { screen: 0, grownUp: 0 };
+  for (const { stage, units, idea } of slots) {
+    uses[idea]!++;
+    if (model.stages[stage]!.open && model.screen[idea]) use.screen += units;
+    if (model.grownUp[idea]) use.grownUp += units;
+  }
+  return use;
+}
+
+/** Steps of the prices between two drafts of a plan. */
+const EVERY = 10;
+
 /**
  * Moves the prices step by step towards the lowest bound and leaves the best ones in `relaxed`, solved.
  *
- * Shape: `good()` gives the score of the best plan known so far; the walk ends where the bound meets it.
+ * Shape: every few steps `onSlots` gets the places of the relaxed day and answers with the score of the best plan known
+ * so far; the walk ends where the bound meets it.
  */
 export function improvePrices(
   model: Model,
   relaxed: Relaxed,
   steps: number,
   extra: number,
-  good: number,
+  onSlots: (slots: readonly Slot[]) => number,
 ): number {
+  let good = -Infinity;
   const uses = new Int32Array(model.ideas.length);
   const best = { idea: relaxed.idea.slice(), screen: relaxed.screen, grownUp: relaxed.grownUp };
   const dearest = model.terms.day ? GRID / GROWN_UP_STEP : 0;
@@ -339,7 +357,10 @@ export function improvePrices(
       size *= 0.7;
       if (size < 0.01) break;
     }
-    const use = usesOf(model, relaxed, uses);
+    const slots = slotsOf(model, relaxed);
+    if (step % EVERY === EVERY - 1) good = Math.max(good, onSlots(slots));
+    if (Math.floor(bound + 1e-6) <= good) break;
+    const use = usesOf(model, slots, uses);
     // minutes weigh far less than ideas, so their steps are shortened alike
     const screen = (use.screen - model.screenCap) / 4;
     const grownUp = (use.grownUp - freeBudget(model) / GRID) / 16;

@@ -1,19 +1,12 @@
 /** A day of play for one bed: the best plan there is, proven, or a good one and by how much a better could beat it. */
-import { improvePrices, relaxedOf } from './bound.ts';
 import { GRID, needsGrownUp } from './feasible.ts';
 import { relaxationsFor } from './impossible.ts';
-import { modelOf, STAYS } from './model.ts';
+import { modelOf } from './model.ts';
 import { scoreOf } from './objective.ts';
-import { familyPoints, search, type Step } from './search.ts';
+import type { Step } from './search.ts';
+import { EFFORT, solve, type Effort } from './solve.ts';
 import type { DayProblem, FreeTime, Impossible, Placement, Plan, PlayWindow } from './types.ts';
 import { vetted } from './vet.ts';
-
-/** How much work a plan may cost: steps that move prices, and nodes of the search. */
-export interface Effort {
-  steps: number;
-  nodes: number;
-}
-export const EFFORT: Effort = { steps: 150, nodes: 20_000 };
 
 function placementsOf(
   problem: DayProblem,
@@ -68,15 +61,7 @@ export function planWith(
 ): Plan | Impossible {
   const { problem: usable, faults, refused } = vetted(problem);
   const model = modelOf(usable, stay);
-  const relaxed = relaxedOf(model);
-  const extra = familyPoints(model);
-  const ceiling = improvePrices(model, relaxed, effort.steps, extra, -Infinity);
-  let found = search(model, relaxed, -Infinity, effort.nodes);
-  if (stay.length) {
-    // the points are settled; what is left of the nodes goes into moving less
-    const calmer = search(model, relaxed, found.score, effort.nodes - found.nodes, false, STAYS);
-    if (calmer.steps.length) found = { ...found, steps: calmer.steps, nodes: found.nodes + calmer.nodes };
-  }
+  const found = solve(model, effort, stay.length > 0);
   const placements = placementsOf(
     usable,
     model.ideas.map(({ id }) => id),
@@ -84,7 +69,7 @@ export function planWith(
     found.steps,
   );
   const score = scoreOf(usable, placements);
-  const bound = Math.max(score, Math.min(found.bound, Math.floor(ceiling + 1e-6)));
+  const bound = Math.max(score, found.bound);
   const ideas = new Map(usable.ideas.map((idea) => [idea.id, idea]));
   const plan: Plan = {
     kind: 'plan',

@@ -1,6 +1,7 @@
 /** Something came up: the rest of the day is planned anew, and as much as possible stays where it was. */
 import { GRID } from './feasible.ts';
-import { EFFORT, planWith, type Effort } from './plan.ts';
+import { planWith } from './plan.ts';
+import { EFFORT, type Effort } from './solve.ts';
 import type { DayMinute, DayProblem, Impossible, Placement, Plan, PlayWindow } from './types.ts';
 
 export type Change =

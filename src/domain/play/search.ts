@@ -29,7 +29,7 @@ interface Choice {
 }
 
 const EPSILON = 1e-6;
-const bitsOf = (mask: number) => {
+export const bitsOf = (mask: number) => {
   let bits = 0;
   for (let rest = mask; rest; rest &= rest - 1) bits++;
   return bits;

@@ -1,0 +1,55 @@
+/** From a compiled day to its best plan: prices, drafts, then the search for what is left between them. */
+import { improvePrices, relaxedOf } from './bound.ts';
+import { GRID } from './feasible.ts';
+import { STAYS, type Model } from './model.ts';
+import { draftOn, polish, worthsOf, type Draft } from './polish.ts';
+import { familyPoints, search, type Outcome, type Step } from './search.ts';
+
+/** How much work a plan may cost: steps that move prices, drafts weighed at a time, and nodes of the search. */
+export interface Effort {
+  steps: number;
+  tries: number;
+  nodes: number;
+}
+export const EFFORT: Effort = { steps: 200, tries: 2_000, nodes: 20_000 };
+
+const EPSILON = 1e-6;
+
+function stepsOf(model: Model, draft: Draft): Step[] {
+  return draft.flatMap((puts, stage) => {
+    const { from, open } = model.stages[stage]!;
+    let at = from;
+    return puts.map(({ idea, units }) => {
+      const step = { stage, idea, units, from: at };
+      at += (units + (open ? 1 : 0)) * GRID;
+      return step;
+    });
+  });
+}
+
+/**
+ * The best steps found for a day, with a bound that no plan exceeds.
+ *
+ * Shape: with `stay`, points once settled, the rest of the nodes goes into moving less.
+ */
+export function solve(model: Model, effort: Effort, stay: boolean): Outcome {
+  const relaxed = relaxedOf(model);
+  const worths = worthsOf(model);
+  let best: Outcome = { steps: [], score: -Infinity, bound: Infinity, nodes: 0 };
+  const ceiling = improvePrices(model, relaxed, effort.steps, familyPoints(model), (slots) => {
+    const draft = draftOn(model, relaxed, worths, slots);
+    const score = polish(model, worths, draft, effort.tries);
+    if (score > best.score) best = { ...best, steps: stepsOf(model, draft), score };
+    return Math.floor(best.score + EPSILON);
+  });
+  const top = Math.floor(ceiling + EPSILON);
+  const proven = { ...best, bound: Math.max(top, Math.floor(best.score + EPSILON)) };
+  if (!stay && proven.bound <= best.score) return proven;
+  const found = search(model, relaxed, best.score, effort.nodes);
+  if (found.steps.length) best = found;
+  best = { ...best, bound: Math.min(proven.bound, found.bound), nodes: found.nodes };
+  if (!stay) return best;
+  const calmer = search(model, relaxed, best.score, effort.nodes - found.nodes, false, STAYS);
+  if (calmer.steps.length) best = { ...best, steps: calmer.steps };
+  return { ...best, nodes: found.nodes + calmer.nodes };
+}
