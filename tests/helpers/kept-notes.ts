@@ -13,8 +13,15 @@ export function noted(at: Date, minutesBefore: number, what: NewEntry, id: strin
   } as Entry;
 }
 
-/** Puts notes into this browser, a day in a record as the store keeps them, before a page of the site is opened. */
-export async function leaveNotes(page: Page, notes: readonly Entry[]): Promise<void> {
+/**
+ * Puts notes into this browser, a day in a record as the store keeps them, before a page of the site is opened.
+ * Shape: `device` is the name this phone has in the notes and how many it has written; without it, it wrote none.
+ */
+export async function leaveNotes(
+  page: Page,
+  notes: readonly Entry[],
+  device?: { id: string; count: number },
+): Promise<void> {
   const days: Record<string, Entry[]> = {};
   for (const note of notes)
     (days[`day-${new Date(note.t * 60_000).toISOString().slice(0, 10)}`] ??= []).push(note);
@@ -35,6 +42,6 @@ export async function leaveNotes(page: Page, notes: readonly Entry[]): Promise<v
           };
         };
       }),
-    days,
+    { ...days, ...(device && { device }) },
   );
 }
