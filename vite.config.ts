@@ -5,8 +5,8 @@ import { firstDrawingPlugin, languagesPlugin } from './.ci/languages-plugin.mjs'
 /** Modules of every first page. Notes, rules, the drawing and codes are not among them: they come when needed. */
 const FIRST = new RegExp(
   [
-    'node_modules/(?!(uqr|qr)/)|preload-helper',
-    'src/i18n|src/content/(parts|second-steps)|src/domain/(units|clock/night)',
+    'node_modules/(?!(uqr|qr|idb-keyval)/)|preload-helper',
+    'src/i18n/(?!word-files)|src/content/(parts|second-steps)|src/domain/(units|clock/night)',
     'src/ui/(BellBar|Ribbon|paths|child-spec)|src/routes/_live/(PageFoot|WaitingReports)',
     'src/scene/(Thing|TractionScene|spec)|src/state/(family|now)',
     'src/device/(preferences|clock|has-notes|note-place)',

@@ -28,10 +28,10 @@ export interface Areas {
 }
 export type Area = keyof Areas;
 
-const FILES = import.meta.glob<{ default: Record<string, unknown> }>([
-  '/locales/*/*.json',
-  '!/locales/*/review.json',
-]);
+/** Words of the way from a part to an answer: their addresses are known from the first load on. */
+const FIRST_FILES = import.meta.glob<{ default: Record<string, unknown> }>(
+  '/locales/*/{common,look,steps,signs,say}.json',
+);
 
 /**
  * One area of one language.
@@ -40,7 +40,8 @@ const FILES = import.meta.glob<{ default: Record<string, unknown> }>([
  */
 export async function loadArea<A extends Area>(locale: string, area: A): Promise<Areas[A]> {
   const source = locale.startsWith('en-X') ? 'en' : locale;
-  const file = FILES[`/locales/${source}/${area}.json`];
+  const name = `/locales/${source}/${area}.json`;
+  const file = FIRST_FILES[name] ?? (await import('./word-files.ts')).FILES[name];
   if (!file) throw new Error(`locales › ${locale} › ${area}: no such file in this build`);
   const words = (await file()).default;
   if (import.meta.env.DEV && source !== locale) {

@@ -352,10 +352,10 @@ export function improvePrices(
       best.idea.set(relaxed.idea);
       [best.screen, best.grownUp] = [relaxed.screen, relaxed.grownUp];
       if (Math.floor(bound + 1e-6) <= good) break;
-    } else if (++since >= 5) {
+    } else if (++since >= 8) {
       since = 0;
-      size *= 0.7;
-      if (size < 0.01) break;
+      size *= 0.75;
+      if (size < 0.003) break;
     }
     const slots = slotsOf(model, relaxed);
     if (step % EVERY === EVERY - 1) good = Math.max(good, onSlots(slots));

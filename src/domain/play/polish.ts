@@ -276,10 +276,26 @@ export function polish(model: Model, worths: Worths, draft: Draft, tries: number
     draft[s]!.splice(n, 0, old!);
     return false;
   };
+  /** An empty moment takes what stands elsewhere. */
+  const claim = (s: number): boolean => {
+    if (model.stages[s]!.open || draft[s]!.length) return false;
+    for (let t = 0; t < draft.length; t++)
+      for (let m = 0; m < draft[t]!.length; m++) {
+        const put = draft[t]![m]!;
+        const here = { idea: put.idea, units: worths.least[s]![put.idea]! };
+        if (!stands(worths, s, here)) continue;
+        draft[s]!.push(here);
+        draft[t]!.splice(m, 1);
+        if (better()) return true;
+        draft[s]!.pop();
+        draft[t]!.splice(m, 0, put);
+      }
+    return false;
+  };
   const round = (): boolean => {
     let helped = false;
     for (let s = 0; s < draft.length && left > 0; s++) {
-      if (insert(s)) helped = true;
+      if (insert(s) || claim(s)) helped = true;
       for (let n = 0; n < draft[s]!.length && left > 0; n++)
         if (replace(s, n) || exchange(s, n) || remove(s, n)) helped = true;
     }

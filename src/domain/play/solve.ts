@@ -1,5 +1,5 @@
 /** From a compiled day to its best plan: prices, drafts, then the search for what is left between them. */
-import { improvePrices, relaxedOf } from './bound.ts';
+import { improvePrices, relaxedOf, type Relaxed } from './bound.ts';
 import { GRID } from './feasible.ts';
 import { STAYS, type Model } from './model.ts';
 import { draftOn, polish, worthsOf, type Draft } from './polish.ts';
@@ -11,7 +11,7 @@ export interface Effort {
   tries: number;
   nodes: number;
 }
-export const EFFORT: Effort = { steps: 200, tries: 2_000, nodes: 20_000 };
+export const EFFORT: Effort = { steps: 400, tries: 2_000, nodes: 20_000 };
 
 const EPSILON = 1e-6;
 
@@ -25,6 +25,24 @@ function stepsOf(model: Model, draft: Draft): Step[] {
       return step;
     });
   });
+}
+
+/**
+ * Asks for the highest score first: is there a plan worth as much as the bound, or else one point less, and so on. Few
+ * branches can promise that much, so each question is short; and the first plan found is proven best.
+ */
+function climbDown(model: Model, relaxed: Relaxed, start: Outcome, top: number, nodes: number): Outcome {
+  let bound = top;
+  let used = 0;
+  for (let goal = top; goal > start.score; goal--) {
+    const levels = goal - Math.floor(start.score);
+    const found = search(model, relaxed, goal - 1, Math.ceil((nodes - used) / levels), true);
+    used += found.nodes;
+    if (found.steps.length) return { ...found, bound: Math.max(bound, found.score), nodes: used };
+    // every branch was seen: nothing is worth that much
+    if (found.bound < goal && bound === goal) bound = goal - 1;
+  }
+  return { ...start, bound: Math.max(bound, start.score), nodes: used };
 }
 
 /**
@@ -45,11 +63,9 @@ export function solve(model: Model, effort: Effort, stay: boolean): Outcome {
   const top = Math.floor(ceiling + EPSILON);
   const proven = { ...best, bound: Math.max(top, Math.floor(best.score + EPSILON)) };
   if (!stay && proven.bound <= best.score) return proven;
-  const found = search(model, relaxed, best.score, effort.nodes);
-  if (found.steps.length) best = found;
-  best = { ...best, bound: Math.min(proven.bound, found.bound), nodes: found.nodes };
+  best = climbDown(model, relaxed, best, top, effort.nodes);
   if (!stay) return best;
-  const calmer = search(model, relaxed, best.score, effort.nodes - found.nodes, false, STAYS);
+  const calmer = search(model, relaxed, best.score, Math.max(0, effort.nodes - best.nodes), false, STAYS);
   if (calmer.steps.length) best = { ...best, steps: calmer.steps };
-  return { ...best, nodes: found.nodes + calmer.nodes };
+  return { ...best, nodes: best.nodes + calmer.nodes };
 }
