@@ -2,7 +2,7 @@
 import { WARD } from '#content/ward.ts';
 import { LOCALES } from '#i18n/locales.ts';
 import { loadWords, type Area, type Words } from '#i18n/words.ts';
-import { currentFamily } from '#state/family.svelte.ts';
+import { currentFamily, loadFamily } from '#state/family.svelte.ts';
 
 export interface SecondLanguage {
   /** The ward's words first where they are there; the page's own alone until then. */
@@ -35,6 +35,8 @@ export function secondLanguage(own: () => Words, areas: readonly Area[]): Second
     },
     choose,
     start() {
+      // a page opened by its address is there before the layout has read what this phone keeps
+      loadFamily();
       const wanted = [ward(), ...LOCALES.map((row) => row.code)].find(
         (candidate) => candidate !== own().locale && LOCALES.some((row) => row.code === candidate),
       );
