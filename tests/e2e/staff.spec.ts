@@ -1,0 +1,371 @@
+/** For staff, the round and the paper at the bed end: scenes 9, 15 and 23 of the design (1-job.md, section 2). */
+import { expect, test, type Locator, type Page } from '@playwright/test';
+import { encodeBedCard } from '#domain/bed-card/code.ts';
+import type { Entry, NewEntry } from '#domain/notes/entries.ts';
+import { QUESTIONS } from '#domain/notes/kinds.ts';
+import { instant, minutes } from '#domain/units.ts';
+import { madeUpNotes } from '#content/made-up.ts';
+import { LOOKS } from '#content/signs.ts';
+import { STAFF_QUESTIONS } from '#content/staff-questions.ts';
+import { cardMade } from '../helpers/codes.ts';
+import { leaveNotes, noted } from '../helpers/kept-notes.ts';
+import { chosen, directionOf, keptNotes, LANGUAGES, scriptRuns, Taps, words } from '../helpers/pages.ts';
+
+const english = words('en');
+const NOW = new Date('2026-01-15T14:20:00Z');
+const HOUR = 60;
+const seen = (text: string) => text.replace(/[\u2066-\u2069]/g, '');
+const recent = (page: Page) => page.locator('[data-staff="recent"] [data-entry]');
+
+/** A phone that was written on, with its clock at our moment. */
+async function writtenOn(page: Page, notes: readonly Entry[], family: Record<string, unknown> = {}) {
+  await page.clock.install({ time: NOW });
+  if (Object.keys(family).length) await chosen(page, family);
+  await leaveNotes(page, notes);
+}
+
+/** Everything said twice in this place, as language, direction and text. */
+const saidIn = (place: Locator) =>
+  place.locator('[lang]').evaluateAll((spans) =>
+    spans.map((span) => ({
+      language: span.getAttribute('lang')!,
+      direction: getComputedStyle(span).direction,
+      text: (span as HTMLElement).innerText.replace(/[\u2066-\u2069]/g, ''),
+    })),
+  );
+
+/** Sheets of a print, each with its size in points. Source: ISO 32000, the page tree and its boxes. */
+async function sheets(page: Page) {
+  const paper = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+  const boxes = [...paper.matchAll(/\/MediaBox\s*\[\s*0\s+0\s+([\d.]+)\s+([\d.]+)\s*\]/g)];
+  return {
+    count: [...paper.matchAll(/\/Type\s*\/Page\b/g)].length,
+    sizes: boxes.map(([, width, height]) => [Math.round(Number(width)), Math.round(Number(height))]),
+  };
+}
+/** 210 × 297 mm in points of 1/72 inch. Source: ISO 216. */
+const A4 = [595, 842];
+
+async function expectOneSheet(page: Page, what: string) {
+  const { count, sizes } = await sheets(page);
+  expect(count, `${what}: sheets`).toBe(1);
+  for (const size of sizes)
+    for (const side of [0, 1]) expect(Math.abs(size[side]! - A4[side]!), what).toBeLessThanOrEqual(1);
+}
+
+/** A busy twelve hours: a note every twenty minutes, of every daily kind, and six signs that nobody has looked at. */
+const BUSY: readonly NewEntry[] = [
+  { kind: 'drink', amount: 'half', what: 'water' },
+  { kind: 'wee', into: 'bottle', amount: 'usual' },
+  { kind: 'sore', value: 4, scale: 'numbers', when: 'rest' },
+  { kind: 'food', amount: 'some' },
+  { kind: 'mood', picture: 'curled-up' },
+  { kind: 'medicine-told' },
+  { kind: 'care', what: 'sheets' },
+  { kind: 'sleep', what: 'nap' },
+  { kind: 'poo', what: 'none-today' },
+];
+const OPEN = ['toes-cool', 'foot-droops', 'band-wet', 'heel-sore', 'no-poo', 'very-upset'];
+const busyDay = (): Entry[] => [
+  ...Array.from({ length: 36 }, (_, at) =>
+    noted(NOW, 5 + at * 20, BUSY[at % BUSY.length]!, `aaaaaa-${100 - at}`),
+  ),
+  ...OPEN.map((sign, at) =>
+    noted(NOW, 30 + at * 50, { kind: 'sign', sign, answer: 'different' }, `bbbbbb-${at + 1}`),
+  ),
+  ...QUESTIONS.slice(0, 5).map((ask, at) =>
+    noted(NOW, 300 + at, { kind: 'question', ask }, `bbbbbb-${at + 20}`),
+  ),
+];
+
+test.describe('the staff’s page', () => {
+  for (const [family, ward] of [
+    ['pl', 'en'],
+    ['es', 'ar'],
+    ['en', 'pl'],
+  ] as const)
+    test(`scene 9: a family that reads ${family} on a ward that reads ${ward}: both, the ward’s first`, async ({
+      page,
+    }) => {
+      await writtenOn(
+        page,
+        [
+          noted(NOW, 50, { kind: 'wee', into: 'pan', amount: 'large' }, 'aaaaaa-1'),
+          noted(NOW, 40, { kind: 'sign', sign: 'band-wet', answer: 'different' }, 'aaaaaa-2'),
+        ],
+        { wardLanguage: ward, side: 'left' },
+      );
+      await page.goto(`/${family}/look/`);
+      const taps = new Taps(page);
+      await scriptRuns(page);
+      await taps.on(`footer a[href$="/${family}/for-staff/"]`);
+      await page.waitForURL(`**/${family}/for-staff/`);
+      await expect(recent(page)).toHaveCount(2);
+      await expect(recent(page).first().locator('[lang]')).toHaveCount(2);
+      for (const place of await page.locator('h1, [data-not-record], [data-entry], [data-staff] h2').all()) {
+        const twice = await saidIn(place);
+        expect(twice.map(({ language }) => language)).toEqual([ward, family]);
+        expect(twice.map(({ direction }) => direction)).toEqual([directionOf(ward), directionOf(family)]);
+      }
+      const wee = await saidIn(recent(page).and(page.locator('[data-entry="wee"]')));
+      for (const { language, text } of wee) {
+        const own = words(language);
+        expect(text).toContain(own['notes:kind.wee']!);
+        expect(text).toContain(own['notes:choice.wee.into.pan']!);
+        expect(text).toContain(own['notes:choice.wee.amount.large']!);
+      }
+      const open = await saidIn(page.locator('[data-open-sign="band-wet"]'));
+      for (const language of [ward, family])
+        expect(open.filter((said) => said.language === language)[0]!.text).toContain(
+          words(language)['signs:band-wet.name']!,
+        );
+      await taps.on(page.locator(`main a[href$="/for-staff/ask/"]`));
+      await expect(page.locator('[data-staff-question]')).toHaveCount(12);
+      expect(taps.count).toBeLessThanOrEqual(2);
+    });
+
+  test('what is open stands first, the most urgent on top; under it the last twelve hours, newest first', async ({
+    page,
+  }) => {
+    const sign = (name: string): NewEntry => ({ kind: 'sign', sign: name, answer: 'different' });
+    await writtenOn(page, [
+      noted(NOW, 13 * HOUR, { kind: 'food', amount: 'most' }, 'aaaaaa-1'),
+      noted(NOW, 3 * HOUR, sign('toes-cool'), 'aaaaaa-2'),
+      noted(NOW, 2 * HOUR, sign('band-wet'), 'aaaaaa-3'),
+      noted(NOW, 90, { kind: 'wee', into: 'pan', amount: 'small' }, 'bbbbbb-1'),
+      noted(NOW, 60, sign('no-poo'), 'aaaaaa-4'),
+      noted(NOW, 20, { kind: 'poo', what: 'soft' }, 'bbbbbb-2'),
+    ]);
+    await page.goto('/en/for-staff/');
+    await expect(recent(page)).toHaveCount(5);
+    const parts = page.locator('[data-staff]');
+    await expect(parts.first()).toHaveAttribute('data-staff', 'open');
+    await expect(parts.last()).toHaveAttribute('data-staff', 'recent');
+    expect(
+      await page
+        .locator('[data-open-sign]')
+        .evaluateAll((rows) => rows.map((row) => (row as HTMLElement).dataset.openSign)),
+    ).toEqual(['toes-cool', 'band-wet', 'no-poo']);
+    await expect(page.locator('[data-open-sign="toes-cool"]')).toHaveAttribute('data-urgency', 'ring-now');
+    expect(
+      await recent(page).evaluateAll((rows) => rows.map((row) => (row as HTMLElement).dataset.entry)),
+    ).toEqual(['poo', 'sign', 'wee', 'sign', 'sign']);
+    // a nurse looked: nothing is open, and the page does not call that well
+    await page.goto('/en/look/toes/toes-cool/');
+    await page.locator('[data-action="nurse-looked"]').tap();
+    await expect(page.locator('[data-action="nurse-looked"]')).toHaveCount(0);
+    await page.goto('/en/for-staff/');
+    await expect(page.locator('[data-staff="open"]')).toContainText(english['notes:sum.openNone']!);
+    await expect(page.locator('[data-open-sign]')).toHaveCount(0);
+  });
+
+  for (const language of LANGUAGES)
+    test(`${language}: the heading says that these are no record, before anything else and in both languages`, async ({
+      page,
+    }) => {
+      await writtenOn(page, busyDay(), { wardLanguage: language === 'en' ? 'pl' : 'en' });
+      await page.goto(`/${language}/for-staff/`);
+      await expect(page.locator('[data-open-sign]')).toHaveCount(OPEN.length);
+      const warning = page.locator('[data-not-record]');
+      for (const code of [language, language === 'en' ? 'pl' : 'en'])
+        await expect(warning.locator(`[lang="${code}"]`)).toHaveText(words(code)['staff:notRecord']!);
+      const boxes = await Promise.all(
+        [warning, page.locator('[data-open-sign]').first()].map((at) => at.boundingBox()),
+      );
+      expect(boxes[0]!.y).toBeLessThan(boxes[1]!.y);
+      expect(boxes[0]!.y + boxes[0]!.height, 'seen without scrolling').toBeLessThan(740);
+    });
+
+  test('in Arabic the page runs from the right, its second language from the left', async ({ page }) => {
+    await writtenOn(page, busyDay(), { wardLanguage: 'en' });
+    for (const address of [
+      '/ar/for-staff/',
+      '/ar/for-staff/round/',
+      '/ar/for-staff/ask/',
+      '/ar/bed-card/sheet/',
+    ]) {
+      await page.goto(address);
+      await expect(page.locator('html')).toHaveAttribute('dir', 'rtl');
+      await expect(page.locator('main [lang="en"]').first()).toBeVisible();
+      const twice = await saidIn(page.locator('main'));
+      expect(new Set(twice.map(({ language }) => language)), address).toEqual(new Set(['ar', 'en']));
+      for (const { language, direction } of twice) expect(direction, address).toBe(directionOf(language));
+    }
+  });
+
+  test('the other language is one tap of a list away', async ({ page }) => {
+    await writtenOn(page, busyDay());
+    await page.goto('/en/for-staff/');
+    await expect(recent(page).first().locator('[lang]')).toHaveCount(2);
+    await page.locator('select[name="second"]').selectOption({ label: 'العربية' });
+    await expect(recent(page).first().locator('[lang="ar"]')).toHaveCount(1);
+    await expect(page.locator('h1 [lang="ar"]')).toHaveText(words('ar')['common:areas.for-staff']!);
+  });
+
+  test('own words stand there once, in quotes, with the word that nobody translated them', async ({
+    page,
+  }) => {
+    await writtenOn(page, [noted(NOW, 30, { kind: 'question', own: 'Czy to boli?' }, 'aaaaaa-1')], {
+      wardLanguage: 'en',
+    });
+    await page.goto('/pl/for-staff/');
+    const questions = page.locator('[data-staff="questions"] li');
+    await expect(questions).toHaveCount(1);
+    const text = seen(await questions.innerText());
+    expect(text.match(/Czy to boli\?/g)).toHaveLength(1);
+    expect(text).toContain(english['notes:question.quoted']!.replace('{{text}}', 'Czy to boli?'));
+  });
+});
+
+test.describe('asking', () => {
+  test('twelve questions, each with answers to point at, and nothing of it is written down', async ({
+    page,
+  }) => {
+    await writtenOn(page, []);
+    await chosen(page, { wardLanguage: 'en' });
+    await page.goto('/es/for-staff/ask/');
+    await scriptRuns(page);
+    const questions = Object.keys(STAFF_QUESTIONS) as (keyof typeof STAFF_QUESTIONS)[];
+    expect(questions).toHaveLength(12);
+    await expect(page.locator('[data-staff-question] [lang="es"]')).toHaveCount(12);
+    await expect(page.locator('main')).toContainText(words('es')['staff:notInterpreter']!);
+    for (const question of questions) {
+      await page.locator(`[data-staff-question="${question}"]`).tap();
+      const heading = await saidIn(page.locator('h1'));
+      expect(heading).toEqual(
+        ['en', 'es'].map((language) => ({
+          language,
+          direction: 'ltr',
+          text: words(language)[`staff:questions.${question}`]!,
+        })),
+      );
+      const answers = page.locator('[data-staff-answer]');
+      await expect(answers).toHaveCount(STAFF_QUESTIONS[question].length);
+      if (question === 'where') await expect(page.locator('main svg').first()).toBeVisible();
+      else {
+        await expect(page.locator('[data-staff-answer][aria-pressed="true"]')).toHaveCount(0);
+        await answers.last().tap();
+        await expect(answers.last()).toHaveAttribute('aria-pressed', 'true');
+      }
+      await page.getByRole('button', { name: words('es')['staff:backToQuestions']! }).tap();
+      await expect(page.locator('[data-staff-question]')).toHaveCount(12);
+    }
+    expect(await keptNotes(page)).toEqual([]);
+  });
+});
+
+test.describe('the round', () => {
+  test('scene 15: one tap away; three questions at most, those without an answer first', async ({ page }) => {
+    await writtenOn(
+      page,
+      QUESTIONS.slice(0, 5).map((ask, at) =>
+        noted(NOW, 300 - at, { kind: 'question', ask }, `aaaaaa-${at + 1}`),
+      ),
+    );
+    await page.goto('/en/for-staff/');
+    await expect(page.locator('[data-staff="questions"] li')).toHaveCount(3);
+    await page.locator('main a[href$="/for-staff/round/"]').tap();
+    const rows = page.locator('[data-round] > li');
+    await expect(rows).toHaveCount(3);
+    const texts = async () => (await rows.locator('strong [lang="en"]').allInnerTexts()).map(seen);
+    const first = await texts();
+    expect(first.every((text) => QUESTIONS.some((ask) => english[`notes:question.${ask}`] === text))).toBe(
+      true,
+    );
+    // answered in a word: it makes room for one that still waits
+    await rows.first().locator('summary').tap();
+    await rows.first().locator('[data-round-answer="later"]').tap();
+    await expect(async () => {
+      const now = await texts();
+      expect(now).toHaveLength(3);
+      expect(now[0]).not.toBe(first[0]);
+    }).toPass({ timeout: 5000 });
+    const answer = (await keptNotes(page)).find((note) => note.kind === 'answer');
+    expect(answer).toMatchObject({
+      kind: 'answer',
+      what: 'later',
+      question: expect.stringMatching(/^aaaaaa-\d$/),
+    });
+  });
+
+  test('with nothing asked yet, one tap on one of the twenty-four asks it', async ({ page }) => {
+    await writtenOn(page, [noted(NOW, 10, { kind: 'poo', what: 'soft' }, 'aaaaaa-1')]);
+    await page.goto('/en/for-staff/round/');
+    await expect(page.locator('[data-ask]')).toHaveCount(QUESTIONS.length);
+    await page.locator('[data-ask="walk-when"]').tap();
+    await expect(page.locator('[data-round] > li')).toHaveCount(1);
+    expect((await keptNotes(page)).at(-1)).toMatchObject({ kind: 'question', ask: 'walk-when' });
+  });
+});
+
+test.describe('on paper', () => {
+  const days = {
+    'a busy twelve hours': busyDay,
+    'the made-up child': () => madeUpNotes(instant(NOW.getTime() / 60_000), minutes(0)),
+    'no note at all': () => [],
+  };
+  for (const [name, notes] of Object.entries(days))
+    test(`${name}: the staff’s page and the round’s page are one A4 sheet each, in every language`, async ({
+      page,
+    }) => {
+      await writtenOn(page, notes());
+      for (const language of LANGUAGES)
+        for (const area of ['for-staff', 'for-staff/round']) {
+          await page.goto(`/${language}/${area}/`);
+          await expect(page.locator('main [lang]').first()).toBeAttached();
+          await expect(page.locator('h1 [lang]')).toHaveCount(2);
+          await expectOneSheet(page, `${language}/${area}`);
+        }
+    });
+
+  test('what a sheet has no room for is counted on it, and what is open is never left out', async ({
+    page,
+  }) => {
+    await writtenOn(page, busyDay());
+    await page.goto('/en/for-staff/');
+    await page.emulateMedia({ media: 'print' });
+    await expect(page.locator('[data-open-sign]:visible')).toHaveCount(OPEN.length);
+    const printed = await recent(page).locator('visible=true').count();
+    expect(printed).toBeGreaterThanOrEqual(24);
+    await expect(page.locator('[data-not-printed]')).toHaveText(`+${busyDay().length - printed}`);
+    await page.emulateMedia({ media: 'screen' });
+    await expect(recent(page).locator('visible=true')).toHaveCount(busyDay().length);
+    await expect(page.locator('[data-not-printed]')).toBeHidden();
+  });
+
+  for (const language of LANGUAGES)
+    test(`scene 23, ${language}: the sheet for the bed end is one A4: six looks with pictures, the sentence in both languages`, async ({
+      page,
+    }) => {
+      const other = language === 'en' ? 'pl' : 'en';
+      const card = cardMade(NOW, {
+        side: 'right',
+        atNight: 'nobody',
+        age: { years: 6 },
+        wardLanguage: other,
+      });
+      await page.goto(`/${language}/bed-card/sheet/#${encodeBedCard(card)}`);
+      await expect(page.locator(`h1 [lang="${other}"]`)).toHaveText(words(other)['card:sheet.title']!);
+      await expect(page.locator('[data-look]')).toHaveCount(6);
+      for (const look of LOOKS) {
+        const place = page.locator(`[data-look="${look}"]`);
+        await expect(place.locator('svg')).toBeVisible();
+        await expect(place.locator('.scene-holder')).toHaveAttribute('data-drawn-side', 'right');
+        for (const code of [language, other])
+          await expect(place.locator(`h3 [lang="${code}"]`)).toHaveText(
+            words(code)[`steps:full.looks.${look}`]!,
+          );
+      }
+      for (const code of [language, other]) {
+        const main = page.locator(`main [lang="${code}"]`);
+        await expect(main.filter({ hasText: words(code)['say:worried']! })).toHaveCount(1);
+        await expect(main.filter({ hasText: words(code)['card:sheet.staffNight']! })).toHaveCount(1);
+        await expect(main.filter({ hasText: words(code)['card:sheet.handsOff']! })).toHaveCount(1);
+      }
+      await expectOneSheet(page, language);
+      // the print keeps what the screen has: nothing that matters is hidden on paper
+      await page.emulateMedia({ media: 'print' });
+      for (const look of LOOKS) await expect(page.locator(`[data-look="${look}"] svg`)).toBeVisible();
+      await expect(page.locator('[data-look] h3 [lang]')).toHaveCount(12);
+    });
+});
