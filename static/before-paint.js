@@ -1,4 +1,3 @@
-// Before the first paint: light, tone, leg side, the way back. Old-fashioned on purpose; a page stands without it.
 (function () {
   var root = document.documentElement;
   var kept = {};
