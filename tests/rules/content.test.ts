@@ -115,7 +115,7 @@ function wantedKeys(): { signs: string[]; say: string[]; reasons: string[] } {
       'unknown',
       'together',
     ].map((key) => `say:${key}`),
-    reasons: [...Object.keys(RULES), 'detail', 'ward', 'unknown'].map((rule) => `look:reasons.${rule}`),
+    reasons: [...Object.keys(RULES), 'detail', 'ward', 'unknown'].map((rule) => `steps:reasons.${rule}`),
   };
 }
 
@@ -138,7 +138,7 @@ describe.each(everyLanguage)('words of %s', (_, texts) => {
   });
 
   it('give a reason for every rule', () => {
-    expect(held('look:reasons.')).toEqual(wanted.reasons.sort());
+    expect(held('steps:reasons.')).toEqual(wanted.reasons.sort());
   });
 
   it('name every part, and say left and right in different words', () => {

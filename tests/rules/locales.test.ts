@@ -61,7 +61,7 @@ describe.each(everyLanguage)('%s', (lang, texts) => {
 
 describe('a planted fault is seen:', () => {
   const of = (lang: string) => textsOf(root, lang);
-  const pluralKey = 'look:result.minutesSince_other';
+  const pluralKey = 'steps:result.minutesSince_other';
 
   it('there is a plural to check', () => {
     expect(Object.keys(english)).toContain(pluralKey);
@@ -73,21 +73,21 @@ describe('a planted fault is seen:', () => {
   });
 
   it('a key too many, and a plural category too many', () => {
-    const more = planted(english, { 'look:parts.ear': 'Ear', 'look:result.minutesSince_few': 'few' });
+    const more = planted(english, { 'look:parts.ear': 'Ear', 'steps:result.minutesSince_few': 'few' });
     expect(keyFaults('en', more, english)).toHaveLength(2);
   });
 
   it('a plural category too few', () => {
     const arabic = dueKeys('ar', english);
-    expect(arabic.filter((key) => key.startsWith('look:result.minutesSince_'))).toHaveLength(6);
+    expect(arabic.filter((key) => key.startsWith('steps:result.minutesSince_'))).toHaveLength(6);
     const texts = Object.fromEntries(arabic.map((key) => [key, 'x']));
-    delete texts['look:result.minutesSince_two'];
-    expect(keyFaults('ar', texts, english)).toEqual(['look:result.minutesSince_two: missing']);
+    delete texts['steps:result.minutesSince_two'];
+    expect(keyFaults('ar', texts, english)).toEqual(['steps:result.minutesSince_two: missing']);
   });
 
   it('a plural of another language points at English "other"', () => {
-    expect(sourceKeyOf('look:result.minutesSince_few', english)).toBe('look:result.minutesSince_other');
-    expect(sourceKeyOf('look:result.minutesSince_one', english)).toBe('look:result.minutesSince_one');
+    expect(sourceKeyOf('steps:result.minutesSince_few', english)).toBe('steps:result.minutesSince_other');
+    expect(sourceKeyOf('steps:result.minutesSince_one', english)).toBe('steps:result.minutesSince_one');
     expect(sourceKeyOf('look:parts.toes_few', english)).toBeUndefined();
     expect(sourceKeyOf('say:toes-cool_left', english)).toBe('say:toes-cool_left');
   });
@@ -101,7 +101,7 @@ describe('a planted fault is seen:', () => {
   });
 
   it('a placeholder lost or misspelt', () => {
-    const bad = { 'common:written.done': 'Escrito a las {{hora}}.', 'look:result.pressedAt': 'Pulsado.' };
+    const bad = { 'common:written.done': 'Escrito a las {{hora}}.', 'steps:result.pressedAt': 'Pulsado.' };
     expect(placeholderFaults(bad, english)).toHaveLength(2);
   });
 
