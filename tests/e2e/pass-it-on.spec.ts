@@ -59,6 +59,7 @@ test.describe('moving code', () => {
       await chosen(page, { light });
       await leaveNotes(page, STAY, nameOf(SENDER));
       await page.goto(PLACE);
+      await scriptRuns(page);
       await page.locator('[data-action="show"]').tap();
       await page.getByRole('button', { name: english['pass:code.still']! }).tap();
       const shown = page.locator('[data-frame]');
@@ -143,6 +144,7 @@ test.describe('moving code', () => {
     await expect(page.locator('[data-action="file"]')).toBeDisabled();
     await leaveNotes(page, STAY.slice(0, 9));
     await page.goto(PLACE);
+    await scriptRuns(page);
     await page.locator('[data-action="show"]').tap();
     await page.clock.runFor(55_000);
     await expect(page.locator('[data-frame]')).toBeVisible();
@@ -163,6 +165,7 @@ test.describe('a camera that is not there', () => {
         navigator.mediaDevices.getUserMedia = () => Promise.reject(new DOMException('no', fault));
       }, name);
       await page.goto(PLACE);
+      await scriptRuns(page);
       await page.locator('[data-action="receive"]').tap();
       await expect(page.locator('[data-camera]')).toHaveText(english[`pass:camera-${reason}`]!);
       await page.locator('[data-action="open-file"]').setInputFiles({
@@ -252,6 +255,7 @@ test.describe('file', () => {
       };
     });
     await page.goto(PLACE);
+    await scriptRuns(page);
     await page.locator('[data-action="open-file"]').setInputFiles({
       name: 'notes.json',
       mimeType: 'application/json',
@@ -281,6 +285,7 @@ test.describe('ten letters', () => {
     await mother.locator('[data-action="bell"]').tap();
     await expect(mother.locator('[data-pressed]')).toBeVisible();
     await mother.goto(PLACE);
+    await scriptRuns(mother);
     await mother.locator('[data-pass="spoken"] summary').tap();
     const letters = (await mother.locator('[data-spoken]').textContent())!;
     expect(letters.replaceAll('-', '')).toMatch(/^[0-9A-HJKMNP-TV-Z]{10}$/);
@@ -308,6 +313,7 @@ test.describe('ten letters', () => {
     const mother = await phone(browser, { at: '/en/look/toes/toes-cool/' });
     await expect(mother.locator('[data-written]')).toBeVisible();
     await mother.goto(PLACE);
+    await scriptRuns(mother);
     await mother.locator('[data-pass="spoken"] summary').tap();
     await type(mother, (await mother.locator('[data-spoken]').textContent())!);
     await expect(heard(mother)).toHaveAttribute('data-heard', '1');
@@ -366,6 +372,7 @@ test.describe('clocks that differ', () => {
     const page = await phone(browser, { codes: codesAt(minute), time: TIME });
     await leaveNotes(page, [OWN], { id: OTHER, count: 1 });
     await page.goto(PLACE);
+    await scriptRuns(page);
     await page.locator('[data-action="receive"]').tap();
     await expect(received(page)).toHaveAttribute('data-received', '1', { timeout: 20_000 });
     return page;

@@ -249,6 +249,7 @@ test.describe('the made-up child', () => {
   const mark = (page: Page) => page.locator('[data-made-up-mark]');
   async function start(page: Page) {
     await page.goto('/en/try-it/');
+    await scriptRuns(page);
     await page.locator('[data-action="start-made-up"]').tap();
     await page.waitForURL('**/en/our-notes/');
     await expect(page.locator('[data-entry]').first()).toBeVisible();
