@@ -62,6 +62,9 @@ export function draftWorth(model: Model, worths: Worths, draft: Draft): number {
   let kept = 0;
   let kind = -1;
   let over = -Infinity;
+  // pins cut a window into several stages, which share its places
+  let window = -1;
+  let places = 0;
   for (let s = 0; s < stages.length; s++) {
     const stage = stages[s]!;
     const puts = draft[s]!;
@@ -91,7 +94,11 @@ export function draftWorth(model: Model, worths: Worths, draft: Draft): number {
       at = stage.open ? end + GRID : end;
     }
     if (stage.open) {
-      if (puts.length > stage.most || used + Math.max(0, puts.length - 1) > stage.room) return -Infinity;
+      if (stage.window !== window) places = model.left[stage.window]!;
+      window = stage.window;
+      places -= puts.length;
+      if (places < 0 || puts.length > stage.most || used + Math.max(0, puts.length - 1) > stage.room)
+        return -Infinity;
       if (!puts.length) worth -= stage.emptyCost;
       cap -= used;
       if (staysFree(stage, puts.length, used)) kept = 1;
@@ -185,8 +192,24 @@ export function draftOn(model: Model, relaxed: Relaxed, worths: Worths, slots: r
   return draft;
 }
 
+/** Takes away what makes a draft impossible: one placement if that is enough, else all. */
+function mend(model: Model, worths: Worths, draft: Draft): void {
+  if (draftWorth(model, worths, draft) > -Infinity) return;
+  let best: { s: number; n: number; worth: number } | undefined;
+  for (let s = 0; s < draft.length; s++)
+    for (let n = 0; n < draft[s]!.length; n++) {
+      const [put] = draft[s]!.splice(n, 1);
+      const worth = draftWorth(model, worths, draft);
+      draft[s]!.splice(n, 0, put!);
+      if (worth > (best?.worth ?? -Infinity)) best = { s, n, worth };
+    }
+  if (best) draft[best.s]!.splice(best.n, 1);
+  else for (const puts of draft) puts.length = 0;
+}
+
 /** Tries single moves until none of them helps, or `tries` drafts were weighed. */
 export function polish(model: Model, worths: Worths, draft: Draft, tries: number): number {
+  mend(model, worths, draft);
   const used = new Uint8Array(model.ideas.length);
   for (const puts of draft) for (const { idea } of puts) used[idea] = 1;
   let best = draftWorth(model, worths, draft);

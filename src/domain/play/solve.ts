@@ -27,6 +27,9 @@ function stepsOf(model: Model, draft: Draft): Step[] {
   });
 }
 
+/** So many questions at most, one point apart; below them the search takes whatever is better. */
+const MOST_GOALS = 12;
+
 /**
  * Asks for the highest score first: is there a plan worth as much as the bound, or else one point less, and so on. Few
  * branches can promise that much, so each question is short; and the first plan found is proven best.
@@ -34,14 +37,17 @@ function stepsOf(model: Model, draft: Draft): Step[] {
 function climbDown(model: Model, relaxed: Relaxed, start: Outcome, top: number, nodes: number): Outcome {
   let bound = top;
   let used = 0;
-  for (let goal = top; goal > start.score; goal--) {
-    const levels = goal - Math.floor(start.score);
+  const floor = Math.max(Math.floor(start.score), top - MOST_GOALS);
+  for (let goal = top; goal > floor; goal--) {
+    const levels = goal - floor;
     const found = search(model, relaxed, goal - 1, Math.ceil((nodes - used) / levels), true);
     used += found.nodes;
     if (found.steps.length) return { ...found, bound: Math.max(bound, found.score), nodes: used };
     // every branch was seen: nothing is worth that much
     if (found.bound < goal && bound === goal) bound = goal - 1;
   }
+  const rest = floor > start.score ? search(model, relaxed, start.score, nodes) : undefined;
+  if (rest?.steps.length) return { ...rest, bound: Math.max(rest.score, bound), nodes: used + rest.nodes };
   return { ...start, bound: Math.max(bound, start.score), nodes: used };
 }
 

@@ -1,0 +1,192 @@
+// Laws of the planner over made-up days: nothing beats its plan, no rule is broken, nothing depends on chance.
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { checkPlan } from '#domain/play/check.ts';
+import { minuteRange } from '#domain/play/feasible.ts';
+import { scoreOf } from '#domain/play/objective.ts';
+import { planDay } from '#domain/play/plan.ts';
+import { replan, type Change } from '#domain/play/replan.ts';
+import type { DayProblem, Impossible, Placement, Plan, PlayWindow } from '#domain/play/types.ts';
+import { madeUpDay, madeUpIdeas } from '../../helpers/play-days.ts';
+
+const planOf = (result: Plan | Impossible) => (result.kind === 'plan' ? result : result.rest);
+const EMPTY = 1000;
+const DAYS = 500;
+
+/** Every way to fill one window that breaks no rule by itself. */
+function waysThrough(problem: DayProblem, window: PlayWindow): Placement[][] {
+  const ways: Placement[][] = [[]];
+  const most = window.kind === 'hard' ? 2 : (problem.perWindow ?? 3);
+  const extend = (way: Placement[], from: number) => {
+    if (way.length === most) return;
+    for (const idea of problem.ideas) {
+      const [low, high] = minuteRange(idea);
+      for (let minutes = low; minutes <= high; minutes += 5) {
+        const longer = [...way, { idea: idea.id, window: window.id, from, minutes }];
+        if (from + minutes > window.from + window.minutes) continue;
+        const broken = checkPlan(problem, { placements: longer });
+        const unfilled = window.kind === 'hard' && from + minutes < window.from + window.minutes;
+        if (!broken.some(({ rule }) => rule !== 'H16' && !(rule === 'H2' && unfilled))) {
+          if (!unfilled) ways.push(longer);
+          extend(longer, from + minutes + (window.kind === 'hard' ? 0 : 5));
+        }
+      }
+    }
+  };
+  extend([], window.from);
+  return ways;
+}
+
+/** The best score there is, by listing every plan; a moment is left empty only where nothing is left for it. */
+function bestOfAll(problem: DayProblem): { best: number; plans: number } {
+  const ways = problem.windows.map((window) => waysThrough(problem, window));
+  let [best, plans] = [-Infinity, 0];
+  const go = (w: number, placements: Placement[], empty: number) => {
+    if (w === ways.length) {
+      plans++;
+      const score = scoreOf(problem, placements) - EMPTY * empty;
+      // only what would be better has to keep the rules
+      if (score > best && !checkPlan(problem, { placements }).length) best = score;
+      return;
+    }
+    for (const way of ways[w]!) {
+      if (way.some(({ idea }) => placements.some((other) => other.idea === idea))) continue;
+      const left = problem.windows[w]!.kind === 'hard' && ways[w]!.length > 1 && !way.length;
+      go(w + 1, [...placements, ...way], empty + (left ? 1 : 0));
+    }
+  };
+  go(0, [], 0);
+  return { best, plans };
+}
+
+/** Three windows, five ideas that nearly every child could have: small enough to list every plan. */
+function smallDay(seed: number): DayProblem {
+  const ideas = madeUpIdeas(5, seed).map((idea) => ({
+    ...idea,
+    ages: [1, 17] as const,
+    things: [],
+    wipe: 'yes' as const,
+    hands: Math.min(1, idea.hands) as 0 | 1,
+    moments: idea.tray ? [] : (['needle', 'bandage'] as const),
+    minutes: [idea.minutes[0], Math.min(idea.minutes[1], idea.minutes[0] + 5)] as const,
+  }));
+  const day = madeUpDay(seed, { windows: 3, hard: 1, ideas });
+  const windows = day.windows.map((window) => ({
+    ...window,
+    grownUp: true,
+    minutes: Math.min(window.minutes, 35),
+  }));
+  return {
+    ...day,
+    windows,
+    child: { ...day.child, never: [] },
+    limits: { ...day.limits, grownUpMinutes: 20 },
+  };
+}
+
+describe('small days, every plan listed', () => {
+  it(
+    'no plan of 500 days is worth more than the planner’s, and its bound says so',
+    { timeout: 240_000 },
+    () => {
+      let listed = 0;
+      let several = 0;
+      for (let seed = 1; seed <= DAYS; seed++) {
+        const problem = smallDay(seed);
+        const plan = planOf(planDay(problem));
+        const { best, plans } = bestOfAll(problem);
+        listed += plans;
+        if (plan.placements.length > 1) several++;
+        const empty = Math.max(0, -Math.floor((best + 500) / EMPTY));
+        expect([seed, plan.score, plan.bound]).toEqual([seed, best + EMPTY * empty, plan.score]);
+        expect(checkPlan(problem, plan)).toEqual([]);
+      }
+      // the days are worth listing: many plans each, most with more than one placement
+      expect(listed).toBeGreaterThan(100_000);
+      expect(several).toBeGreaterThan(250);
+    },
+  );
+});
+
+describe('whole days', () => {
+  const seeds = fc.integer({ min: 1, max: 100_000 });
+  const quick = { steps: 60, tries: 200, nodes: 300 };
+
+  it('a plan breaks no rule, and is worth what it says', () => {
+    fc.assert(
+      fc.property(seeds, (seed) => {
+        const problem = madeUpDay(seed);
+        const plan = planOf(planDay(problem, quick));
+        expect(checkPlan(problem, plan)).toEqual([]);
+        expect(plan.score).toBe(scoreOf(problem, plan.placements));
+        expect(plan.bound).toBeGreaterThanOrEqual(plan.score);
+      }),
+      { numRuns: 80 },
+    );
+  });
+
+  it('the same day gives the same plan, in whatever order its ideas and words are listed', () => {
+    fc.assert(
+      fc.property(seeds, (seed) => {
+        const problem = madeUpDay(seed);
+        const turned: DayProblem = {
+          ...problem,
+          ideas: [...problem.ideas].reverse(),
+          windows: [...problem.windows].reverse(),
+          child: { ...problem.child, likes: [...problem.child.likes].reverse() },
+        };
+        expect(planOf(planDay(turned, quick))).toEqual(planOf(planDay(problem, quick)));
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  it('a plan travels as JSON', () => {
+    const plan = planDay(madeUpDay(3), quick);
+    expect(JSON.parse(JSON.stringify(plan))).toEqual(plan);
+  });
+
+  it('what was planned can be pinned: every pin stays where it is', () => {
+    fc.assert(
+      fc.property(seeds, fc.integer({ min: 0, max: 30 }), (seed, pick) => {
+        const problem = madeUpDay(seed);
+        const before = planOf(planDay(problem, quick));
+        const pins = before.placements.filter((_, n) => (n + pick) % 5 === 0);
+        const pinned = { ...problem, pins };
+        const after = planOf(planDay(pinned, quick));
+        expect(after.refused).toEqual([]);
+        for (const pin of pins) expect(after.placements).toContainEqual(pin);
+        expect(checkPlan(pinned, after)).toEqual([]);
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it('what began before now stays, nothing new starts before it, and what changed is named', () => {
+    const changes: readonly ((now: number, plan: Plan) => Change)[] = [
+      (now) => ({ kind: 'taken', from: now + 30, minutes: 60 }),
+      () => ({ kind: 'sore' }),
+      (_, plan) => ({ kind: 'not-today', what: plan.placements[plan.placements.length - 1]?.idea ?? 'none' }),
+    ];
+    fc.assert(
+      fc.property(seeds, fc.integer({ min: 84, max: 216 }), fc.nat(2), (seed, step, which) => {
+        const now = step * 5;
+        const problem = madeUpDay(seed);
+        const before = planOf(planDay(problem, quick));
+        const {
+          problem: next,
+          result,
+          gone,
+          come,
+        } = replan(problem, before, now, changes[which]!(now, before), quick);
+        const after = planOf(result);
+        const past = (list: readonly Placement[]) => list.filter(({ from }) => from < now);
+        expect(past(after.placements)).toEqual(past(before.placements));
+        expect(checkPlan(next, after)).toEqual([]);
+        const still = before.placements.filter(({ from }) => from >= now).length - gone.length;
+        expect(after.placements.length).toBe(past(before.placements).length + still + come.length);
+      }),
+      { numRuns: 50 },
+    );
+  });
+});
