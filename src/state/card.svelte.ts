@@ -5,7 +5,7 @@ import { instant, minutes, type Instant } from '#domain/units.ts';
 import { WARD } from '#content/ward.ts';
 import { browserCardPlace } from '#device/card-place.ts';
 import { DRAWN_AGES } from '#scene/spec.ts';
-import { chooseFamily, type Family } from './family.svelte.ts';
+import { chooseFamily, currentFamily, type Family } from './family.svelte.ts';
 
 interface Held {
   card: BedCard;
@@ -51,6 +51,7 @@ export function familyOf(card: BedCard): Partial<Family> {
       secondStepMinutes: minutes(card.secondStepMinutes),
       medicineWaitMinutes: minutes(card.medicineWaitMinutes),
       compare: card.compare,
+      madeAt: card.madeAt,
       ...(card.numbingUntil !== undefined && { numbingUntil: card.numbingUntil }),
     },
   };
@@ -75,6 +76,8 @@ export function confirmCard(now: Instant): boolean {
   if (!kept || !held) return false;
   if (!place.write({ ...kept, confirmedAt: now })) return false;
   held = { ...held, confirmedAt: now };
+  const { bed } = currentFamily();
+  if (bed) chooseFamily({ bed: { ...bed, madeAt: now } });
   return true;
 }
 

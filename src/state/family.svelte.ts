@@ -18,6 +18,8 @@ export interface Bedside {
   compare: boolean;
   /** A numbing block runs until about then. */
   numbingUntil?: Instant;
+  /** When the card was made, or a nurse last said that it is still right. */
+  madeAt?: Instant;
 }
 
 export interface Family extends Omit<ChildLook, 'side'>, ChildFacts {
@@ -64,7 +66,7 @@ const within = (value: unknown, low: number, high: number): value is Minutes =>
 /** A card that is not whole is none: the ward's own rules then hold. */
 function readBedside(kept: unknown): Bedside | undefined {
   if (typeof kept !== 'object' || kept === null) return undefined;
-  const { secondStep, secondStepMinutes, medicineWaitMinutes, compare, numbingUntil } =
+  const { secondStep, secondStepMinutes, medicineWaitMinutes, compare, numbingUntil, madeAt } =
     kept as Partial<Bedside>;
   const step = SECOND_STEPS.find((known) => known === secondStep);
   if (!step || !within(secondStepMinutes, 2, 10) || !within(medicineWaitMinutes, 30, 90)) return undefined;
@@ -74,6 +76,7 @@ function readBedside(kept: unknown): Bedside | undefined {
     medicineWaitMinutes,
     compare: compare !== false,
     ...(typeof numbingUntil === 'number' && { numbingUntil }),
+    ...(typeof madeAt === 'number' && { madeAt }),
   };
 }
 

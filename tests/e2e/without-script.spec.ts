@@ -88,6 +88,10 @@ for (const language of LANGUAGES) {
         await expect(page.locator('html'), address).toHaveAttribute('lang', language);
         await expect(page.locator('html'), address).toHaveAttribute('dir', direction);
         await expect(page.locator('h1').first(), address).toBeVisible();
+        // an area of words that a page forgot to load would show its keys
+        expect(await page.locator('body').innerText(), address).not.toMatch(
+          /\b[a-zA-Z]+[:.][a-zA-Z]+\.[a-zA-Z-]+\b/u,
+        );
         // nothing that needs script stands there as if it worked
         await expect(page.locator('button:visible'), address).toHaveCount(0);
       }

@@ -22,6 +22,7 @@ const OTHER: Family = {
     medicineWaitMinutes: minutes(60),
     compare: false,
     numbingUntil: instant(29_000_000),
+    madeAt: instant(28_999_000),
   },
   shared: true,
   writer: 'grown-up-b',
