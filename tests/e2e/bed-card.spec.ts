@@ -42,6 +42,13 @@ const keptCard = (page: Page) =>
     () => JSON.parse(localStorage.getItem('bare-toes:card') ?? 'null') as { code: string } | null,
   );
 
+/** Everything this phone keeps beside its notes, once it has kept the page's language as every page does. */
+async function kept(page: Page) {
+  const all = () => page.evaluate(() => ({ ...localStorage }) as Record<string, string>);
+  await expect.poll(async () => (await all())['bare-toes:family']).toContain('"locale":"en"');
+  return all();
+}
+
 /** The nurse's page with the two needed answers, and the fold with the checks open. */
 async function setUpWith(page: Page, numbers: { age?: number; weight?: string; load?: string }) {
   await page.goto('/en/bed-card/');
@@ -51,7 +58,9 @@ async function setUpWith(page: Page, numbers: { age?: number; weight?: string; l
   await fold(page, 'check').tap();
   await expect(page.locator('[data-check]')).toBeVisible();
   if (numbers.age)
-    await page.locator('select[name="age-again"]').selectOption({ label: String(numbers.age) });
+    await page.locator('select[name="age-again"]').selectOption({
+      label: english['card:age.years_other']!.replace('{{count}}', String(numbers.age)),
+    });
   if (numbers.weight) await page.locator('input[name="weightKg"]').fill(numbers.weight);
   if (numbers.load) await page.locator('input[name="loadKg"]').fill(numbers.load);
 }
@@ -422,7 +431,7 @@ test.describe('letters typed by hand', () => {
     await page.goto('/en/bed-card/take/');
     await scriptRuns(page);
     const groups = code.split('-');
-    const before = await page.evaluate(() => ({ ...localStorage }));
+    const before = await kept(page);
     for (const [at, group] of groups.entries()) {
       const wrong = ALPHABET[(ALPHABET.indexOf(group[2]!) + 7) % 32]!;
       const slip = [...groups.slice(0, at), group.slice(0, 2) + wrong + group[3]!, ...groups.slice(at + 1)];
@@ -433,7 +442,7 @@ test.describe('letters typed by hand', () => {
       );
       await expect(page.locator('[data-card-side]')).toHaveCount(0);
     }
-    expect(await page.evaluate(() => ({ ...localStorage }))).toEqual(before);
+    expect(await kept(page)).toEqual(before);
     expect(await keptCard(page)).toBeNull();
     // put right, it goes
     await typed(page, code);
@@ -450,7 +459,7 @@ test.describe('letters typed by hand', () => {
     test(`${reason}: its own words, and the card that is here stays`, async ({ browser }) => {
       const page = await phone(browser, MADE);
       await takes(page, cardMade(MADE, { side: 'left' }));
-      const before = await page.evaluate(() => ({ ...localStorage }));
+      const before = await kept(page);
       await page.goto('/en/bed-card/take/');
       await scriptRuns(page);
       await typed(page, text);
@@ -463,7 +472,7 @@ test.describe('letters typed by hand', () => {
       await page.goto(`/en/bed-card/take/#${text}`);
       await expect(fault(page)).toHaveAttribute('data-fault', reason);
       await expect(page.locator('[data-card-side]')).toHaveAttribute('data-card-side', 'left');
-      expect(await page.evaluate(() => ({ ...localStorage }))).toEqual(before);
+      expect(await kept(page)).toEqual(before);
       await page.context().close();
     });
 
@@ -524,7 +533,7 @@ test.describe('a card that grows old, and a card of an earlier child', () => {
       await takes(page, cardMade(MADE, { side: 'left' }));
       await page.goto('/en/look/bandage/band-wet/');
       await expect(page.locator('[data-written]')).toBeVisible();
-      const kept = await keptCard(page);
+      const before = await keptCard(page);
       await page.goto(`/en/bed-card/take/#${encodeBedCard(cardMade(MADE, { side: 'right' }))}`);
       const refused = page.locator('[data-refused="earlier"]');
       await expect(refused).toContainText(english['card:take.earlier']!);
@@ -532,7 +541,7 @@ test.describe('a card that grows old, and a card of an earlier child', () => {
       await expect(refused.locator('a[href$="/put-away/"]')).toHaveCount(1);
       const same = page.locator('[data-action="same-child"]');
       await expect(same).toHaveCount(shared ? 0 : 1);
-      expect(await keptCard(page)).toEqual(kept);
+      expect(await keptCard(page)).toEqual(before);
       if (!shared) {
         await same.tap();
         await page.locator('[data-action="take"]').tap();
