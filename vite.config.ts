@@ -6,7 +6,7 @@ import { firstDrawingPlugin, languagesPlugin } from './.ci/languages-plugin.mjs'
 const FIRST = new RegExp(
   [
     'node_modules/(?!(uqr|qr|idb-keyval)/)|preload-helper',
-    'src/i18n/(?!word-files)|src/content/(parts|second-steps)|src/domain/(units|clock/night)',
+    'src/i18n/(?!word-files|format)|src/content/(parts|second-steps)|src/domain/(units|clock/night)',
     'src/ui/(BellBar|Ribbon|paths|child-spec)|src/routes/_live/(PageFoot|WaitingReports)',
     'src/scene/(Thing|TractionScene|spec)|src/state/(family|now)',
     'src/device/(preferences|clock|has-notes|note-place)',

@@ -324,12 +324,23 @@ function usesOf(model: Model, slots: readonly Slot[], uses: Int32Array): { scree
 
 /** Steps of the prices between two drafts of a plan. */
 const EVERY = 10;
+/** How much of the last direction goes into the next: without it the walk zigzags and stops a point too high. */
+const MOMENTUM = 0.8;
+/** How far below the best bound the walk aims; how long it may go without a better one before its steps shrink. */
+const AIM = 6;
+const PATIENCE = 12;
+const SHRINK = 0.75;
+/** Minutes weigh far less than ideas, so their prices move in steps shortened alike. */
+const SCREEN_SCALE = 4;
+const GROWN_UP_SCALE = 8;
 
 /**
  * Moves the prices step by step towards the lowest bound and leaves the best ones in `relaxed`, solved.
  *
  * Shape: every few steps `onSlots` gets the places of the relaxed day and answers with the score of the best plan known
  * so far; the walk ends where the bound meets it.
+ * Source: subgradient steps with a deflected direction (Camerini, Fratta and Maffioli 1975), from memory; any prices of
+ * zero or more give a true bound.
  */
 export function improvePrices(
   model: Model,
@@ -338,46 +349,45 @@ export function improvePrices(
   extra: number,
   onSlots: (slots: readonly Slot[]) => number,
 ): number {
-  let good = -Infinity;
-  const uses = new Int32Array(model.ideas.length);
+  const count = model.ideas.length;
+  const uses = new Int32Array(count);
+  const direction = new Float64Array(count + 2);
   const best = { idea: relaxed.idea.slice(), screen: relaxed.screen, grownUp: relaxed.grownUp };
   const dearest = model.terms.day ? GRID / GROWN_UP_STEP : 0;
+  let good = -Infinity;
   let bound = Infinity;
   let size = 1;
   let since = 0;
-  for (let step = 0; step < steps; step++) {
+  for (let step = 1; step <= steps && size > 0.003; step++) {
     const value = solveRelaxed(model, relaxed) + extra;
     if (value < bound - 1e-3) {
       [bound, since] = [value, 0];
       best.idea.set(relaxed.idea);
       [best.screen, best.grownUp] = [relaxed.screen, relaxed.grownUp];
-      if (Math.floor(bound + 1e-6) <= good) break;
-    } else if (++since >= 8) {
+    } else if (++since >= PATIENCE) {
       since = 0;
-      size *= 0.75;
-      if (size < 0.003) break;
+      size *= SHRINK;
     }
     const slots = slotsOf(model, relaxed);
-    if (step % EVERY === EVERY - 1) good = Math.max(good, onSlots(slots));
+    if (step % EVERY === 0) good = Math.max(good, onSlots(slots));
     if (Math.floor(bound + 1e-6) <= good) break;
     const use = usesOf(model, slots, uses);
-    // minutes weigh far less than ideas, so their steps are shortened alike
-    const screen = (use.screen - model.screenCap) / 4;
-    const grownUp = (use.grownUp - freeBudget(model) / GRID) / 16;
     let length = 0;
-    if (screen > 0 || relaxed.screen > 0) length += screen * screen;
-    if (grownUp > 0 || relaxed.grownUp > 0) length += grownUp * grownUp;
-    for (let i = 0; i < uses.length; i++) {
-      const over = uses[i]! - 1;
-      if (over > 0 || relaxed.idea[i]! > 0) length += over * over;
-    }
-    if (length === 0) break;
-    const target = Math.max(good, bound - 30);
-    const stride = (size * Math.max(0.3, value - target)) / length;
-    for (let i = 0; i < uses.length; i++)
-      relaxed.idea[i] = Math.max(0, relaxed.idea[i]! + stride * (uses[i]! - 1));
-    relaxed.screen = Math.max(0, relaxed.screen + (stride * screen) / 4);
-    relaxed.grownUp = Math.min(dearest, Math.max(0, relaxed.grownUp + (stride * grownUp) / 16));
+    const turn = (at: number, over: number, price: number, most: number) => {
+      const next = MOMENTUM * direction[at]! + over;
+      // a price at its end does not push against it
+      direction[at] = (price <= 0 && next < 0) || (price >= most && next > 0) ? 0 : next;
+      length += direction[at]! * direction[at]!;
+    };
+    for (let i = 0; i < count; i++) turn(i, uses[i]! - 1, relaxed.idea[i]!, Infinity);
+    turn(count, (use.screen - model.screenCap) / SCREEN_SCALE, relaxed.screen, Infinity);
+    turn(count + 1, (use.grownUp - freeBudget(model) / GRID) / GROWN_UP_SCALE, relaxed.grownUp, dearest);
+    if (length < 1e-12) break;
+    const stride = (size * (value - bound + AIM)) / length;
+    for (let i = 0; i < count; i++) relaxed.idea[i] = Math.max(0, relaxed.idea[i]! + stride * direction[i]!);
+    relaxed.screen = Math.max(0, relaxed.screen + (stride * direction[count]!) / SCREEN_SCALE);
+    const grownUp = relaxed.grownUp + (stride * direction[count + 1]!) / GROWN_UP_SCALE;
+    relaxed.grownUp = Math.min(dearest, Math.max(0, grownUp));
   }
   relaxed.idea.set(best.idea);
   [relaxed.screen, relaxed.grownUp] = [best.screen, best.grownUp];

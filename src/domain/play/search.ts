@@ -2,12 +2,13 @@
  * Branch and bound over the stages of a day in order of time. A branch ends where its bound promises nothing better than
  * the best plan known. A count of nodes stops it, never a clock.
  */
-import { completion, freeBudget, keptAfter, relaxedOf, staysFree, type Relaxed } from './bound.ts';
+import { completion, freeBudget, keptAfter, staysFree, type Relaxed } from './bound.ts';
 import { GRID } from './feasible.ts';
-import { EMPTY_MOMENT, isMessy, type Model } from './model.ts';
-import { FAMILY, grownUpCost, NEAR_MINUTES, NOT_FIRST, SAME_KIND } from './objective.ts';
+import { EMPTY_MOMENT, type Filling, type Model } from './model.ts';
+import { FAMILY, grownUpCost, NOT_FIRST } from './objective.ts';
+import { endingsAfter, isOrderOpen, leastLost, START, type Ending, type Item } from './order.ts';
 
-/** One placement of a plan under construction. */
+/** One placement of a plan. */
 export interface Step {
   stage: number;
   idea: number;
@@ -21,11 +22,12 @@ export interface Outcome {
   bound: number;
   nodes: number;
 }
+/** A way to go on: one more placement, a filled moment, or the end of a stage with how the day then stands. */
 interface Choice {
-  ideas: readonly number[];
-  units: readonly number[];
+  items: readonly Item[];
   worth: number;
   bound: number;
+  endings: readonly Ending[] | undefined;
 }
 
 const EPSILON = 1e-6;
@@ -51,10 +53,29 @@ function familiesFrom(model: Model): number[] {
 export const familyPoints = (model: Model) =>
   model.terms.day ? FAMILY * bitsOf(familiesFrom(model)[0]!) : 0;
 
+/** The steps of a day whose stages all have their placements: back along the endings that lost least. */
+function stepsTo(model: Model, last: Ending, stages: readonly number[]): Step[] {
+  const steps: Step[] = [];
+  let ending: Ending | undefined = last;
+  for (let n = stages.length - 1; n >= 0 && ending; n--) {
+    const stage = model.stages[stages[n]!]!;
+    let at = stage.from;
+    const here: Step[] = [];
+    for (const { idea, units } of ending.order) {
+      here.push({ stage: stages[n]!, idea, units, from: at });
+      at += (units + (stage.open ? 1 : 0)) * GRID;
+    }
+    steps.unshift(...here);
+    ending = ending.before;
+  }
+  return steps;
+}
+
 /**
- * Looks for a plan better than `known`, guided by the prices in `relaxed`.
+ * Looks for a plan worth more than `known`, guided by the prices in `relaxed`.
  *
- * Shape: `nodes` is the most branchings; with `firstOnly` it ends at the first better plan.
+ * Shape: `nodes` is the most branchings; with `firstOnly` it ends at the first better plan; `step` is the least difference
+ * that counts, a whole point unless fractions are wanted.
  */
 export function search(
   model: Model,
@@ -68,48 +89,53 @@ export function search(
   const families = familiesFrom(model);
   const used = new Uint8Array(model.ideas.length);
   const left = [...model.left];
-  const path: Step[] = [];
+  /** Stages that hold something, in order: one ending was made for each. */
+  const filled: number[] = [];
   let outcome: { steps: Step[]; score: number } = { steps: [], score: known };
   let count = 0;
   let open = -Infinity;
   let done = false;
 
-  // what the path so far adds up to
+  // what the placements so far add up to, order apart
   let worth = 0;
   let ideaPrices = relaxed.ideaTotal;
   let screen = 0;
   let grownUp = 0;
   let met = 0;
 
-  const upper = (stage: number, rest: number) =>
+  const upper = (stage: number, rest: number, mask = 0) =>
     worth +
     rest +
     ideaPrices +
     relaxed.screen * (model.screenCap - screen) +
     (relaxed.grownUp * (freeBudget(model) - grownUp)) / GRID +
-    (terms.day ? FAMILY * bitsOf(met | families[stage]!) : 0);
-  // whole points; in steps of a fraction when placements that stay are counted
+    (terms.day ? FAMILY * bitsOf(met | mask | families[stage]!) : 0);
+  // what fractions count is only asked for once whole points are settled
   const hopeful = (bound: number) =>
     Math.floor(bound / step + EPSILON) > Math.floor(outcome.score / step + EPSILON);
-
-  const cost = (idea: number, from: number, units: number, before: Step | undefined) => {
-    if (!terms.day) return 0;
-    const near = before && from - before.from - before.units * GRID <= NEAR_MINUTES;
-    return (
-      (near && model.kind[before.idea] === model.kind[idea] ? SAME_KIND : 0) +
-      (isMessy(model, idea, from + units * GRID) ? 1 : 0)
-    );
+  const allowed = (idea: number, also = -1) => {
+    const twin = model.twin[idea]!;
+    return !used[idea] && (twin < 0 || used[twin] === 1 || twin === also);
   };
 
-  function finish() {
-    const score = worth + (terms.day ? FAMILY * bitsOf(met) - grownUpCost(grownUp, model.budget) : 0);
-    if (score <= outcome.score) return;
-    outcome = { steps: path.map((step) => ({ ...step })), score };
+  function finish(endings: readonly Ending[]) {
+    const lost = leastLost(endings);
+    const day = terms.day ? FAMILY * bitsOf(met) - grownUpCost(grownUp, model.budget) : 0;
+    const score = worth - lost + day;
+    if (!hopeful(score)) return;
+    outcome = {
+      steps: stepsTo(
+        model,
+        endings.find((ending) => ending.lost === lost)!,
+        filled,
+      ),
+      score,
+    };
     if (firstOnly) done = true;
   }
 
   /** Goes on with the choices one after the other, the most promising first. */
-  function branch(stage: number, from: number, choices: Choice[], goOn: (choice: Choice) => void) {
+  function branch(stage: number, choices: Choice[], goOn: (choice: Choice) => void) {
     choices.sort((a, b) => b.bound - a.bound);
     for (const choice of choices) {
       if (done || !hopeful(choice.bound)) return;
@@ -118,132 +144,135 @@ export function search(
         return;
       }
       count++;
-      take(stage, from, choice);
+      const before = [worth, ideaPrices, screen, grownUp, met] as const;
+      worth += choice.worth;
+      for (const { idea, units } of choice.items) {
+        used[idea] = 1;
+        ideaPrices -= relaxed.idea[idea]!;
+        if (stages[stage]!.open && model.screen[idea]) screen += units;
+        if (model.grownUp[idea]) grownUp += units * GRID;
+        met |= model.family[idea]!;
+      }
       goOn(choice);
-      giveBack(stage, choice);
+      for (const { idea } of choice.items) used[idea] = 0;
+      [worth, ideaPrices, screen, grownUp, met] = before;
     }
   }
 
-  const saved: number[] = [];
-  function take(stage: number, from: number, { ideas, units, worth: gain }: Choice) {
-    saved.push(worth, ideaPrices, screen, grownUp, met);
-    worth += gain;
-    let at = from;
-    ideas.forEach((idea, i) => {
-      path.push({ stage, idea, units: units[i]!, from: at });
-      used[idea] = 1;
-      ideaPrices -= relaxed.idea[idea]!;
-      if (stages[stage]!.open && model.screen[idea]) screen += units[i]!;
-      if (model.grownUp[idea]) grownUp += units[i]! * GRID;
-      met |= model.family[idea]!;
-      at += units[i]! * GRID;
-    });
-  }
-  function giveBack(_stage: number, { ideas }: Choice) {
-    for (const idea of ideas) {
-      used[idea] = 0;
-      path.pop();
-    }
-    met = saved.pop()!;
-    grownUp = saved.pop()!;
-    screen = saved.pop()!;
-    ideaPrices = saved.pop()!;
-    worth = saved.pop()!;
-  }
-  const allowed = (idea: number, also = -1) => {
-    const twin = model.twin[idea]!;
-    return !used[idea] && (twin < 0 || used[twin] === 1 || twin === also);
-  };
-
-  function visit(s: number, capLeft: number, kept: number): void {
+  function visit(s: number, capLeft: number, kept: number, endings: readonly Ending[]): void {
     const stage = stages[s];
-    if (!stage) finish();
-    else if (stage.open) fill(s, 0, 0, capLeft, kept);
-    else close(s, capLeft, kept);
+    if (!stage) finish(endings);
+    else if (stage.open) fill(s, [], 0, capLeft, kept, endings);
+    else close(s, capLeft, kept, endings);
   }
 
-  function close(s: number, capLeft: number, kept: number) {
+  function close(s: number, capLeft: number, kept: number, endings: readonly Ending[]) {
     const stage = stages[s]!;
     const after = keptAfter(model, s, kept);
     if (after < 0) return;
     const rest = relaxed.rest[s + 1]![capLeft * 2 + after]!;
     const choices: Choice[] = [];
-    const before = path[path.length - 1];
-    for (const { ideas, units, worth: gain } of stage.fillings) {
-      const [a, b] = ideas as [number, number | undefined];
-      if (!allowed(a, b) || (b !== undefined && !allowed(b, a))) continue;
-      let net = gain - cost(a, stage.from, units[0]!, before);
-      let prices = relaxed.idea[a]! + (model.grownUp[a] ? relaxed.grownUp * units[0]! : 0);
-      let mask = model.family[a]!;
-      if (b !== undefined) {
-        const first = { stage: s, idea: a, units: units[0]!, from: stage.from };
-        net -= cost(b, stage.from + units[0]! * GRID, units[1]!, first);
-        prices += relaxed.idea[b]! + (model.grownUp[b] ? relaxed.grownUp * units[1]! : 0);
-        mask |= model.family[b]!;
-      }
-      const bound = upperWith(s + 1, rest + net - prices, mask);
-      if (hopeful(bound)) choices.push({ ideas, units, worth: net, bound });
+    for (const filling of stage.fillings) {
+      const { ideas, units, worth: gain } = filling;
+      if (!ideas.every((idea, n) => allowed(idea, ideas[1 - n]))) continue;
+      const [prices, mask] = priceOf(filling);
+      const hope = upper(s + 1, rest + gain - prices, mask);
+      if (!hopeful(hope - leastLost(endings))) continue;
+      const items = ideas.map((idea, n) => ({ idea, units: units[n]! }));
+      const then = endingsAfter(model, stage, items, endings);
+      const bound = hope - leastLost(then);
+      if (hopeful(bound)) choices.push({ items, worth: gain, bound, endings: then });
     }
-    if (!stage.fillings.length) choices.push({ ideas: [], units: [], worth: 0, bound: upper(s + 1, rest) });
-    else {
-      const bound = upper(s + 1, rest) - EMPTY_MOMENT;
-      if (hopeful(bound)) choices.push({ ideas: [], units: [], worth: -EMPTY_MOMENT, bound });
-    }
-    branch(s, stage.from, choices, () => visit(s + 1, capLeft, after));
+    const none = stage.fillings.length ? -EMPTY_MOMENT : 0;
+    const bound = upper(s + 1, rest + none) - leastLost(endings);
+    if (hopeful(bound)) choices.push({ items: [], worth: none, bound, endings });
+    branch(s, choices, ({ items, endings: then }) => {
+      if (items.length) filled.push(s);
+      visit(s + 1, capLeft, after, then!);
+      if (items.length) filled.pop();
+    });
   }
 
-  const upperWith = (stage: number, rest: number, mask: number) => {
-    const before = met;
-    met |= mask;
-    const bound = upper(stage, rest);
-    met = before;
-    return bound;
-  };
-
-  function fill(s: number, n: number, units: number, capLeft: number, kept: number) {
-    const stage = stages[s]!;
-    const choices: Choice[] = [];
-    const keeps = kept || staysFree(stage, n, units) ? 1 : 0;
-    const after = keptAfter(model, s, keeps);
-    const closing = n ? 0 : -stage.emptyCost;
-    if (after >= 0) {
-      const bound = upper(s + 1, closing + relaxed.rest[s + 1]![capLeft * 2 + after]!);
-      if (hopeful(bound)) choices.push({ ideas: [], units: [], worth: closing, bound });
+  function priceOf({ ideas, units }: Filling): [number, number] {
+    let prices = 0;
+    let mask = 0;
+    for (let n = 0; n < ideas.length; n++) {
+      const idea = ideas[n]!;
+      prices += relaxed.idea[idea]! + (model.grownUp[idea] ? relaxed.grownUp * units[n]! : 0);
+      mask |= model.family[idea]!;
     }
-    const from = stage.from + GRID * (units + n);
-    if (n < stage.most && left[stage.window]! > 0) {
-      const before = path[path.length - 1];
-      const place = n ? NOT_FIRST : stage.firstCost;
-      const calmOnly = from <= stage.settleUntil;
-      for (const { idea, base, lengths } of stage.candidates) {
-        if (!allowed(idea) || (calmOnly && model.ideas[idea]!.energy > 1)) continue;
-        for (const length of lengths) {
-          if (units + length + n > stage.room || length > capLeft) break;
-          if (from + length * GRID > model.latest[idea]!) break;
-          if (model.screen[idea] && screen + length > model.screenCap) break;
-          const gain = base + (terms.minutes ? length >> 1 : 0) - place - cost(idea, from, length, before);
-          const rest = completion(model, relaxed, s, n + 1, units + length, capLeft - length, kept);
-          const prices =
-            relaxed.idea[idea]! +
-            ((model.screen[idea] ? relaxed.screen : 0) + (model.grownUp[idea] ? relaxed.grownUp : 0)) *
-              length;
-          const bound = upperWith(s, rest + gain - prices, model.family[idea]!);
-          if (hopeful(bound)) choices.push({ ideas: [idea], units: [length], worth: gain, bound });
-        }
+    return [prices, mask];
+  }
+
+  function fill(
+    s: number,
+    items: readonly Item[],
+    units: number,
+    capLeft: number,
+    kept: number,
+    endings: readonly Ending[],
+  ) {
+    const stage = stages[s]!;
+    const n = items.length;
+    const choices: Choice[] = [];
+    const lost = leastLost(endings);
+    const after = keptAfter(model, s, kept || staysFree(stage, n, units) ? 1 : 0);
+    if (after >= 0) {
+      const closing = n ? 0 : -stage.emptyCost;
+      const hope = upper(s + 1, closing + relaxed.rest[s + 1]![capLeft * 2 + after]!);
+      if (hopeful(hope - lost)) {
+        const then = endingsAfter(model, stage, items, endings);
+        const bound = hope - leastLost(then);
+        if (hopeful(bound)) choices.push({ items: [], worth: closing, bound, endings: then });
       }
     }
-    branch(s, from, choices, ({ ideas, units: [length] }) => {
-      if (!ideas.length) return visit(s + 1, capLeft, after);
+    if (n < stage.most && left[stage.window]! > 0) more(s, items, units, capLeft, kept, lost, choices);
+    branch(s, choices, ({ items: [item], endings: then }) => {
+      if (then) {
+        if (n) filled.push(s);
+        visit(s + 1, capLeft, after, then);
+        if (n) filled.pop();
+        return;
+      }
       left[stage.window]!--;
-      fill(s, n + 1, units + length!, capLeft - length!, kept);
+      fill(s, [...items, item!], units + item!.units, capLeft - item!.units, kept, endings);
       left[stage.window]!++;
     });
   }
 
-  visit(0, model.cap, 0);
+  /** One more placement in an open stage; where the order is open, ideas come in the order of their numbers. */
+  function more(
+    s: number,
+    items: readonly Item[],
+    units: number,
+    capLeft: number,
+    kept: number,
+    lost: number,
+    choices: Choice[],
+  ) {
+    const stage = stages[s]!;
+    const n = items.length;
+    const from = stage.from + GRID * (units + n);
+    const place = n ? NOT_FIRST : stage.firstCost;
+    const calmOnly = from <= stage.settleUntil;
+    const after = isOrderOpen(stage) && n ? items[n - 1]!.idea : -1;
+    for (const { idea, base, lengths } of stage.candidates) {
+      if (idea <= after || !allowed(idea) || (calmOnly && model.ideas[idea]!.energy > 1)) continue;
+      const perUnit = (model.screen[idea] ? relaxed.screen : 0) + (model.grownUp[idea] ? relaxed.grownUp : 0);
+      for (const length of lengths) {
+        if (units + length + n > stage.room || length > capLeft) break;
+        if (model.screen[idea] && screen + length > model.screenCap) break;
+        const gain = base + (terms.minutes ? length >> 1 : 0) - place;
+        const rest = completion(model, relaxed, s, n + 1, units + length, capLeft - length, kept);
+        const prices = relaxed.idea[idea]! + perUnit * length;
+        const bound = upper(s, rest + gain - prices, model.family[idea]!) - lost;
+        if (hopeful(bound))
+          choices.push({ items: [{ idea, units: length }], worth: gain, bound, endings: undefined });
+      }
+    }
+  }
+
+  visit(0, model.cap, 0, START);
   const bound = Math.max(Math.floor(outcome.score + EPSILON), Math.floor(open + EPSILON));
   return { ...outcome, bound, nodes: count };
 }
-
-/** Fresh prices of nothing. */
-export const unpriced = relaxedOf;

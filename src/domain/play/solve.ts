@@ -42,13 +42,15 @@ function climbDown(model: Model, relaxed: Relaxed, start: Outcome, top: number, 
     const levels = goal - floor;
     const found = search(model, relaxed, goal - 1, Math.ceil((nodes - used) / levels), true);
     used += found.nodes;
-    if (found.steps.length) return { ...found, bound: Math.max(bound, found.score), nodes: used };
+    if (found.steps.length)
+      return { ...found, bound: Math.max(bound, Math.floor(found.score + EPSILON)), nodes: used };
     // every branch was seen: nothing is worth that much
     if (found.bound < goal && bound === goal) bound = goal - 1;
   }
   const rest = floor > start.score ? search(model, relaxed, start.score, nodes) : undefined;
-  if (rest?.steps.length) return { ...rest, bound: Math.max(rest.score, bound), nodes: used + rest.nodes };
-  return { ...start, bound: Math.max(bound, start.score), nodes: used };
+  if (rest?.steps.length)
+    return { ...rest, bound: Math.max(Math.floor(rest.score + EPSILON), bound), nodes: used + rest.nodes };
+  return { ...start, bound: Math.max(bound, Math.floor(start.score + EPSILON)), nodes: used };
 }
 
 /**
