@@ -25,6 +25,8 @@ export default defineConfig({
     hasTouch: true,
     locale: 'en-GB',
     timezoneId: 'Europe/London',
+    // filling the offline store takes more than most tests do: only those about it let the worker run
+    serviceWorkers: 'block',
     launchOptions: launchOptions(),
   },
   webServer: {

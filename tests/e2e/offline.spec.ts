@@ -13,6 +13,9 @@ import {
 } from '../helpers/builds.ts';
 import { resultAddress, scriptRuns, Taps, tapTo, words } from '../helpers/pages.ts';
 
+// the offline copy is a part of what is looked at
+test.use({ serviceWorkers: 'allow' });
+
 test.describe.configure({ timeout: 120_000 });
 
 /** The page itself, not one that stands in for it, and its script runs. */

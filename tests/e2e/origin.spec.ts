@@ -4,6 +4,9 @@ import path from 'node:path';
 import { expect, test } from '@playwright/test';
 import { built, LANGUAGES, resultAddress, routesOf, scriptRuns } from '../helpers/pages.ts';
 
+// the offline copy is a part of what is looked at
+test.use({ serviceWorkers: 'allow' });
+
 for (const language of LANGUAGES)
   test(`${language}: no page asks anything of another origin`, async ({ page, baseURL }) => {
     const own = new URL(baseURL!).origin;

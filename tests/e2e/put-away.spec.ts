@@ -10,6 +10,9 @@ import { leaveNotes } from '../helpers/kept-notes.ts';
 import { built, chosen, keptNotes, routesOf, scriptRuns, words } from '../helpers/pages.ts';
 import { fingerOn } from '../helpers/phones.ts';
 
+// the offline copy is a part of what is looked at
+test.use({ serviceWorkers: 'allow' });
+
 const english = words('en');
 const MINUTE = 60_000;
 const HELD = 2_100;

@@ -15,6 +15,9 @@ import {
 } from '../helpers/builds.ts';
 import { scriptRuns, words } from '../helpers/pages.ts';
 
+// the offline copy is a part of what is looked at
+test.use({ serviceWorkers: 'allow' });
+
 // one after the other: the new version is built once
 test.describe.configure({ mode: 'serial', timeout: 180_000 });
 
