@@ -52,9 +52,9 @@ export function staysFree(stage: Stage, count: number, used: number): boolean {
 
 /** The flag with which the next stage begins; −1 where a half of the day ended without its half-hour. */
 export function keptAfter(model: Model, stage: number, kept: number): number {
-  const { morning } = model.stages[stage]!;
-  if (model.stages[stage + 1]?.morning === morning) return kept;
-  return (morning ? model.freeWanted.morning : model.freeWanted.afternoon) && !kept ? -1 : 0;
+  const { morning, keeps } = model.stages[stage]!;
+  if (model.stages[stage + 1]?.morning === morning) return keeps ? 1 : kept;
+  return (morning ? model.freeWanted.morning : model.freeWanted.afternoon) && !kept && !keeps ? -1 : 0;
 }
 
 /** An empty frame for bounds of this model. */

@@ -57,6 +57,10 @@ export interface Stage {
   freeFrom: number;
   freeEnd: number;
   morning: boolean;
+  /** A half-hour stays free in it, whatever else is planned. */
+  keeps: boolean;
+  /** Units between two placements. */
+  gap: 0 | 1;
   open: boolean;
   /** Open: most placements, what the first costs, what none costs, and until when only calm things start. */
   most: number;
@@ -231,6 +235,7 @@ export function modelOf(problem: DayProblem, stay: readonly Placement[] = []): M
         freeFrom,
         freeEnd,
         open: true,
+        gap: 1,
         most: Math.max(0, left[w]!),
         firstCost: pins.length ? NOT_FIRST : 0,
         emptyCost: terms.day && problem.bored && !pins.length && window.minutes > LONG_WINDOW ? 3 : 0,
@@ -314,6 +319,8 @@ function closed(window: number, from: number, morning: boolean): Stage {
     freeFrom: from,
     freeEnd: from,
     morning,
+    keeps: false,
+    gap: 0,
     open: false,
     most: 0,
     firstCost: 0,

@@ -64,7 +64,7 @@ export function endingsAfter(
 ): readonly Ending[] {
   if (!items.length) return endings;
   const after: Ending[] = [];
-  const gap = stage.open ? GRID : 0;
+  const gap = GRID * stage.gap;
   for (const order of (isOrderOpen(stage) ? ORDERS : AS_GIVEN)[items.length]!) {
     let at = stage.from;
     let lost = 0;

@@ -63,7 +63,7 @@ function stepsTo(model: Model, last: Ending, stages: readonly number[]): Step[] 
     const here: Step[] = [];
     for (const { idea, units } of ending.order) {
       here.push({ stage: stages[n]!, idea, units, from: at });
-      at += (units + (stage.open ? 1 : 0)) * GRID;
+      at += (units + stage.gap) * GRID;
     }
     steps.unshift(...here);
     ending = ending.before;

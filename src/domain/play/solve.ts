@@ -1,6 +1,7 @@
 /** From a compiled day to its best plan: prices, drafts, then the search for what is left between them. */
 import { improvePrices, relaxedOf, type Relaxed } from './bound.ts';
 import { GRID } from './feasible.ts';
+import { improveNearby } from './nearby.ts';
 import { STAYS, type Model } from './model.ts';
 import { draftOn, polish, worthsOf, type Draft } from './polish.ts';
 import { familyPoints, search, type Outcome, type Step } from './search.ts';
@@ -17,11 +18,11 @@ const EPSILON = 1e-6;
 
 function stepsOf(model: Model, draft: Draft): Step[] {
   return draft.flatMap((puts, stage) => {
-    const { from, open } = model.stages[stage]!;
+    const { from, gap } = model.stages[stage]!;
     let at = from;
     return puts.map(({ idea, units }) => {
       const step = { stage, idea, units, from: at };
-      at += (units + (open ? 1 : 0)) * GRID;
+      at += (units + gap) * GRID;
       return step;
     });
   });
@@ -37,20 +38,25 @@ const MOST_GOALS = 12;
 function climbDown(model: Model, relaxed: Relaxed, start: Outcome, top: number, nodes: number): Outcome {
   let bound = top;
   let used = 0;
+  const before = start.nodes;
   const floor = Math.max(Math.floor(start.score), top - MOST_GOALS);
   for (let goal = top; goal > floor; goal--) {
     const levels = goal - floor;
     const found = search(model, relaxed, goal - 1, Math.ceil((nodes - used) / levels), true);
     used += found.nodes;
     if (found.steps.length)
-      return { ...found, bound: Math.max(bound, Math.floor(found.score + EPSILON)), nodes: used };
+      return { ...found, bound: Math.max(bound, Math.floor(found.score + EPSILON)), nodes: before + used };
     // every branch was seen: nothing is worth that much
     if (found.bound < goal && bound === goal) bound = goal - 1;
   }
   const rest = floor > start.score ? search(model, relaxed, start.score, nodes) : undefined;
   if (rest?.steps.length)
-    return { ...rest, bound: Math.max(Math.floor(rest.score + EPSILON), bound), nodes: used + rest.nodes };
-  return { ...start, bound: Math.max(bound, Math.floor(start.score + EPSILON)), nodes: used };
+    return {
+      ...rest,
+      bound: Math.max(Math.floor(rest.score + EPSILON), bound),
+      nodes: before + used + rest.nodes,
+    };
+  return { ...start, bound: Math.max(bound, Math.floor(start.score + EPSILON)), nodes: before + used };
 }
 
 /**
@@ -62,16 +68,26 @@ export function solve(model: Model, effort: Effort, stay: boolean): Outcome {
   const relaxed = relaxedOf(model);
   const worths = worthsOf(model);
   let best: Outcome = { steps: [], score: -Infinity, bound: Infinity, nodes: 0 };
+  let draft: Draft = [];
+  const keep = (next: Draft, score: number) => {
+    if (score <= best.score) return;
+    draft = next;
+    best = { ...best, steps: stepsOf(model, next), score };
+  };
   const ceiling = improvePrices(model, relaxed, effort.steps, familyPoints(model), (slots) => {
-    const draft = draftOn(model, relaxed, worths, slots);
-    const score = polish(model, worths, draft, effort.tries);
-    if (score > best.score) best = { ...best, steps: stepsOf(model, draft), score };
+    const next = draftOn(model, relaxed, worths, slots);
+    keep(next, polish(model, worths, next, effort.tries));
     return Math.floor(best.score + EPSILON);
   });
   const top = Math.floor(ceiling + EPSILON);
-  const proven = { ...best, bound: Math.max(top, Math.floor(best.score + EPSILON)) };
-  if (!stay && proven.bound <= best.score) return proven;
-  best = climbDown(model, relaxed, best, top, effort.nodes);
+  if (draft.length && best.score < top) {
+    const start = { draft, worth: best.score };
+    const near = improveNearby(model, relaxed, worths, start, top, Math.floor(effort.nodes / 2));
+    keep(near.draft, near.worth);
+    best.nodes += near.nodes;
+  }
+  best.bound = Math.max(top, Math.floor(best.score + EPSILON));
+  if (best.score < best.bound) best = climbDown(model, relaxed, best, top, effort.nodes - best.nodes);
   if (!stay) return best;
   const calmer = search(model, relaxed, best.score, Math.max(0, effort.nodes - best.nodes), false, STAYS);
   if (calmer.steps.length) best = { ...best, steps: calmer.steps };
