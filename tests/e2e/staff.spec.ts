@@ -211,6 +211,7 @@ test.describe('the staff’s page', () => {
     await page.goto('/pl/for-staff/');
     const questions = page.locator('[data-staff="questions"] li');
     await expect(questions).toHaveCount(1);
+    await expect(page.locator('h1 [lang]')).toHaveCount(2);
     const text = seen(await questions.innerText());
     expect(text.match(/Czy to boli\?/g)).toHaveLength(1);
     expect(text).toContain(english['notes:question.quoted']!.replace('{{text}}', 'Czy to boli?'));
