@@ -4,7 +4,7 @@
  * The prices are found by a fixed number of steps, in plain arithmetic, so they are the same on every engine.
  */
 import { GRID, LONG_FREE, NOON } from './feasible.ts';
-import { EMPTY_MOMENT, type Model, type Stage } from './model.ts';
+import type { Model, Stage } from './model.ts';
 import { GROWN_UP_STEP, NOT_FIRST } from './objective.ts';
 
 export const IMPOSSIBLE = -1e9;
@@ -176,8 +176,8 @@ function combine(model: Model, relaxed: Relaxed, s: number): void {
 }
 
 function solveClosed(model: Model, relaxed: Relaxed, s: number): void {
-  const { fillings } = model.stages[s]!;
-  let best = -EMPTY_MOMENT;
+  const { fillings, emptyCost } = model.stages[s]!;
+  let best = -emptyCost;
   let choice = -1;
   for (let f = 0; f < fillings.length; f++) {
     const { ideas, units, worth } = fillings[f]!;
@@ -191,8 +191,7 @@ function solveClosed(model: Model, relaxed: Relaxed, s: number): void {
       choice = f;
     }
   }
-  // a moment for which nothing was ever possible costs nothing: it is reported, not scored
-  relaxed.closed[s] = fillings.length ? best : 0;
+  relaxed.closed[s] = best;
   relaxed.filling[s] = choice;
   const [rest, next] = [relaxed.rest[s]!, relaxed.rest[s + 1]!];
   for (let kept = 0; kept < 2; kept++) {

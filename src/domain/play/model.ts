@@ -62,7 +62,7 @@ export interface Stage {
   /** Units between two placements. */
   gap: 0 | 1;
   open: boolean;
-  /** Open: most placements, what the first costs, what none costs, and until when only calm things start. */
+  /** Open: most placements, what the first costs, what none costs (in a moment, too), and until when only calm things start. */
   most: number;
   firstCost: number;
   emptyCost: number;
@@ -211,7 +211,12 @@ export function modelOf(problem: DayProblem, stay: readonly Placement[] = []): M
       for (const filling of fillings)
         filling.worth += STAYS * filling.ideas.filter((index) => staying.includes(ideas[index]!.id)).length;
       const over = window.from < (problem.notBefore ?? 0) && !pins.length;
-      stages.push({ ...closed(w, window.from, inMorning(window)), fillings: over ? [] : fillings });
+      stages.push({
+        ...closed(w, window.from, inMorning(window)),
+        // a moment for which nothing is possible costs nothing: it is reported, not scored
+        emptyCost: over || !fillings.length ? 0 : EMPTY_MOMENT,
+        fillings: over ? [] : fillings,
+      });
       return;
     }
     let from = Math.max(window.from, GRID * Math.ceil((problem.notBefore ?? 0) / GRID));

@@ -3,7 +3,7 @@
  * is.
  */
 import { relaxedOf, solveRelaxed, staysFree, type Relaxed } from './bound.ts';
-import { EMPTY_MOMENT, type Filling, type Model, type Stage } from './model.ts';
+import type { Filling, Model, Stage } from './model.ts';
 import { NOT_FIRST } from './objective.ts';
 import type { Draft, Put, Worths } from './polish.ts';
 import { search, type Step } from './search.ts';
@@ -13,20 +13,23 @@ const unitsOf = (puts: readonly Put[]) => puts.reduce((sum, { units }) => sum + 
 /** A stage in which everything stays as the draft has it. */
 function standing(model: Model, worths: Worths, s: number, puts: readonly Put[]): Stage {
   const stage = model.stages[s]!;
-  // a moment for which nothing was ever possible costs nothing
-  if (!stage.open && !stage.fillings.length) return stage;
-  let worth = puts.length ? 0 : stage.open ? -stage.emptyCost : -EMPTY_MOMENT;
+  if (!stage.open) {
+    const same = ({ ideas, units }: Filling) =>
+      ideas.length === puts.length && puts.every((put, n) => put.idea === ideas[n] && put.units === units[n]);
+    return { ...stage, fillings: stage.fillings.filter(same) };
+  }
+  let worth = puts.length ? 0 : -stage.emptyCost;
   puts.forEach(({ idea, units }, n) => {
     worth += worths.base[s]![idea]!;
-    if (stage.open) worth += (model.terms.minutes ? units >> 1 : 0) - (n ? NOT_FIRST : stage.firstCost);
+    worth += (model.terms.minutes ? units >> 1 : 0) - (n ? NOT_FIRST : stage.firstCost);
   });
   const filling: Filling = {
     ideas: puts.map(({ idea }) => idea),
     units: puts.map(({ units }) => units),
     worth,
   };
-  const keeps = stage.open && staysFree(stage, puts.length, unitsOf(puts));
-  return { ...stage, open: false, keeps, candidates: [], fillings: [filling] };
+  const keeps = staysFree(stage, puts.length, unitsOf(puts));
+  return { ...stage, open: false, emptyCost: 0, keeps, candidates: [], fillings: [filling] };
 }
 
 /** The model in which only `free` stages can change. */

@@ -102,7 +102,7 @@ export function draftWorth(model: Model, worths: Worths, draft: Draft): number {
       if (!puts.length) worth -= stage.emptyCost;
       cap -= used;
       if (staysFree(stage, puts.length, used)) kept = 1;
-    } else if (!puts.length && stage.fillings.length) worth -= EMPTY_MOMENT;
+    } else if (!puts.length) worth -= stage.emptyCost;
     kept = keptAfter(model, s, kept);
     if (kept < 0) return -Infinity;
   }

@@ -4,7 +4,7 @@
  */
 import { completion, freeBudget, keptAfter, staysFree, type Relaxed } from './bound.ts';
 import { GRID } from './feasible.ts';
-import { EMPTY_MOMENT, type Filling, type Model } from './model.ts';
+import type { Filling, Model } from './model.ts';
 import { FAMILY, grownUpCost, NOT_FIRST } from './objective.ts';
 import { endingsAfter, isOrderOpen, leastLost, START, type Ending, type Item } from './order.ts';
 
@@ -183,7 +183,7 @@ export function search(
       const bound = hope - leastLost(then);
       if (hopeful(bound)) choices.push({ items, worth: gain, bound, endings: then });
     }
-    const none = stage.fillings.length ? -EMPTY_MOMENT : 0;
+    const none = -stage.emptyCost;
     const bound = upper(s + 1, rest + none) - leastLost(endings);
     if (hopeful(bound)) choices.push({ items: [], worth: none, bound, endings });
     branch(s, choices, ({ items, endings: then }) => {
