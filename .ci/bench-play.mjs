@@ -1,0 +1,149 @@
+// A day of play: time and proof of our own planner beside HiGHS, a general solver, on the same model and days.
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { gzipSync } from 'node:zlib';
+import loadHighs from 'highs';
+import { build } from 'vite';
+
+const DAYS = 200;
+// the general solver needs seconds a day
+const BESIDE = 12;
+const GROWTH = [4, 8, 12, 16];
+
+const at = (values, share) => [...values].sort((a, b) => a - b)[Math.floor((values.length - 1) * share)];
+
+async function load(root, sources, outDir, minify) {
+  await build({
+    root,
+    configFile: false,
+    logLevel: 'error',
+    publicDir: false,
+    build: {
+      ssr: true,
+      outDir,
+      emptyOutDir: true,
+      minify,
+      rollupOptions: {
+        input: Object.fromEntries(
+          Object.entries(sources).map(([name, file]) => [name, path.join(root, file)]),
+        ),
+        output: { entryFileNames: '[name].mjs', chunkFileNames: '[name]-[hash].mjs' },
+      },
+    },
+  });
+}
+
+/** The planner alone in one minified file, as a worker would load it. */
+async function plannerBytes(root) {
+  const outDir = mkdtempSync(path.join(tmpdir(), 'bench-play-'));
+  const result = await build({
+    root,
+    configFile: false,
+    logLevel: 'error',
+    publicDir: false,
+    build: {
+      write: false,
+      outDir,
+      lib: { entry: path.join(root, 'src/domain/play/replan.ts'), formats: ['es'], fileName: 'planner' },
+    },
+  });
+  rmSync(outDir, { recursive: true, force: true });
+  const [{ output }] = [result].flat();
+  return gzipSync(output.map(({ code }) => code ?? '').join('')).length;
+}
+
+const planOf = (result) => (result.kind === 'plan' ? result : result.rest);
+
+export async function playFigures(root) {
+  const outDir = mkdtempSync(path.join(tmpdir(), 'bench-play-'));
+  const sources = {
+    plan: 'src/domain/play/plan.ts',
+    ideas: 'src/content/ideas.ts',
+    days: 'tests/helpers/play-days.ts',
+    lp: 'tests/helpers/play-lp.ts',
+  };
+  await load(root, sources, outDir, false);
+  const modules = await Promise.all(
+    Object.keys(sources).map((name) => import(pathToFileURL(path.join(outDir, `${name}.mjs`)).href)),
+  );
+  rmSync(outDir, { recursive: true, force: true });
+  const { planDay, IDEAS, madeUpDay, dayAsLp } = Object.assign({}, ...modules);
+  const rows = [];
+  const row = (name, value, unit, digits, target) => rows.push({ name, value, unit, digits, target });
+  const timed = (problem) => {
+    const start = performance.now();
+    const plan = planOf(planDay(problem));
+    return { plan, ms: performance.now() - start };
+  };
+  row('planner, minified', (await plannerBytes(root)) / 1024, 'KiB gzip', 1, 12);
+  for (let seed = 1; seed <= 10; seed++) timed(madeUpDay(seed, { ideas: IDEAS }));
+
+  const named = { 'the library': IDEAS, '136 made-up ideas': undefined };
+  for (const [name, ideas] of Object.entries(named)) {
+    const runs = Array.from({ length: DAYS }, (_, n) => timed(madeUpDay(n + 1, { ideas })));
+    const times = runs.map(({ ms }) => ms);
+    const gaps = runs.map(({ plan }) => plan.bound - plan.score);
+    row(`12 windows, ${name}, median of ${DAYS} days`, at(times, 0.5), 'ms', 0, 60);
+    row(`12 windows, ${name}, 99th percentile`, at(times, 0.99), 'ms', 0, 400);
+    row(`12 windows, ${name}, proven best`, (100 * gaps.filter((gap) => !gap).length) / DAYS, '%', 0);
+    row(
+      `12 windows, ${name}, best or one point from it`,
+      (100 * gaps.filter((gap) => gap <= 1).length) / DAYS,
+      '%',
+      0,
+    );
+    row(`12 windows, ${name}, widest gap`, Math.max(...gaps), 'points', 0);
+  }
+
+  const highs = await loadHighs();
+  const [ours, theirs] = [[], []];
+  let same = 0;
+  let short = 0;
+  for (let seed = 1; seed <= BESIDE; seed++) {
+    const problem = madeUpDay(seed);
+    const { plan, ms } = timed(problem);
+    const model = dayAsLp(problem, false);
+    const start = performance.now();
+    const { ObjectiveValue } = highs.solve(model, { mip_rel_gap: 0, mip_abs_gap: 0.5 });
+    theirs.push(performance.now() - start);
+    ours.push(ms);
+    const best = Math.round(ObjectiveValue);
+    // a day on which two moments want the same idea is counted apart
+    if (best > 0 && best > plan.bound) throw new Error(`bench › play › ${seed}: a bound was too low`);
+    if (best === plan.score) same++;
+    else short = Math.max(short, best - plan.score);
+  }
+  row(`12 windows beside HiGHS, same score`, (100 * same) / BESIDE, '%', 0);
+  row(`12 windows beside HiGHS, most points short`, short, 'points', 0);
+  row(`12 windows, HiGHS, median of ${BESIDE}`, at(theirs, 0.5), 'ms', 0);
+  row(`12 windows, HiGHS to ours, medians`, at(theirs, 0.5) / at(ours, 0.5), 'times', 0);
+  for (const windows of GROWTH) {
+    const runs = Array.from({ length: 20 }, (_, n) =>
+      timed(madeUpDay(n + 1, { windows, hard: windows / 4 })),
+    );
+    row(
+      `${windows} windows, 136 ideas, median of 20`,
+      at(
+        runs.map(({ ms }) => ms),
+        0.5,
+      ),
+      'ms',
+      0,
+    );
+  }
+  for (const count of [34, 68, 272]) {
+    const runs = Array.from({ length: 20 }, (_, n) => timed(madeUpDay(n + 1, { count })));
+    row(
+      `12 windows, ${count} ideas, median of 20`,
+      at(
+        runs.map(({ ms }) => ms),
+        0.5,
+      ),
+      'ms',
+      0,
+    );
+  }
+  return rows;
+}
