@@ -4,7 +4,7 @@
  */
 import { keptAfter, staysFree, type Relaxed, type Slot } from './bound.ts';
 import { GRID } from './feasible.ts';
-import { EMPTY_MOMENT, isMessy, type Model } from './model.ts';
+import { EMPTY_MOMENT, isMessy, type Model, type Stage } from './model.ts';
 import { bitsOf } from './search.ts';
 import { FAMILY, grownUpCost, NEAR_MINUTES, NOT_FIRST, SAME_KIND } from './objective.ts';
 
@@ -51,7 +51,13 @@ const stands = (worths: Worths, s: number, { idea, units }: Put) =>
   units >= worths.least[s]![idea]! &&
   units <= worths.most[s]![idea]!;
 
-/** What a draft is worth, or −Infinity where it breaks a rule. Moments hold one idea or, if nothing else, none. */
+const fillingAs = (stage: Stage, puts: readonly Put[]) =>
+  stage.fillings.find(
+    ({ ideas, units }) =>
+      ideas.length === puts.length && puts.every((put, n) => put.idea === ideas[n] && put.units === units[n]),
+  );
+
+/** What a draft is worth, or −Infinity where it breaks a rule. */
 export function draftWorth(model: Model, worths: Worths, draft: Draft): number {
   const { terms, stages } = model;
   let worth = 0;
@@ -70,12 +76,18 @@ export function draftWorth(model: Model, worths: Worths, draft: Draft): number {
     const puts = draft[s]!;
     let at = stage.from;
     let used = 0;
+    const chain = !stage.open && puts.length > 1;
+    if (chain) {
+      const filling = fillingAs(stage, puts);
+      if (!filling) return -Infinity;
+      worth += filling.worth;
+    }
     for (let n = 0; n < puts.length; n++) {
       const put = puts[n]!;
       const { idea, units } = put;
-      if (!stands(worths, s, put)) return -Infinity;
+      if (!chain && !stands(worths, s, put)) return -Infinity;
       const end = at + units * GRID;
-      worth += worths.base[s]![idea]!;
+      if (!chain) worth += worths.base[s]![idea]!;
       if (stage.open) {
         if (end > model.latest[idea]! || (at <= stage.settleUntil && model.ideas[idea]!.energy > 1))
           return -Infinity;
@@ -169,11 +181,33 @@ export function shareOut(
 
 const NOT_HERE = -10 * EMPTY_MOMENT;
 
+/** Moments that the relaxed day fills with two ideas get the two best that are still free; gives the ideas taken. */
+function chains(model: Model, relaxed: Relaxed, slots: readonly Slot[], draft: Draft): ReadonlySet<number> {
+  const taken = new Set<number>();
+  for (const { stage } of slots) {
+    const { open, fillings } = model.stages[stage]!;
+    if (open || draft[stage]!.length || fillings[relaxed.filling[stage]!]!.ideas.length < 2) continue;
+    let best = -Infinity;
+    for (const { ideas, units, worth } of fillings) {
+      const net = ideas.reduce((sum, idea) => sum - relaxed.idea[idea]!, worth);
+      if (net <= best || ideas.some((idea) => taken.has(idea))) continue;
+      best = net;
+      draft[stage] = ideas.map((idea, n) => ({ idea, units: units[n]! }));
+    }
+    for (const { idea } of draft[stage]!) taken.add(idea);
+  }
+  return taken;
+}
+
 /** A draft on the places of a relaxed day. */
-export function draftOn(model: Model, relaxed: Relaxed, worths: Worths, slots: readonly Slot[]): Draft {
+export function draftOn(model: Model, relaxed: Relaxed, worths: Worths, all: readonly Slot[]): Draft {
   const ideas = model.ideas.length;
+  const draft: Draft = model.stages.map(() => []);
+  const taken = chains(model, relaxed, all, draft);
+  const slots = all.filter(({ stage }) => !draft[stage]!.length);
   const shares = shareOut(slots.length, ideas + slots.length, (row, idea) => {
     const slot = slots[row]!;
+    if (taken.has(idea)) return NOT_HERE;
     const { open } = model.stages[slot.stage]!;
     if (idea >= ideas) return open ? 0 : -EMPTY_MOMENT;
     if (!stands(worths, slot.stage, { idea, units: slot.units })) return NOT_HERE;
@@ -185,7 +219,6 @@ export function draftOn(model: Model, relaxed: Relaxed, worths: Worths, slots: r
       base + (model.terms.minutes ? slot.units >> 1 : 0) - (slot.first ? 0 : NOT_FIRST) - priced * slot.units
     );
   });
-  const draft: Draft = model.stages.map(() => []);
   slots.forEach(({ stage, units }, row) => {
     if (shares[row]! < ideas) draft[stage]!.push({ idea: shares[row]!, units });
   });
@@ -290,6 +323,23 @@ export function polish(model: Model, worths: Worths, draft: Draft, tries: number
     }
     return false;
   };
+  /** A moment filled another way. */
+  const refill = (s: number): boolean => {
+    const old = draft[s]!;
+    const now = old.length ? (fillingAs(model.stages[s]!, old)?.worth ?? -Infinity) : -Infinity;
+    for (const { ideas, units, worth } of model.stages[s]!.fillings) {
+      if (worth <= now - 2 || ideas.some((idea) => used[idea] && !old.some((put) => put.idea === idea)))
+        continue;
+      draft[s] = ideas.map((idea, n) => ({ idea, units: units[n]! }));
+      if (better()) {
+        for (const { idea } of old) used[idea] = 0;
+        for (const idea of ideas) used[idea] = 1;
+        return true;
+      }
+      draft[s] = old;
+    }
+    return false;
+  };
   const remove = (s: number, n: number): boolean => {
     const [old] = draft[s]!.splice(n, 1);
     if (better()) {
@@ -318,7 +368,7 @@ export function polish(model: Model, worths: Worths, draft: Draft, tries: number
   const round = (): boolean => {
     let helped = false;
     for (let s = 0; s < draft.length && left > 0; s++) {
-      if (insert(s) || claim(s)) helped = true;
+      if ((model.stages[s]!.open ? insert(s) : refill(s)) || claim(s)) helped = true;
       for (let n = 0; n < draft[s]!.length && left > 0; n++)
         if (replace(s, n) || exchange(s, n) || remove(s, n)) helped = true;
     }
