@@ -13,6 +13,7 @@ const { serve } = await import('./serve.mjs');
 const { firstLoad, largestPaint, LOOK, PLAIN, tapAnswer, writePlainPage } = await import('./bench-page.mjs');
 const { codeTimes } = await import('./bench-code.mjs');
 const { noteFigures } = await import('./bench-notes.mjs');
+const { playFigures } = await import('./bench-play.mjs');
 const { summaryTimes } = await import('./bench-summary.mjs');
 
 const TIMES = 5;
@@ -103,3 +104,4 @@ try {
 for (const { name, value, unit, digits } of await codeTimes(root)) line(name, value, unit, { digits });
 for (const { name, value, unit, digits } of await summaryTimes(root)) line(name, value, unit, { digits });
 for (const { name, value, unit, ...shown } of await noteFigures(root)) line(name, value, unit, shown);
+for (const { name, value, unit, ...shown } of await playFigures(root)) line(name, value, unit, shown);

@@ -256,6 +256,8 @@ export function modelOf(problem: DayProblem, stay: readonly Placement[] = []): M
       const worth = baseOf(problem, idea, window) + points - (n ? NOT_FIRST : 0);
       stages.push({
         ...closed(w, pin.from, inMorning(window)),
+        // a pin stays, however little it is worth
+        emptyCost: EMPTY_MOMENT,
         fillings: [{ ideas: [index], units: [pin.minutes / GRID], worth }],
       });
       placed += pin.minutes;

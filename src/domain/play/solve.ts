@@ -12,7 +12,7 @@ export interface Effort {
   tries: number;
   nodes: number;
 }
-export const EFFORT: Effort = { steps: 400, tries: 2_000, nodes: 20_000 };
+export const EFFORT: Effort = { steps: 400, tries: 1_000, nodes: 20_000 };
 
 const EPSILON = 1e-6;
 
@@ -82,7 +82,7 @@ export function solve(model: Model, effort: Effort, stay: boolean): Outcome {
   const top = Math.floor(ceiling + EPSILON);
   if (draft.length && best.score < top) {
     const start = { draft, worth: best.score };
-    const near = improveNearby(model, relaxed, worths, start, top, Math.floor(effort.nodes / 2));
+    const near = improveNearby(model, relaxed, worths, start, top, Math.floor(effort.nodes * 0.8));
     keep(near.draft, near.worth);
     best.nodes += near.nodes;
   }
