@@ -1,58 +1,21 @@
 // Times our own code, built as the site builds it: the assessment at growing numbers of sightings, the drawing.
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import path from 'node:path';
-import { pathToFileURL } from 'node:url';
-import { build } from 'vite';
+import { loadBuilt, medianTime } from './bench-tools.mjs';
 
 const CAMERAS = ['whole', 'feet', 'close'];
 const FOCUSES = ['foot', 'bandage', 'heel', 'knee', 'thigh', 'bed-end', 'child'];
 const SIZES = [10, 1_000, 10_000];
 
-/** Median time of one call, in microseconds; `share` calls are timed together, since a clock tick is long. */
-function timeOf(call, share) {
-  const samples = [];
-  let kept;
-  for (let i = 0; i < 25; i++) {
-    const start = performance.now();
-    for (let j = 0; j < share; j++) kept = call();
-    samples.push(((performance.now() - start) * 1000) / share);
-  }
-  if (kept === undefined) throw new Error('bench › code: nothing came back');
-  // the first calls run before the engine has made them fast
-  return samples.slice(5).sort((a, b) => a - b)[10];
-}
+/** In microseconds: one call is short beside a tick of the clock, so many are timed together. */
+const timeOf = (call, share) => 1000 * medianTime('code', call, share);
 
 export async function codeTimes(root) {
-  const outDir = mkdtempSync(path.join(tmpdir(), 'bench-code-'));
-  const sources = {
-    assess: 'domain/signs/assess.ts',
-    signs: 'content/signs.ts',
-    ward: 'content/ward.ts',
-    paths: 'scene/paths.ts',
-    spec: 'scene/spec.ts',
-  };
-  await build({
-    root,
-    configFile: false,
-    logLevel: 'error',
-    publicDir: false,
-    build: {
-      ssr: true,
-      outDir,
-      emptyOutDir: true,
-      rollupOptions: {
-        input: Object.fromEntries(
-          Object.entries(sources).map(([name, file]) => [name, path.join(root, 'src', file)]),
-        ),
-        output: { entryFileNames: '[name].mjs', chunkFileNames: '[name]-[hash].mjs' },
-      },
-    },
-  });
-  const load = (name) => import(pathToFileURL(path.join(outDir, `${name}.mjs`)).href);
-  const [{ assess }, { SIGN_ROWS }, { WARD }, { drawScene }, { NEUTRAL }] = await Promise.all(
-    Object.keys(sources).map(load),
-  );
+  const { assess, SIGN_ROWS, WARD, drawScene, NEUTRAL } = await loadBuilt(root, [
+    'src/domain/signs/assess.ts',
+    'src/content/signs.ts',
+    'src/content/ward.ts',
+    'src/scene/paths.ts',
+    'src/scene/spec.ts',
+  ]);
 
   const now = 30_000_000;
   const context = {
@@ -90,6 +53,5 @@ export async function codeTimes(root) {
       const name = camera === 'close' ? `drawScene, close, ${focus}` : `drawScene, ${camera}`;
       rows.push({ name, value: timeOf(() => drawScene(spec), 20), unit: 'µs', digits: 0 });
     }
-  rmSync(outDir, { recursive: true, force: true });
   return rows;
 }

@@ -1,62 +1,21 @@
 // Passing notes on: bytes and times of our own code beside a general library for shared data (Yjs) on the same notes.
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import path from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { deflateRawSync } from 'node:zlib';
-import { build } from 'vite';
 import * as Y from 'yjs';
+import { loadBuilt, medianTime } from './bench-tools.mjs';
 
 const FORTNIGHT = 600;
 const MANY = 10_000;
 const SEED = 12;
 
-/** Median time of one call in milliseconds, after a few that make the engine fast. */
-function timeOf(call) {
-  const samples = [];
-  let kept;
-  for (let i = 0; i < 15; i++) {
-    const start = performance.now();
-    kept = call();
-    samples.push(performance.now() - start);
-  }
-  if (kept === undefined) throw new Error('bench › notes: nothing came back');
-  return samples.slice(4).sort((a, b) => a - b)[5];
-}
-
 /** The notes' code as the site has it, and the made-up fortnight of the tests. */
-async function load(root) {
-  const outDir = mkdtempSync(path.join(tmpdir(), 'bench-notes-'));
-  const sources = {
-    entries: 'src/domain/notes/entries.ts',
-    pack: 'src/domain/notes/pack.ts',
-    frames: 'src/domain/notes/frames.ts',
-    file: 'src/domain/notes/file.ts',
-    fortnight: 'tests/helpers/fortnight.ts',
-  };
-  await build({
-    root,
-    configFile: false,
-    logLevel: 'error',
-    publicDir: false,
-    build: {
-      ssr: true,
-      outDir,
-      emptyOutDir: true,
-      rollupOptions: {
-        input: Object.fromEntries(
-          Object.entries(sources).map(([name, file]) => [name, path.join(root, file)]),
-        ),
-        output: { entryFileNames: '[name].mjs', chunkFileNames: '[name]-[hash].mjs' },
-      },
-    },
-  });
-  const modules = await Promise.all(
-    Object.keys(sources).map((name) => import(pathToFileURL(path.join(outDir, `${name}.mjs`)).href)),
-  );
-  rmSync(outDir, { recursive: true, force: true });
-  return Object.assign({}, ...modules);
-}
+const load = (root) =>
+  loadBuilt(root, [
+    'src/domain/notes/entries.ts',
+    'src/domain/notes/pack.ts',
+    'src/domain/notes/frames.ts',
+    'src/domain/notes/file.ts',
+    'tests/helpers/fortnight.ts',
+  ]);
 
 /** What a phone with these notes would send: a map from id to note. */
 function updateOf(entries) {
@@ -99,13 +58,13 @@ export async function noteFigures(root) {
     row(`${name}, frames`, framesOf(ours).needed, 'frames', 0, 15);
     row(
       `${name}, packing`,
-      timeOf(() => packNotes(notes)),
+      medianTime('notes', () => packNotes(notes)),
       'ms',
       1,
     );
     row(
       `${name}, unpacking`,
-      timeOf(() => unpackNotes(ours)),
+      medianTime('notes', () => unpackNotes(ours)),
       'ms',
       1,
     );
@@ -121,10 +80,10 @@ export async function noteFigures(root) {
   const many = fortnight(MANY, SEED, 'even');
   const [a, b] = halves(many);
   if (mergeNotes(a, b).length !== MANY) throw new Error('bench › notes: a note was lost in the merge');
-  const ours = timeOf(() => mergeNotes(a, b));
+  const ours = medianTime('notes', () => mergeNotes(a, b));
   row(`merge of ${MANY} notes`, ours, 'ms', 2, 5);
   const [first, second] = [updateOf(a), updateOf(b)];
-  const theirs = timeOf(() => {
+  const theirs = medianTime('notes', () => {
     const shared = new Y.Doc();
     Y.applyUpdate(shared, first);
     Y.applyUpdate(shared, second);
@@ -136,13 +95,13 @@ export async function noteFigures(root) {
   row(`${MANY} notes, packed`, packed.length / 1024, 'KiB', 1);
   row(
     `${MANY} notes, packing`,
-    timeOf(() => packNotes(many)),
+    medianTime('notes', () => packNotes(many)),
     'ms',
     0,
   );
   row(
     `${MANY} notes, unpacking`,
-    timeOf(() => unpackNotes(packed)),
+    medianTime('notes', () => unpackNotes(packed)),
     'ms',
     0,
   );

@@ -1,11 +1,9 @@
 // A day of play: time and proof of our own planner beside HiGHS, a general solver, on the same model and days.
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import loadHighs from 'highs';
 import { build } from 'vite';
+import { loadBuilt } from './bench-tools.mjs';
 
 const DAYS = 200;
 // the general solver needs seconds a day
@@ -14,30 +12,8 @@ const GROWTH = [4, 8, 12, 16];
 
 const at = (values, share) => [...values].sort((a, b) => a - b)[Math.floor((values.length - 1) * share)];
 
-async function load(root, sources, outDir, minify) {
-  await build({
-    root,
-    configFile: false,
-    logLevel: 'error',
-    publicDir: false,
-    build: {
-      ssr: true,
-      outDir,
-      emptyOutDir: true,
-      minify,
-      rollupOptions: {
-        input: Object.fromEntries(
-          Object.entries(sources).map(([name, file]) => [name, path.join(root, file)]),
-        ),
-        output: { entryFileNames: '[name].mjs', chunkFileNames: '[name]-[hash].mjs' },
-      },
-    },
-  });
-}
-
 /** The planner alone in one minified file, as a worker would load it. */
 async function plannerBytes(root) {
-  const outDir = mkdtempSync(path.join(tmpdir(), 'bench-play-'));
   const result = await build({
     root,
     configFile: false,
@@ -45,11 +21,9 @@ async function plannerBytes(root) {
     publicDir: false,
     build: {
       write: false,
-      outDir,
       lib: { entry: path.join(root, 'src/domain/play/replan.ts'), formats: ['es'], fileName: 'planner' },
     },
   });
-  rmSync(outDir, { recursive: true, force: true });
   const [{ output }] = [result].flat();
   return gzipSync(output.map(({ code }) => code ?? '').join('')).length;
 }
@@ -57,19 +31,12 @@ async function plannerBytes(root) {
 const planOf = (result) => (result.kind === 'plan' ? result : result.rest);
 
 export async function playFigures(root) {
-  const outDir = mkdtempSync(path.join(tmpdir(), 'bench-play-'));
-  const sources = {
-    plan: 'src/domain/play/plan.ts',
-    ideas: 'src/content/ideas.ts',
-    days: 'tests/helpers/play-days.ts',
-    lp: 'tests/helpers/play-lp.ts',
-  };
-  await load(root, sources, outDir, false);
-  const modules = await Promise.all(
-    Object.keys(sources).map((name) => import(pathToFileURL(path.join(outDir, `${name}.mjs`)).href)),
-  );
-  rmSync(outDir, { recursive: true, force: true });
-  const { planDay, IDEAS, madeUpDay, dayAsLp } = Object.assign({}, ...modules);
+  const { planDay, IDEAS, madeUpDay, dayAsLp } = await loadBuilt(root, [
+    'src/domain/play/plan.ts',
+    'src/content/ideas.ts',
+    'tests/helpers/play-days.ts',
+    'tests/helpers/play-lp.ts',
+  ]);
   const rows = [];
   const row = (name, value, unit, digits, target) => rows.push({ name, value, unit, digits, target });
   const timed = (problem) => {

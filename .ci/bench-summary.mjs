@@ -1,9 +1,5 @@
 // Times the summary of the notes and its drawing, built as the site builds them, at growing numbers of notes.
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import path from 'node:path';
-import { pathToFileURL } from 'node:url';
-import { build } from 'vite';
+import { loadBuilt, medianTime } from './bench-tools.mjs';
 
 const SIZES = [10, 1_000, 10_000];
 const NOW = 30_000_000;
@@ -37,49 +33,14 @@ function notesOf(count, signs) {
   })).reverse();
 }
 
-/** Median time of one call, in milliseconds, after the engine has made it fast. */
-function timeOf(call, share) {
-  const samples = [];
-  let kept;
-  for (let i = 0; i < 15; i++) {
-    const start = performance.now();
-    for (let j = 0; j < share; j++) kept = call();
-    samples.push((performance.now() - start) / share);
-  }
-  if (kept === undefined) throw new Error('bench › summary: nothing came back');
-  return samples.slice(4).sort((a, b) => a - b)[5];
-}
-
 export async function summaryTimes(root) {
-  const outDir = mkdtempSync(path.join(tmpdir(), 'bench-summary-'));
-  const sources = {
-    summarise: 'domain/notes/summarise.ts',
-    timeline: 'domain/notes/timeline.ts',
-    pairs: 'domain/notes/pairs.ts',
-    signs: 'content/signs.ts',
-    ward: 'content/ward.ts',
-  };
-  await build({
-    root,
-    configFile: false,
-    logLevel: 'error',
-    publicDir: false,
-    build: {
-      ssr: true,
-      outDir,
-      emptyOutDir: true,
-      rollupOptions: {
-        input: Object.fromEntries(
-          Object.entries(sources).map(([name, file]) => [name, path.join(root, 'src', file)]),
-        ),
-        output: { entryFileNames: '[name].mjs', chunkFileNames: '[name]-[hash].mjs' },
-      },
-    },
-  });
-  const load = (name) => import(pathToFileURL(path.join(outDir, `${name}.mjs`)).href);
-  const [{ summarise }, { timelineOf }, { pairsOf }, { SIGN_ROWS }, { WARD }] = await Promise.all(
-    Object.keys(sources).map(load),
-  );
+  const { summarise, timelineOf, pairsOf, SIGN_ROWS, WARD } = await loadBuilt(root, [
+    'src/domain/notes/summarise.ts',
+    'src/domain/notes/timeline.ts',
+    'src/domain/notes/pairs.ts',
+    'src/content/signs.ts',
+    'src/content/ward.ts',
+  ]);
   const settings = {
     offsetMinutes: 60,
     child: { under3: false, canTell: 'yes' },
@@ -97,7 +58,7 @@ export async function summaryTimes(root) {
     let before;
     for (const size of SIZES) {
       const notes = notesOf(size, SIGN_ROWS);
-      const value = timeOf(() => call(notes), size > 5000 ? 1 : size > 500 ? 5 : 50);
+      const value = medianTime('summary', () => call(notes), size > 5000 ? 1 : size > 500 ? 5 : 50);
       rows.push({ name: `${name}, ${size} notes`, value, unit: 'ms', digits: 2 });
       if (before)
         rows.push({
@@ -109,6 +70,5 @@ export async function summaryTimes(root) {
       before = { size, value };
     }
   }
-  rmSync(outDir, { recursive: true, force: true });
   return rows;
 }

@@ -1,6 +1,7 @@
 /** This phone's notes: read once, added to, kept in step with other tabs. */
 import { correctedNotes } from '#domain/notes/clocks.ts';
 import { mergeNotes, type Entry, type NewEntry } from '#domain/notes/entries.ts';
+import { openSigns } from '#domain/notes/open.ts';
 import { reportOf } from '#domain/notes/report.ts';
 import { assess } from '#domain/signs/assess.ts';
 import { summarise } from '#domain/notes/summarise.ts';
@@ -124,4 +125,13 @@ export function assessNow(report: Pick<Report, 'answers' | 'details'> = {}): Ass
     ward: bedsideWard(),
   };
   return assess({ ...report, ...reportOf(entries, context) }, context);
+}
+
+/** Signs that wait for a nurse: what was reported, and what the soreness notes say by themselves (R17–R19). */
+export function openNow(): string[] {
+  const reported = openSigns(correctedNow());
+  const noted = assessNow()
+    .because.filter(({ rule }) => rule === 'R17' || rule === 'R18' || rule === 'R19')
+    .flatMap(({ signs }) => signs);
+  return [...reported, ...noted.filter((sign, at) => !reported.includes(sign) && noted.indexOf(sign) === at)];
 }

@@ -331,6 +331,15 @@ test.describe('the family’s phone takes it over', () => {
       await page.context().close();
     });
 
+  test('a language tapped before script has come keeps the card that came in the link', async ({ page }) => {
+    const code = encodeBedCard(cardMade(MADE));
+    // the page's own script never arrives; only the small file before the first paint does
+    await page.route('**/_app/**', (route) => route.abort());
+    await page.goto(`/#${code}`);
+    await page.locator('a.language[href$="/pl/"]').tap();
+    await page.waitForURL(`**/pl/bed-card/take/#${code}`);
+  });
+
   test('scene 2: the second step comes after the card’s minutes, and is the card’s', async ({ browser }) => {
     const page = await phone(browser, MADE);
     await takes(page, cardMade(MADE, { secondStepMinutes: 8, secondStep: 'go-to-desk' }));

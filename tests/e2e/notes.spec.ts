@@ -311,6 +311,27 @@ test.describe('striking, pairs, sums', () => {
 test.describe('where clocks go back at 02:00', () => {
   test.use({ timezoneId: 'Europe/London' });
 
+  test('sore in spite of medicine waits for a nurse on the first page and for staff, though nobody reported it', async ({
+    page,
+  }) => {
+    await page.clock.install({ time: new Date('2026-01-15T14:20:00Z') });
+    const now = new Date('2026-01-15T14:20:00Z');
+    await leaveNotes(page, [
+      noted(now, 100, { kind: 'sore', value: 6, scale: 'numbers', when: 'rest' }, 'a1b2c3-1'),
+      noted(now, 90, { kind: 'medicine-told' }, 'a1b2c3-2'),
+      noted(now, 20, { kind: 'sore', value: 6, scale: 'numbers', when: 'rest' }, 'a1b2c3-3'),
+    ]);
+    await page.goto('/en/look/');
+    await expect(page.locator('section[data-urgency="ring-now"]')).toContainText(
+      english['signs:sore-after-medicine.name']!,
+    );
+    await page.goto('/en/for-staff/');
+    await expect(page.locator('[data-open-sign="sore-after-medicine"]')).toHaveAttribute(
+      'data-urgency',
+      'ring-now',
+    );
+  });
+
   test('scene 18: half past one comes twice: summer time, then winter time, an hour apart', async ({
     page,
   }) => {

@@ -1,31 +1,10 @@
 /** Notes that cannot be kept never take the class away; notes that can be kept are not lost. */
 import { expect, test, type Page } from '@playwright/test';
+import { leaveRows } from '../helpers/kept-notes.ts';
 import { chosen, keptNotes, scriptRuns, words } from '../helpers/pages.ts';
 
 const english = words('en');
 const result = (page: Page) => page.locator('article[data-urgency]');
-
-/** Puts values into the store as an earlier visit, or a fault, might have left them. */
-async function leave(page: Page, rows: Record<string, unknown>) {
-  await page.goto('/icon.svg');
-  await page.evaluate(
-    (values) =>
-      new Promise<void>((resolve, reject) => {
-        const opening = indexedDB.open('bare-toes');
-        opening.onupgradeneeded = () => opening.result.createObjectStore('notes');
-        opening.onerror = () => reject(opening.error);
-        opening.onsuccess = () => {
-          const write = opening.result.transaction('notes', 'readwrite');
-          for (const [key, value] of Object.entries(values)) write.objectStore('notes').put(value, key);
-          write.oncomplete = () => {
-            opening.result.close();
-            resolve();
-          };
-        };
-      }),
-    rows,
-  );
-}
 
 const refusals = {
   blocked: () => {
@@ -130,7 +109,7 @@ test('choices that cannot be kept: the look works all the same', async ({ page }
 test('a broken value in the store is kept, shown as unknown, and counts; the new note is written beside it', async ({
   page,
 }) => {
-  await leave(page, { 'day-2026-01-15': 'rubbish', device: 42 });
+  await leaveRows(page, { 'day-2026-01-15': 'rubbish', device: 42 });
   await page.goto('/en/look/more/no-poo/');
   await expect(page.locator('[data-written]')).toBeVisible();
   // what cannot be read counts as "tell the nurse": never less

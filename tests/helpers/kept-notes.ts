@@ -25,6 +25,11 @@ export async function leaveNotes(
   const days: Record<string, Entry[]> = {};
   for (const note of notes)
     (days[`day-${new Date(note.t * 60_000).toISOString().slice(0, 10)}`] ??= []).push(note);
+  await leaveRows(page, { ...days, ...(device && { device }) });
+}
+
+/** Puts values into the store as an earlier visit, or a fault, might have left them. */
+export async function leaveRows(page: Page, values: Record<string, unknown>): Promise<void> {
   // a page of the same origin that runs nothing
   await page.goto('/icon.svg');
   await page.evaluate(
@@ -42,6 +47,6 @@ export async function leaveNotes(
           };
         };
       }),
-    { ...days, ...(device && { device }) },
+    values,
   );
 }

@@ -1,0 +1,49 @@
+// What the bench files share: our own code built as the site builds it, and the median time of a call.
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { build } from 'vite';
+
+/** Builds some files of the project and gives all they export in one object. */
+export async function loadBuilt(root, files) {
+  const outDir = mkdtempSync(path.join(tmpdir(), 'bench-'));
+  const input = Object.fromEntries(files.map((file, at) => [`part${at}`, path.join(root, file)]));
+  await build({
+    root,
+    configFile: false,
+    logLevel: 'error',
+    publicDir: false,
+    build: {
+      ssr: true,
+      outDir,
+      emptyOutDir: true,
+      rollupOptions: {
+        input,
+        output: { entryFileNames: '[name].mjs', chunkFileNames: '[name]-[hash].mjs' },
+      },
+    },
+  });
+  const modules = await Promise.all(
+    Object.keys(input).map((name) => import(pathToFileURL(path.join(outDir, `${name}.mjs`)).href)),
+  );
+  rmSync(outDir, { recursive: true, force: true });
+  return Object.assign({}, ...modules);
+}
+
+const TIMES = 15;
+const WARM_UP = 4;
+
+/** Median time of one call in milliseconds, after a few that make the engine fast; `share` calls are timed as one. */
+export function medianTime(name, call, share = 1) {
+  const samples = [];
+  let kept;
+  for (let i = 0; i < TIMES; i++) {
+    const start = performance.now();
+    for (let j = 0; j < share; j++) kept = call();
+    samples.push((performance.now() - start) / share);
+  }
+  if (kept === undefined) throw new Error(`bench › ${name}: nothing came back`);
+  const counted = samples.slice(WARM_UP).sort((a, b) => a - b);
+  return counted[Math.floor(counted.length / 2)];
+}
