@@ -2,6 +2,11 @@
 import type { DayProblem, HardMoment, Idea, OrdinaryWindow, PlayWindow, RuleId } from './types.ts';
 
 export const GRID = 5;
+/** A day has this many windows at most; the search is made for them. */
+export const MOST_WINDOWS = 16;
+/** Play is planned between six in the morning and ten in the evening; the rest is night. */
+export const PLAY_FROM = 6 * 60;
+export const PLAY_UNTIL = 22 * 60;
 /** No free cord and no screen this long before lights-out. */
 export const LAST_HOUR = 60;
 /** After a hard moment, this long nothing livelier than the calmest starts. */

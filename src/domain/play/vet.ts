@@ -1,5 +1,5 @@
 /** What of a problem can be used: whatever cannot is named with its place and left out, and the rest is kept. */
-import { brokenIn, GRID, latestEnd, minuteRange, screenLimit } from './feasible.ts';
+import { brokenIn, GRID, latestEnd, minuteRange, MOST_WINDOWS, screenLimit } from './feasible.ts';
 import { fillingsOf } from './model.ts';
 import {
   KINDS,
@@ -18,8 +18,6 @@ export interface Vetted {
 }
 
 const onGrid = (value: number) => Number.isInteger(value) && value % GRID === 0;
-/** A day has this many windows at most; the search is made for them. */
-const MOST_WINDOWS = 16;
 const DAY = 24 * 60;
 
 function windowFault(
