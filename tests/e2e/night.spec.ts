@@ -1,6 +1,6 @@
 /** Night on the ward is 22:00 to 06:00. The page goes dark, what is pressed grows, skin is judged on a light panel. */
 import { expect, test, type Page } from '@playwright/test';
-import { chosen, routesOf, scriptRuns, words } from '../helpers/pages.ts';
+import { scriptRuns, words } from '../helpers/pages.ts';
 
 const english = words('en');
 
@@ -99,38 +99,6 @@ test('at night the page is dark, and every picture in which skin is judged lies 
     expect(Math.min(...judged), address).toBeGreaterThan(0.75);
   }
 });
-
-/** Everything that can be pressed in the main part, the bell bar and the foot, with its size. */
-const targets = (page: Page) =>
-  page.locator('body').evaluate((body) =>
-    [...body.querySelectorAll('a:not(.skip), button, label, summary')]
-      // the spots on the drawing are a second way to the list below it
-      .filter((element) => !element.closest('svg') && (element as HTMLElement).offsetParent !== null)
-      .map((element) => {
-        const { width, height } = element.getBoundingClientRect();
-        return { name: `${element.tagName} ${element.textContent?.trim().slice(0, 40)}`, width, height };
-      }),
-  );
-
-for (const [light, time, least] of [
-  ['day', '14:00', 56],
-  ['night', '03:10', 72],
-] as const)
-  test(`by ${light} whatever can be pressed is at least ${least} px high and wide`, async ({ page }) => {
-    await page.clock.setFixedTime(new Date(`2026-01-15T${time}:00Z`));
-    await chosen(page, { side: 'left' });
-    for (const address of [...routesOf('en'), '/ar/look/', '/ar/look/toes/', '/pl/look/bandage/band-wet/']) {
-      await page.goto(address);
-      await scriptRuns(page);
-      await expect(page.locator('html')).toHaveAttribute('data-light', light);
-      const found = await targets(page);
-      expect(found.length, address).toBeGreaterThan(3);
-      expect(
-        found.filter(({ width, height }) => Math.min(width, height) < least - 0.5),
-        address,
-      ).toEqual([]);
-    }
-  });
 
 test('what can be touched on the drawing is at least 44 px across, and each spot is in the list below as well', async ({
   page,

@@ -98,6 +98,18 @@ export async function scriptRuns(page: Page): Promise<void> {
   await page.locator('html[data-script]').waitFor({ state: 'attached' });
 }
 
+/** What pushes the page wider than the screen: nothing, or the width and the innermost guilty element. */
+export const sideways = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const wide = document.scrollingElement!.scrollWidth;
+    if (wide <= innerWidth) return [];
+    const guilty = [...document.querySelectorAll('body *')].filter(
+      (element) =>
+        element.getBoundingClientRect().right > innerWidth + 1 || element.getBoundingClientRect().left < -1,
+    );
+    return [`${wide} px: ${guilty.map((e) => e.outerHTML.slice(0, 80)).slice(-1)}`];
+  });
+
 /** Counts what a hand does. */
 export class Taps {
   count = 0;

@@ -1,0 +1,117 @@
+/**
+ * What holds for every page in every language, in one visit to each: nothing is asked of another origin and nothing is
+ * refused, no finding of axe, every picture says what it shows, whatever is pressed is large enough, nothing scrolls
+ * sideways on the narrowest phone; by day and by night.
+ */
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { expect, test, type Page } from '@playwright/test';
+import { chosen, LANGUAGES, routesOf, scriptRuns, sideways } from '../helpers/pages.ts';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** What axe says against a page, as "rule: place" lines. */
+const findings = (page: Page, rules?: string[]): Promise<string[]> =>
+  page.evaluate(async (only) => {
+    const checker = (window as unknown as { axe: { run(root: Document, options: object): Promise<Found> } })
+      .axe;
+    interface Found {
+      violations: { id: string; nodes: { target: string[] }[] }[];
+    }
+    const { violations } = await checker.run(document, {
+      resultTypes: ['violations'],
+      ...(only ? { runOnly: only } : {}),
+    });
+    return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target.join(' ')}`));
+  }, rules);
+
+/** Everything that can be pressed and is smaller than that. */
+const tooSmall = (page: Page, least: number) =>
+  page.locator('body').evaluate(
+    (body, size) =>
+      [...body.querySelectorAll('a:not(.skip), button, label, summary')]
+        // the spots on the drawing are a second way to the list below it
+        .filter((element) => !element.closest('svg') && (element as HTMLElement).offsetParent !== null)
+        .map((element) => {
+          const { width, height } = element.getBoundingClientRect();
+          return { width, height, name: `${element.tagName} ${element.textContent?.trim().slice(0, 40)}` };
+        })
+        .filter(({ width, height }) => Math.min(width, height) < size - 0.5)
+        .map(({ name, width, height }) => `${name}: ${Math.round(width)} × ${Math.round(height)}`),
+    least,
+  );
+
+/** Pictures that neither say what they show nor are marked as told by the words beside them; and how many do say it. */
+const pictures = (page: Page) =>
+  page.locator('svg, img, canvas').evaluateAll((elements) => {
+    const seen = elements.map((element) => {
+      // the map's name stands on its drawing, beside the spots that can be touched
+      const drawing = element.querySelector(':scope > g:first-child[role]') ?? element;
+      return {
+        hidden: drawing.closest('[aria-hidden="true"]') !== null,
+        named:
+          drawing.getAttribute('role') === 'img' &&
+          (drawing.getAttribute('aria-label')?.trim() ?? '').length > 2,
+        code: element.outerHTML.slice(0, 120),
+      };
+    });
+    return {
+      mute: seen.filter(({ hidden, named }) => !hidden && !named).map(({ code }) => code),
+      named: seen.filter(({ hidden, named }) => !hidden && named).length,
+    };
+  });
+
+const turnTo = (page: Page, light: 'day' | 'night') =>
+  page.evaluate((value) => (document.documentElement.dataset.light = value), light);
+
+/** Walks in parallel: each test opens every third page. */
+const SHARES = [0, 1, 2];
+
+for (const language of LANGUAGES)
+  for (const share of SHARES)
+    test(`${language}, every page (${share + 1} of ${SHARES.length}): own origin alone, no finding, named pictures, large enough to press, nothing sideways`, async ({
+      page,
+      baseURL,
+    }) => {
+      const own = new URL(baseURL!).origin;
+      const asked: URL[] = [];
+      const wrong: string[] = [];
+      page.context().on('request', (request) => asked.push(new URL(request.url())));
+      page.on('console', (message) => {
+        if (message.type() === 'error') wrong.push(`${page.url()} says ${message.text()}`);
+      });
+      page.on('pageerror', (error) => wrong.push(`${page.url()} breaks: ${String(error)}`));
+      await page.emulateMedia({ reducedMotion: 'reduce' });
+      await chosen(page, { light: 'day', side: 'left' });
+      const pages = ['/#choose', ...routesOf(language)].filter((_, at) => at % SHARES.length === share);
+      let named = 0;
+      for (const address of pages) {
+        const add = (what: string, found: readonly string[]) =>
+          wrong.push(...found.map((line) => `${address} ${what}: ${line}`));
+        await page.setViewportSize({ width: 360, height: 740 });
+        await page.goto(address);
+        await scriptRuns(page);
+        await expect(page.locator('h1').first()).toBeVisible();
+        await page.evaluate(axe);
+        add('axe', await findings(page));
+        add('too small by day', await tooSmall(page, 56));
+        const shown = await pictures(page);
+        add('picture without a name', shown.mute);
+        named += shown.named;
+        await turnTo(page, 'night');
+        add('axe by night', await findings(page, ['color-contrast']));
+        add('too small by night', await tooSmall(page, 72));
+        await page.setViewportSize({ width: 320, height: 640 });
+        add('sideways by night', await sideways(page));
+        await turnTo(page, 'day');
+        add('sideways by day', await sideways(page));
+      }
+      expect(wrong).toEqual([]);
+      expect(named, 'pictures that say what they show').toBeGreaterThan(10);
+      expect(asked.length).toBeGreaterThan(20);
+      expect(
+        asked
+          .filter(({ origin, protocol, search }) => (origin !== own && protocol !== 'data:') || search)
+          .map(String),
+      ).toEqual([]);
+    });
