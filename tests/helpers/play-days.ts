@@ -116,10 +116,13 @@ export function madeUpDay(
 ): DayProblem {
   const { below, oneOf, maybe } = chance(seed * 17 + 3);
   const ideas = shape.ideas ?? madeUpIdeas(shape.count ?? 136, seed);
-  const windows = windowsOf(seed, shape.windows ?? 12, shape.hard ?? 3);
-  const last = windows[windows.length - 1]!;
   const ids = ideas.map(({ id }) => id);
   const years = 1 + below(17);
+  const all = windowsOf(seed, shape.windows ?? 12, shape.hard ?? 3);
+  // the rare day that is longer than a child of that age may be kept awake loses its end
+  const span = years < 3 ? 780 : years < 6 ? 840 : 900;
+  const windows = all.filter(({ from, minutes }) => from + minutes <= Math.min(1320, all[0]!.from + span));
+  const last = windows[windows.length - 1]!;
   const things = [...new Set(ideas.flatMap((idea) => idea.things))].sort().filter(() => maybe(0.8));
   const someIds = (share: number) => ids.filter(() => maybe(share));
   return {

@@ -62,8 +62,9 @@ const needsAdult = (problem: DayProblem, idea: Idea) => {
   return (
     ageMonths < 36 ||
     idea.who === 'adult' ||
-    (ageMonths < 72 && idea.cautions.includes('small-parts')) ||
-    ['not-in-mouth', 'scissors', 'cord'].some((code) => (idea.cautions as readonly string[]).includes(code))
+    (ageMonths < 72 && (idea.cautions.includes('small-parts') || idea.cautions.includes('cord'))) ||
+    idea.cautions.includes('not-in-mouth') ||
+    idea.cautions.includes('scissors')
   );
 };
 

@@ -29,8 +29,8 @@ const samePlacement = (a: Placement, b: Placement) =>
 
 function adultNeeded(idea: Idea, child: DayProblem['child']): boolean {
   if (years(child) < 3) return true;
-  if (careful(idea, 'small-parts') && underSix(child)) return true;
-  return idea.who === 'adult' || careful(idea, 'not-in-mouth', 'scissors', 'cord');
+  if (careful(idea, 'small-parts', 'cord') && underSix(child)) return true;
+  return idea.who === 'adult' || careful(idea, 'not-in-mouth', 'scissors');
 }
 
 type Law = (problem: DayProblem, stand: Stand) => boolean;

@@ -1,5 +1,5 @@
 /** From a day as a family tells it, with its meals, rounds and hard moments, to the windows in which play can be planned. */
-import { GRID, MOST_WINDOWS, PLAY_FROM, PLAY_UNTIL } from './feasible.ts';
+import { GRID, MOST_WINDOWS, PLAY_FROM, PLAY_UNTIL, playSpan } from './feasible.ts';
 import type { DayMinute, Fault, HardMoment, OrdinaryWindow, PlayWindow, Procedure, Wish } from './types.ts';
 
 /** A part of the day, its end not included. */
@@ -147,11 +147,12 @@ function usable(day: DaySketch, faults: Fault[]): DaySketch {
 type Open = Traits & { from: DayMinute; minutes: number };
 
 /** The open stretches of the day, cut wherever a trait changes. */
-function openStretches(day: DaySketch): Open[] {
+function openStretches(day: DaySketch, ageMonths: number): Open[] {
   const fixed = [...day.events, ...day.moments];
   const open: Open[] = [];
-  const last = Math.min(down(day.lightsOut), PLAY_UNTIL);
-  for (let from = Math.max(up(day.wake), PLAY_FROM); from < last; from += GRID) {
+  const begin = Math.max(down(day.wake), PLAY_FROM);
+  const last = Math.min(down(day.lightsOut), PLAY_UNTIL, begin + playSpan(ageMonths));
+  for (let from = Math.max(up(day.wake), begin); from < last; from += GRID) {
     if (fixed.some((one) => one.from < from + GRID && from < endOf(one))) continue;
     const traits = traitsAt(day, from);
     const before = open[open.length - 1];
@@ -201,7 +202,7 @@ function idAt(from: DayMinute, taken: ReadonlySet<string>): string {
 /**
  * Cuts a day into the windows in which play can be planned: open stretches of one character, and the hard moments.
  *
- * Shape: the day as told -> at most 16 windows in order of time, none overlapping, between 06:00 and 22:00; starts of the
+ * Shape: the day as told, and the child's completed months, which say how much of it is left to sleep -> at most 16 windows in order of time, none overlapping, between 06:00 and 22:00; starts of the
  * fixed events; what could not be used. Where there would be more, neighbours are joined, first those most alike and
  * among these the shortest; the joined one is propped or with a grown-up only if both were, quiet if one was, and as
  * tired as the more tired. Nothing is joined across a fixed event. Then the shortest are left out: they are free time.
@@ -213,7 +214,10 @@ function idAt(from: DayMinute, taken: ReadonlySet<string>): string {
  * @example windowsOf({ ...day, wake: 420, lightsOut: 1200, events: [{ id: 'noon', from: 720, minutes: 30 }] }).windows
  * // two windows: 'w-0700' of 300 minutes and 'w-1230' of 450
  */
-export function windowsOf(day: DaySketch): { windows: PlayWindow[]; events: DayMinute[]; faults: Fault[] } {
+export function windowsOf(
+  day: DaySketch,
+  ageMonths = Infinity,
+): { windows: PlayWindow[]; events: DayMinute[]; faults: Fault[] } {
   const faults: Fault[] = [];
   for (const field of ['wake', 'lightsOut'] as const)
     if (!(day[field] >= 0 && day[field] <= DAY))
@@ -234,11 +238,13 @@ export function windowsOf(day: DaySketch): { windows: PlayWindow[]; events: DayM
     };
   });
   const taken = new Set(hard.map(({ id }) => id));
-  const ordinary = atMost(openStretches(sketch), MOST_WINDOWS - hard.length).map((open): OrdinaryWindow => ({
-    kind: 'ordinary',
-    id: idAt(open.from, taken),
-    ...open,
-  }));
+  const ordinary = atMost(openStretches(sketch, ageMonths), MOST_WINDOWS - hard.length).map(
+    (open): OrdinaryWindow => ({
+      kind: 'ordinary',
+      id: idAt(open.from, taken),
+      ...open,
+    }),
+  );
   return {
     windows: [...hard, ...ordinary].sort((a, b) => a.from - b.from),
     events: [...new Set(sketch.events.map(({ from }) => down(from)))],

@@ -1,5 +1,15 @@
 /** What of a problem can be used: whatever cannot is named with its place and left out, and the rest is kept. */
-import { brokenIn, GRID, latestEnd, minuteRange, MOST_WINDOWS, screenLimit } from './feasible.ts';
+import {
+  brokenIn,
+  GRID,
+  latestEnd,
+  minuteRange,
+  MOST_WINDOWS,
+  PLAY_FROM,
+  PLAY_UNTIL,
+  playSpan,
+  screenLimit,
+} from './feasible.ts';
 import { fillingsOf } from './model.ts';
 import {
   KINDS,
@@ -20,19 +30,28 @@ export interface Vetted {
 const onGrid = (value: number) => Number.isInteger(value) && value % GRID === 0;
 const DAY = 24 * 60;
 
+const hours = (minutes: number) => `${minutes / 60}`.padStart(2, '0') + ':00';
+
 function windowFault(
   window: PlayWindow,
-  before: PlayWindow | undefined,
-  lightsOut: number,
+  earlier: readonly PlayWindow[],
+  { lightsOut, child }: DayProblem,
 ): [string, unknown] | undefined {
+  const before = earlier[earlier.length - 1];
+  const end = window.from + window.minutes;
+  const span = playSpan(child.ageMonths);
   if (!onGrid(window.from) || window.from < 0) return ['from: a multiple of 5', window.from];
   if (!onGrid(window.minutes) || window.minutes <= 0)
     return ['minutes: a multiple of 5 above 0', window.minutes];
-  if (window.from + window.minutes > Math.min(DAY, lightsOut))
-    return ['from: over by lights-out', window.from];
+  if (end > lightsOut) return ['from: over by lights-out', window.from];
+  if (window.from < PLAY_FROM || end > PLAY_UNTIL)
+    return [`from: between ${hours(PLAY_FROM)} and ${hours(PLAY_UNTIL)}`, window.from];
   if (before && before.from + before.minutes > window.from)
     return [`from: after "${before.id}" is over`, window.from];
-  if (before && before.id === window.id) return ['id: used once', window.id];
+  // when a hard moment comes is not ours to say; play is
+  if (window.kind === 'ordinary' && end > (earlier[0] ?? window).from + span)
+    return [`from: over ${hours(span)} hours after the first window, for the sake of sleep`, window.from];
+  if (earlier.some(({ id }) => id === window.id)) return ['id: used once', window.id];
   return undefined;
 }
 
@@ -110,11 +129,8 @@ export function vetted(problem: DayProblem): Vetted {
   const faults: Fault[] = [];
   const windows: PlayWindow[] = [];
   for (const window of [...problem.windows].sort((a, b) => a.from - b.from)) {
-    const before = windows[windows.length - 1];
-    const fault = windowFault(window, before, problem.lightsOut) ?? tooMany(windows);
-    if (windows.some(({ id }) => id === window.id))
-      faults.push({ where: `windows › ${window.id}`, rule: 'id: used once', seen: window.id });
-    else if (fault) faults.push({ where: `windows › ${window.id}`, rule: fault[0], seen: fault[1] });
+    const fault = windowFault(window, windows, problem) ?? tooMany(windows);
+    if (fault) faults.push({ where: `windows › ${window.id}`, rule: fault[0], seen: fault[1] });
     else windows.push(window);
   }
   const ideas: Idea[] = [];

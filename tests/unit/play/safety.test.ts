@@ -1,6 +1,7 @@
 // What no child may be given, over every age, mouth, isolation, hand, position and hour, with the whole library.
 import { describe, expect, it } from 'vitest';
 import { IDEAS } from '#content/ideas.ts';
+import { checkPlan } from '#domain/play/check.ts';
 import { brokenIn, latestEnd, screenLimit } from '#domain/play/feasible.ts';
 import { planDay, planWith } from '#domain/play/plan.ts';
 import {
@@ -70,6 +71,8 @@ const NEVER: Record<string, (bed: Bed, idea: Idea) => boolean> = {
     mouths && cautions.includes('small-parts'),
   'no small parts from three to five without a grown-up': ({ years, grownUp }, { cautions }) =>
     years < 6 && !grownUp && cautions.includes('small-parts'),
+  'no cord from three to five without a grown-up': ({ years, grownUp }, { cautions }) =>
+    years < 6 && !grownUp && cautions.includes('cord'),
   'no cord under three': ({ years }, { cautions }) => years < 3 && cautions.includes('cord'),
   'nothing under three without a grown-up': ({ years, grownUp }) => years < 3 && !grownUp,
   'no screen under two (WHO 2019, from memory: no sedentary screen time at one)': ({ years }, { screen }) =>
@@ -103,6 +106,39 @@ describe('what no bed is given', () => {
     }
     expect([...broken]).toEqual([]);
     for (const [law, count] of forbidden) expect([law, count > 0]).toEqual([law, true]);
+  });
+
+  it('lets a child of six and older listen or watch alone, lead or not, and the checker reads it alike', () => {
+    const alone = IDEAS.filter(({ who, cautions }) => who === 'alone' && cautions.includes('cord'));
+    expect(alone.map(({ id }) => id)).toEqual(expect.arrayContaining(['listen-book', 'short-film']));
+    for (const years of AGES)
+      for (const idea of alone) {
+        const bed: Bed = {
+          years,
+          mouths: false,
+          isolation: 'none',
+          hands: 2,
+          propped: true,
+          night: false,
+          grownUp: false,
+        };
+        const [problem, window] = [{ ...dayAt(bed), windows: [windowAt(bed)] }, windowAt(bed)];
+        const ofAge = years >= idea.ages[0] && years <= idea.ages[1];
+        const placement = { idea: idea.id, window: 'w', from: 600, minutes: Math.max(5, idea.minutes[0]) };
+        expect([years, idea.id, brokenIn(problem, idea, window).length === 0]).toEqual([
+          years,
+          idea.id,
+          ofAge && years >= 6,
+        ]);
+        const rules = checkPlan(problem, { placements: [placement] }).map(({ rule }) => rule);
+        expect([years, rules.includes('H5')]).toEqual([years, years < 6]);
+        expect(rules.includes('H6')).toBe(years < 3);
+        // the last hour is without cords at every age
+        const late = checkPlan({ ...problem, lightsOut: 640 }, { placements: [placement] }).some(
+          ({ rule }) => rule === 'H6',
+        );
+        expect(late).toBe(true);
+      }
   });
 
   it('bars whatever an own idea says yes to: throws, ties, shakes and the rest', () => {
