@@ -11,9 +11,9 @@ const FIRST_YEAR = 1;
 const LAST_YEAR = 17;
 
 const QUESTIONS = Object.keys(CAUTION_QUESTIONS) as CautionQuestion[];
-const FIELDS: readonly string[] = [
-  ...['id', 'title', 'kind', 'minutes', 'position', 'hands', 'energy', 'noise', 'mess', 'who', 'wipe'],
-  ...['moments', 'tray', 'cautions', 'barred'],
+const FIELDS = [
+  ...(['id', 'title', 'kind', 'minutes', 'position', 'hands', 'energy', 'noise', 'mess', 'who'] as const),
+  ...(['wipe', 'moments', 'tray', 'cautions', 'barred'] as const),
 ] satisfies (keyof OwnIdea)[];
 
 /** Line breaks and other control characters, halves of a character, and what turns the reading direction of what follows. */
