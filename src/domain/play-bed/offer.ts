@@ -1,0 +1,153 @@
+/** What to offer at this minute: the idea kept for the next hard moment, three for now, two for the child to choose from. */
+import { brokenIn, latestEnd, minuteRange } from '../play/feasible.ts';
+import { baseOf } from '../play/objective.ts';
+import {
+  FAMILIES,
+  type DayMinute,
+  type DayProblem,
+  type HardMoment,
+  type Idea,
+  type OrdinaryWindow,
+  type Placement,
+  type PlayWindow,
+} from '../play/types.ts';
+
+/** An idea kept for a hard moment is not offered in the hours before it. Source: design 4-play, H15. */
+const KEPT_BEFORE = 180;
+const NOW_MINUTES = 30;
+
+const endOf = ({ from, minutes }: { from: DayMinute; minutes: number }) => from + minutes;
+
+/** The next hard moment from this minute on, or the one that is going on, with what is kept for it. */
+export function nextMoment(
+  problem: Pick<DayProblem, 'windows'>,
+  placements: readonly Placement[],
+  minute: DayMinute,
+): { moment: HardMoment; kept: readonly Placement[] } | undefined {
+  const moment = problem.windows.find(
+    (window): window is HardMoment => window.kind === 'hard' && endOf(window) > minute,
+  );
+  return moment && { moment, kept: placements.filter(({ window }) => window === moment.id) };
+}
+
+/** What stands in the plan now, and what comes after it. */
+export function nowAndNext(
+  placements: readonly Placement[],
+  minute: DayMinute,
+): { now?: Placement; next?: Placement } {
+  const now = placements.find((placement) => placement.from <= minute && endOf(placement) > minute);
+  const next = placements.find(({ from }) => from > minute);
+  return { ...(now && { now }), ...(next && { next }) };
+}
+
+/** What holds at the bed at this minute, as whoever asks sees it. */
+export interface AtTheBed {
+  grownUp: boolean;
+  propped: boolean;
+  quiet: boolean;
+  energy: 1 | 2 | 3;
+}
+
+/** What the day says about this minute; without a window the more careful of everything. */
+export function atMinute(problem: Pick<DayProblem, 'windows'>, minute: DayMinute): AtTheBed {
+  const window = problem.windows.find((one) => one.from <= minute && endOf(one) > minute);
+  if (!window) return { grownUp: false, propped: false, quiet: false, energy: 2 };
+  const { grownUp, propped, quiet, energy } = window;
+  return { grownUp, propped, quiet, energy };
+}
+
+const windowNow = (at: AtTheBed, minute: DayMinute): OrdinaryWindow => ({
+  kind: 'ordinary',
+  id: 'now',
+  from: minute,
+  minutes: NOW_MINUTES,
+  ...at,
+});
+
+/** Ideas kept for a hard moment that begins within three hours, or is going on. */
+function keptIdeas(problem: DayProblem, placements: readonly Placement[], minute: DayMinute): Set<string> {
+  const soon = new Set(
+    problem.windows
+      .filter(
+        (window) => window.kind === 'hard' && endOf(window) > minute && window.from - minute < KEPT_BEFORE,
+      )
+      .map(({ id }) => id),
+  );
+  return new Set(placements.filter(({ window }) => soon.has(window)).map(({ idea }) => idea));
+}
+
+function best(problem: DayProblem, window: PlayWindow, without: ReadonlySet<string>): Idea[] {
+  return problem.ideas
+    .filter(
+      (idea) =>
+        !without.has(idea.id) &&
+        minuteRange(idea)[0] <= window.minutes &&
+        window.from + minuteRange(idea)[0] <= latestEnd(problem, idea) &&
+        !brokenIn(problem, idea, window).length,
+    )
+    .map((idea) => ({ idea, worth: baseOf(problem, idea, window) }))
+    .sort((a, b) => b.worth - a.worth || (a.idea.id < b.idea.id ? -1 : 1))
+    .map(({ idea }) => idea);
+}
+
+/** The first of the list, each of another family of kinds as long as there are others. */
+function ofDifferentFamilies(ideas: readonly Idea[], count: number): Idea[] {
+  const chosen: Idea[] = [];
+  const take = (fits: (idea: Idea) => boolean) => {
+    for (const idea of ideas)
+      if (chosen.length < count && !chosen.includes(idea) && fits(idea)) chosen.push(idea);
+  };
+  take((idea) => !chosen.some((other) => FAMILIES[other.kind] === FAMILIES[idea.kind]));
+  take(() => true);
+  return chosen;
+}
+
+/**
+ * Ideas that may begin at this minute: what the plan holds now first, then the best, each of another family. None that
+ * is kept for a hard moment within three hours, and none that was done today.
+ *
+ * Shape: at most `count` idea ids.
+ * @example ideasForNow(problem, plan.placements, 14 * 60, { grownUp: true, propped: false, quiet: false, energy: 2 })
+ */
+export function ideasForNow(
+  problem: DayProblem,
+  placements: readonly Placement[],
+  minute: DayMinute,
+  at: AtTheBed,
+  count = 3,
+): string[] {
+  const kept = keptIdeas(problem, placements, minute);
+  const done = (problem.done ?? []).map(({ idea }) => idea);
+  const window = windowNow(at, minute);
+  const found = best(problem, window, new Set([...kept, ...done]));
+  const planned = nowAndNext(placements, minute).now?.idea;
+  const first = found.filter(({ id }) => id === planned);
+  return ofDifferentFamilies([...first, ...found.filter(({ id }) => id !== planned)], count).map(
+    ({ id }) => id,
+  );
+}
+
+/**
+ * Two ideas of different families for the child to choose from, both truly possible: what is planned, and the best
+ * other. For a hard moment the first is the one that takes up more of the mind.
+ *
+ * Shape: two ids, fewer where fewer are possible.
+ */
+export function choiceOfTwo(
+  problem: DayProblem,
+  placements: readonly Placement[],
+  placement: Placement,
+): string[] {
+  const window = problem.windows.find(({ id }) => id === placement.window);
+  if (!window) return [];
+  const elsewhere = placements.filter((other) => other !== placement).map(({ idea }) => idea);
+  const kept = window.kind === 'hard' ? [] : keptIdeas(problem, placements, placement.from);
+  const room = { ...window, from: placement.from, minutes: placement.minutes };
+  const fits = best(problem, room, new Set([...elsewhere, ...kept])).filter(
+    (idea) => idea.id === placement.idea || minuteRange(idea)[1] >= placement.minutes,
+  );
+  const planned = fits.filter(({ id }) => id === placement.idea);
+  const two = ofDifferentFamilies([...planned, ...fits.filter(({ id }) => id !== placement.idea)], 2);
+  if (window.kind === 'hard') two.sort((a, b) => b.absorbs - a.absorbs);
+  return two.map(({ id }) => id);
+}

@@ -1,0 +1,150 @@
+/** From a bed as it was ticked to the problem the planner solves; and a bed to begin with. */
+import type { BedCard } from '../bed-card/card.ts';
+import { windowsOf, type DaySketch } from '../play/day.ts';
+import type { DayProblem, Fault, Idea } from '../play/types.ts';
+import { usualLightsOut, usualScreenMinutes, type BedShape, type PlayBed } from './bed.ts';
+import { ideaOf } from './own-idea.ts';
+
+/** Grown-up minutes a day that are planned without a word of the family. Source: our proposal. */
+const USUAL_GROWN_UP_MINUTES = 120;
+const DAY_END = 24 * 60;
+
+/**
+ * What the planner is asked for this bed.
+ *
+ * Shape: a bed and the library -> the problem, and what of the day could not be used; the rest is kept.
+ * Errors: none; see `faults`.
+ */
+export function problemOf(bed: PlayBed, library: readonly Idea[]): { problem: DayProblem; faults: Fault[] } {
+  const { windows, events, faults } = windowsOf(bed.sketch);
+  return {
+    faults,
+    problem: {
+      ideas: [...library, ...bed.own.map(ideaOf)],
+      child: { ...bed.child, never: [...bed.child.never, ...bed.notToday] },
+      freeHands: bed.freeHands,
+      room: bed.room,
+      eating: bed.eating,
+      permissions: bed.permissions,
+      lightsOut: bed.sketch.lightsOut,
+      windows,
+      events,
+      limits: bed.limits,
+      history: bed.history,
+      bored: bed.bored,
+      pins: bed.pins,
+      done: bed.done,
+    },
+  };
+}
+
+/** What the nurse's card says that play needs to know. */
+export interface CardFacts {
+  ageMonths: number;
+  propped: boolean;
+  freeHands: 0 | 1 | 2;
+  isolation: 'none' | 'contact';
+  eating: boolean;
+}
+
+/** As cautious as can be where there is no card: flat, one hand, of the given age. */
+export const withoutCard = (ageYears: number): CardFacts => ({
+  ageMonths: ageYears * 12,
+  propped: false,
+  freeHands: 1,
+  isolation: 'none',
+  eating: true,
+});
+
+/**
+ * Reads the nurse's card for play. "A little" is not propped: nothing that needs a tray stands then.
+ *
+ * Shape: the card, the age drawn where the card has none, and now in universal minutes -> facts.
+ */
+export function factsOf(card: BedCard, ageYears: number, now: number): CardFacts {
+  const years = card.age?.years ?? ageYears;
+  return {
+    ageMonths: years * 12 + (card.age?.months ?? 0),
+    propped: card.head === 'propped',
+    freeHands: card.hands === 'both' ? 2 : card.hands === 'none' ? 0 : 1,
+    isolation: card.ownThingsOnly ? 'contact' : 'none',
+    eating: card.nothingByMouthUntil === undefined || card.nothingByMouthUntil <= now,
+  };
+}
+
+/** Things a bed on a ward has without anybody fetching them; the rest is ticked. */
+const USUAL_THINGS = ['card', 'cloth', 'tray', 'window'] as const;
+
+/**
+ * A bed to begin with: the ward's usual day, things any bed has, a grown-up there by day.
+ *
+ * Units: `day` as 2026-01-31.
+ */
+export function startBed(
+  shape: BedShape,
+  day: string,
+  facts: CardFacts,
+  usual: Pick<DaySketch, 'wake' | 'quiet' | 'events'>,
+): PlayBed {
+  const lightsOut = usualLightsOut(facts.ageMonths);
+  return {
+    shape,
+    day,
+    child: {
+      ageMonths: facts.ageMonths,
+      mouths: facts.ageMonths < 36,
+      likes: [],
+      dislikes: [],
+      never: [],
+      lacks: [],
+    },
+    freeHands: facts.freeHands,
+    room: { shared: true, isolation: facts.isolation, things: USUAL_THINGS, usedElsewhere: [] },
+    eating: facts.eating,
+    permissions: [],
+    sketch: {
+      wake: usual.wake,
+      lightsOut,
+      events: usual.events.filter(({ from, minutes }) => from + minutes <= lightsOut),
+      moments: [],
+      propped: facts.propped ? [{ from: 0, until: DAY_END }] : [],
+      quiet: usual.quiet,
+      grownUp: [{ from: 0, until: DAY_END }],
+      energy: [],
+    },
+    limits: {
+      screenMinutes: usualScreenMinutes(facts.ageMonths),
+      grownUpMinutes: USUAL_GROWN_UP_MINUTES,
+    },
+    bored: false,
+    notToday: [],
+    own: [],
+    pins: [],
+    history: { yesterday: [], lastThreeDays: [] },
+    done: [],
+  };
+}
+
+/**
+ * The same bed on a new day: what was planned and done moves into its history; hard moments, pins and bans of the day
+ * are gone.
+ */
+export function nextDay(bed: PlayBed, day: string): PlayBed {
+  if (bed.day === day) return bed;
+  const { plan, ...rest } = bed;
+  const done = [...new Set([...(plan ?? []), ...bed.done].map(({ idea }) => idea))].sort();
+  return {
+    ...rest,
+    day,
+    sketch: { ...bed.sketch, moments: [] },
+    bored: false,
+    notToday: [],
+    pins: [],
+    done: [],
+    history: {
+      yesterday: done,
+      // two days are kept by name, so that three days are never forgotten too late
+      lastThreeDays: [...new Set([...done, ...bed.history.yesterday])].sort(),
+    },
+  };
+}
