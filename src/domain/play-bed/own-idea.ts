@@ -10,6 +10,7 @@ export const OWN_ID = /^own-[1-9][0-9]?$/;
 const FIRST_YEAR = 1;
 const LAST_YEAR = 17;
 
+const MOMENTS = ['needle', 'bandage'] as const;
 const QUESTIONS = Object.keys(CAUTION_QUESTIONS) as CautionQuestion[];
 const FIELDS = [
   ...(['id', 'title', 'kind', 'minutes', 'position', 'hands', 'energy', 'noise', 'mess', 'who'] as const),
@@ -70,6 +71,12 @@ export function ideaOf(own: OwnIdea): Idea {
   };
 }
 
+/** In the order of the table, whatever the order of the answers. */
+const inOrderOf =
+  <T>(table: readonly T[]) =>
+  (a: T, b: T) =>
+    table.indexOf(a) - table.indexOf(b);
+
 const onceFrom =
   <T extends string>(allowed: readonly T[], taken: Set<T>) =>
   (value: unknown, where: string, faults: Fault[]): T | undefined => {
@@ -120,10 +127,12 @@ export function readOwnAt(value: unknown, where: string, faults: Fault[]): OwnId
     mess: fields.choice('mess', [0, 1, 2] as const),
     who: fields.choice('who', ['alone', 'adult', 'either'] as const),
     wipe: fields.choice('wipe', ['yes', 'leave', 'no'] as const),
-    moments: fields.list('moments', 2, onceFrom(['needle', 'bandage'] as const, new Set())),
+    moments: fields.list('moments', 2, onceFrom(MOMENTS, new Set())).sort(inOrderOf(MOMENTS)),
     tray: fields.yes('tray'),
-    cautions: fields.list('cautions', QUESTIONS.length, onceFrom(QUESTIONS, new Set<CautionQuestion>())),
-    barred: fields.list('barred', BARRED.length, onceFrom(BARRED, new Set<Barred>())),
+    cautions: fields
+      .list('cautions', QUESTIONS.length, onceFrom(QUESTIONS, new Set()))
+      .sort(inOrderOf(QUESTIONS)),
+    barred: fields.list('barred', BARRED.length, onceFrom(BARRED, new Set<Barred>())).sort(inOrderOf(BARRED)),
   };
   // a question nobody answered is not a no
   for (const name of ['moments', 'cautions', 'barred'])

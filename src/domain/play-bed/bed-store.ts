@@ -1,0 +1,232 @@
+/** Reads a bed that a device kept or a code brought: whatever cannot be read is named and left out, the rest is kept. */
+import type { DaySketch, Stretch } from '../play/day.ts';
+import { GRID, PLAY_FROM, PLAY_UNTIL } from '../play/feasible.ts';
+import type { Fault, Need, Permission, Placement } from '../play/types.ts';
+import { BED_SHAPES, type OwnIdea, type PlayBed } from './bed.ts';
+import { blame, fieldsOf, type Fields } from './fields.ts';
+import { OWN_ID, readOwnAt } from './own-idea.ts';
+
+/** No ward's day comes near these; a stranger's may. The planner's sixteen windows hold three placements each. */
+export const MOST = {
+  events: 24,
+  moments: 8,
+  stretches: 6,
+  energy: 6,
+  placements: 48,
+  own: 8,
+  words: 200,
+} as const;
+/** The first birthday, and the day before the eighteenth. */
+export const AGE_MONTHS = { least: 12, most: 215 } as const;
+const DAY = 24 * 60;
+const LONGEST_ID = 40;
+/** Ids of ideas, kinds, things, windows, events and moments. */
+const ID = /^[a-z]+(?:-[a-z0-9]+)*$/;
+const YEARS = { first: 2020, last: 2147 } as const;
+
+export const NEEDS = ['sight', 'hearing', 'speech', 'learning'] as const satisfies readonly Need[];
+export const PERMISSIONS = ['plants', 'free-ankle', 'hand-massage'] as const satisfies readonly Permission[];
+export const PROCEDURES = ['needle', 'bandage', 'other'] as const;
+export const WISHES = ['watch', 'look-away', 'choose-then'] as const;
+export const ISOLATIONS = ['none', 'contact', 'breath'] as const;
+const LEVELS = [1, 2, 3] as const;
+const HANDS = [0, 1, 2] as const;
+
+/** Whether it is a day of the calendar in these years, as 2026-01-31. */
+function isDay(text: string): boolean {
+  const [year, month, day] = text.split('-').map(Number) as [number, number, number];
+  const leap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
+  const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+  return year >= YEARS.first && year <= YEARS.last && day >= 1 && day <= (days[month - 1] ?? 0);
+}
+
+const byTime = (a: { from: number }, b: { from: number }) => a.from - b.from;
+
+/** Reads words of which each counts once, in the order of the alphabet. */
+function wordsIn(fields: Fields, name: string, allowed?: readonly string[]): string[] {
+  const words = fields.list(name, MOST.words, (value, where, faults) => {
+    if (typeof value !== 'string' || value.length > LONGEST_ID || !ID.test(value))
+      return blame(faults, where, 'an id', value);
+    if (allowed && !allowed.includes(value))
+      return blame(faults, where, `one of ${allowed.join('|')}`, value);
+    return value;
+  });
+  return [...new Set(words)].sort();
+}
+
+/** What lies in the day, by its id and its time; each id once. */
+function timed(fields: Fields, least: number) {
+  const id = fields.text('id', ID, 'an id', LONGEST_ID);
+  const from = fields.whole('from', 0, DAY - GRID, GRID);
+  const minutes = fields.whole('minutes', least, DAY, GRID);
+  if (id === undefined || from === undefined || minutes === undefined) return undefined;
+  if (from + minutes > DAY) return fields.refuse('minutes', 'over by midnight');
+  return { id, from, minutes };
+}
+
+const onceById = <T extends { id: string }>(list: readonly T[], fields: Fields, name: string): T[] =>
+  list.filter(({ id }, n) => {
+    const first = list.findIndex((other) => other.id === id) === n;
+    if (!first) blame(fields.faults, `${fields.where} › ${name} › ${id}`, 'id: used once', id);
+    return first;
+  });
+
+function eventOf(value: unknown, where: string, faults: Fault[]): DaySketch['events'][number] | undefined {
+  const fields = fieldsOf(value, where, faults, ['id', 'from', 'minutes']);
+  return fields && timed(fields, GRID);
+}
+
+function momentOf(value: unknown, where: string, faults: Fault[]): DaySketch['moments'][number] | undefined {
+  const fields = fieldsOf(value, where, faults, [
+    ...['id', 'from', 'minutes', 'procedure', 'weight', 'freeHands', 'wish', 'grownUp'],
+  ]);
+  if (!fields) return undefined;
+  const time = timed(fields, GRID);
+  if (!time) return undefined;
+  // a hard moment that is half read stays: as one that weighs most, with no hand free
+  const wish = fields.has('wish') ? fields.choice('wish', WISHES) : undefined;
+  const grownUp = fields.has('grownUp') ? fields.yes('grownUp') : undefined;
+  return {
+    ...time,
+    procedure: fields.choice('procedure', PROCEDURES) ?? 'other',
+    weight: fields.choice('weight', LEVELS) ?? 3,
+    freeHands: fields.choice('freeHands', HANDS) ?? 0,
+    ...(wish ? { wish } : {}),
+    ...(grownUp === undefined ? {} : { grownUp }),
+  };
+}
+
+function stretchOf(value: unknown, where: string, faults: Fault[]): Stretch | undefined {
+  const fields = fieldsOf(value, where, faults, ['from', 'until']);
+  const from = fields?.whole('from', 0, DAY - GRID, GRID);
+  const until = fields?.whole('until', GRID, DAY, GRID);
+  if (!fields || from === undefined || until === undefined) return undefined;
+  return until > from ? { from, until } : fields.refuse('until', 'after from');
+}
+
+function energyOf(value: unknown, where: string, faults: Fault[]): DaySketch['energy'][number] | undefined {
+  const fields = fieldsOf(value, where, faults, ['from', 'energy']);
+  const from = fields?.whole('from', 0, DAY - GRID, GRID);
+  const energy = fields?.choice('energy', LEVELS);
+  return from === undefined || energy === undefined ? undefined : { from, energy };
+}
+
+function sketchOf(fields: Fields | undefined): DaySketch | undefined {
+  if (!fields) return undefined;
+  const wake = fields.whole('wake', PLAY_FROM, PLAY_UNTIL, GRID);
+  const lightsOut = fields.whole('lightsOut', PLAY_FROM, PLAY_UNTIL, GRID);
+  if (wake === undefined || lightsOut === undefined) return undefined;
+  if (wake >= lightsOut) return fields.refuse('lightsOut', 'after waking');
+  const stretches = (name: string) => fields.list(name, MOST.stretches, stretchOf).sort(byTime);
+  const events = onceById(fields.list('events', MOST.events, eventOf), fields, 'events');
+  const moments = onceById(fields.list('moments', MOST.moments, momentOf), fields, 'moments');
+  return {
+    ...{ wake, lightsOut },
+    events: events.sort(byTime),
+    moments: moments.sort(byTime),
+    propped: stretches('propped'),
+    quiet: stretches('quiet'),
+    grownUp: stretches('grownUp'),
+    energy: fields.list('energy', MOST.energy, energyOf).sort(byTime),
+  };
+}
+
+function placementOf(own: readonly OwnIdea[]) {
+  return (value: unknown, where: string, faults: Fault[]): Placement | undefined => {
+    const fields = fieldsOf(value, where, faults, ['idea', 'window', 'from', 'minutes']);
+    if (!fields) return undefined;
+    const idea = fields.text('idea', ID, 'the id of an idea', LONGEST_ID);
+    const window = fields.text('window', ID, 'the id of a window', LONGEST_ID);
+    const from = fields.whole('from', 0, DAY - GRID, GRID);
+    const minutes = fields.whole('minutes', GRID, DAY, GRID);
+    if (idea === undefined || window === undefined || from === undefined || minutes === undefined)
+      return undefined;
+    if (from + minutes > DAY) return fields.refuse('minutes', 'over by midnight');
+    if (OWN_ID.test(idea) && !own.some(({ id }) => id === idea))
+      return fields.refuse('idea', 'an own idea that is there');
+    return { idea, window, from, minutes };
+  };
+}
+
+const KEY = ({ from, idea, window, minutes }: Placement) => [from, idea, window, minutes].join(' ');
+
+function placementsIn(fields: Fields, name: string, own: readonly OwnIdea[]): Placement[] {
+  const found = new Map<string, Placement>();
+  for (const one of fields.list(name, MOST.placements, placementOf(own))) found.set(KEY(one), one);
+  return [...found.values()].sort((a, b) => a.from - b.from || (KEY(a) < KEY(b) ? -1 : 1));
+}
+
+const FIELDS = [
+  ...(['shape', 'day', 'child', 'freeHands', 'room', 'eating', 'permissions', 'sketch', 'limits'] as const),
+  ...(['bored', 'notToday', 'own', 'pins', 'history', 'done', 'plan'] as const),
+] satisfies (keyof PlayBed)[];
+
+/**
+ * A bed out of what a device kept, this version's or an older one's, or out of a stranger's text.
+ *
+ * Shape: any value -> the bed, and everything in it that could not be read, with where, rule and what was seen. Lists of
+ * words come in the order of the alphabet, what has a time in the order of the day. Where a yes or a number cannot be
+ * read, the bed has the more careful one: no hand free, no eating, no screen, breath-borne isolation, things into the mouth.
+ * Units: minutes since the ward's midnight on the grid of five; waking and lights-out between 06:00 and 22:00.
+ * Errors: no bed without its shape, its day, the child's age, waking and lights-out; all else goes alone.
+ * Not: whether ideas and things are known, and whether the day can be planned; `windowsOf` and the planner say so.
+ *
+ * @example readBed(null) // { faults: [{ where: 'bed', rule: 'a thing with fields', seen: null }] }
+ */
+export function readBed(value: unknown): { bed?: PlayBed; faults: Fault[] } {
+  const faults: Fault[] = [];
+  const fields = fieldsOf(value, 'bed', faults, FIELDS);
+  if (!fields) return { faults };
+  const shape = fields.choice('shape', BED_SHAPES);
+  const day = fields.text('day', /^\d{4}-\d{2}-\d{2}$/, 'a day as 2026-01-31', 10);
+  const known = day !== undefined && (isDay(day) || fields.refuse('day', 'a day of the calendar'));
+  const child = fields.inner('child', ['ageMonths', 'mouths', 'likes', 'dislikes', 'never', 'lacks']);
+  const ageMonths = child?.whole('ageMonths', AGE_MONTHS.least, AGE_MONTHS.most);
+  const sketch = sketchOf(
+    fields.inner('sketch', [
+      ...['wake', 'lightsOut', 'events', 'moments', 'propped', 'quiet', 'grownUp', 'energy'],
+    ]),
+  );
+  const room = fields.inner('room', ['shared', 'isolation', 'things', 'usedElsewhere']);
+  const limits = fields.inner('limits', ['screenMinutes', 'grownUpMinutes']);
+  const history = fields.has('history') ? fields.inner('history', ['yesterday', 'lastThreeDays']) : undefined;
+  const own = onceById(fields.list('own', MOST.own, readOwnAt), fields, 'own');
+  const yesterday = history ? wordsIn(history, 'yesterday') : [];
+  const before = history ? wordsIn(history, 'lastThreeDays') : [];
+  const freeHands = fields.choice('freeHands', HANDS) ?? 0;
+  const rest = {
+    eating: fields.yes('eating') ?? false,
+    permissions: wordsIn(fields, 'permissions', PERMISSIONS) as Permission[],
+    bored: fields.yes('bored') ?? false,
+    notToday: wordsIn(fields, 'notToday'),
+    own: own.sort((a, b) => a.id.length - b.id.length || (a.id < b.id ? -1 : 1)),
+    pins: placementsIn(fields, 'pins', own),
+    // what was done yesterday was done in the last three days
+    history: { yesterday, lastThreeDays: [...new Set([...before, ...yesterday])].sort() },
+    done: placementsIn(fields, 'done', own),
+    ...(fields.has('plan') ? { plan: placementsIn(fields, 'plan', own) } : {}),
+  };
+  const asked = {
+    mouths: child?.yes('mouths') ?? true,
+    likes: child ? wordsIn(child, 'likes') : [],
+    dislikes: child ? wordsIn(child, 'dislikes') : [],
+    never: child ? wordsIn(child, 'never') : [],
+    lacks: child ? (wordsIn(child, 'lacks', NEEDS) as Need[]) : [],
+  };
+  const place = {
+    shared: room?.yes('shared') ?? true,
+    isolation: room?.choice('isolation', ISOLATIONS) ?? 'breath',
+    things: room ? wordsIn(room, 'things') : [],
+    usedElsewhere: room ? wordsIn(room, 'usedElsewhere') : [],
+  };
+  const allowed = {
+    screenMinutes: limits?.whole('screenMinutes', 0, DAY) ?? 0,
+    grownUpMinutes: limits?.whole('grownUpMinutes', 0, DAY) ?? 0,
+  };
+  if (!shape || !day || !known || ageMonths === undefined || !sketch) return { faults };
+  const bed: PlayBed = {
+    ...{ shape, day, child: { ageMonths, ...asked }, freeHands, room: place, sketch, limits: allowed },
+    ...rest,
+  };
+  return { bed, faults };
+}
