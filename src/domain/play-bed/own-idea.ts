@@ -137,7 +137,7 @@ export function readOwnAt(value: unknown, where: string, faults: Fault[]): OwnId
   // a question nobody answered is not a no
   for (const name of ['moments', 'cautions', 'barred'])
     if (fields && !fields.has(name)) fields.refuse(name, 'a list');
-  faults.push(...here);
+  for (const { where: place, rule, seen } of here) blame(faults, place, rule, seen);
   return here.length ? undefined : (own as OwnIdea);
 }
 

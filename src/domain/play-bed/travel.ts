@@ -19,8 +19,8 @@ const CHECK = 7;
 const LETTER = 5;
 /** A bed card's code is shorter than that, so a link tells by its length alone what it brings. */
 const LEAST_CONTENT = 60;
-/** Forty placements and eight own ideas in any writing; a longer text is not looked into. */
-const MOST_CONTENT = 8_000;
+/** Three times the fullest day with eight own ideas in any writing; a longer text is not looked into. */
+const MOST_CONTENT = 4_000;
 const MOST_TEXT = 2 * MOST_CONTENT;
 /** Other texts seldom go on with a number here. */
 const FIRST_DIGITS = 9;
