@@ -13,6 +13,7 @@ export default defineConfig({
   workers: 2,
   // long walks over every page: a limit for what hangs, not for a slow machine
   timeout: 180_000,
+  expect: { timeout: 15_000 },
   // a second try on a shared machine; what fails twice has failed
   retries: process.env.CI ? 1 : 0,
   forbidOnly: true,

@@ -2,6 +2,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { PANEL_PARTS, PART_IDS, SPOT_PARTS } from '#content/parts.ts';
 import { SIGNS, detailsOf, offersNotSure, signsOfPart } from '#content/signs.ts';
 import { ALL_SIGN_IDS, SIGN_IDS, type SignId } from '#domain/signs/ids.ts';
+import { forgetNotes } from '../helpers/kept-notes.ts';
 import {
   CORE_SIGNS,
   mostTaps,
@@ -32,12 +33,11 @@ test('forty signs and three worries are reached, twenty-three of them core', () 
 });
 
 for (const part of PART_IDS) {
-  test(`${part}: every sign says what to do within its taps`, async ({ browser }) => {
+  test(`${part}: every sign says what to do within its taps`, async ({ page }) => {
     for (const sign of signsOfPart(part)) {
       await test.step(sign, async () => {
         // a phone without notes, so that the class is the sign's own
-        const context = await browser.newContext();
-        const page = await context.newPage();
+        await forgetNotes(page);
         await page.goto('/en/look/');
         const taps = new Taps(page);
         await tapTo(taps, sign);
@@ -52,7 +52,6 @@ for (const part of PART_IDS) {
         await expect(result.locator('[data-say="ward"]')).toHaveText(english[`say:${sign}`]!);
         await expect(result.locator('[data-do-not]')).toContainText(english[`signs:${sign}.doNot`]!);
         expect(english[`signs:${sign}.doNot`]!.length).toBeGreaterThan(5);
-        await context.close();
       });
     }
   });
@@ -68,14 +67,12 @@ for (const { sign, answer, urgency } of RESULTS.filter(
   });
 
 for (const part of PART_IDS.filter((id) => signsOfPart(id).some(offersNotSure)))
-  test(`${part}: not sure leads to a nurse who looks too`, async ({ browser }) => {
+  test(`${part}: not sure leads to a nurse who looks too`, async ({ page }) => {
     for (const sign of signsOfPart(part).filter(offersNotSure)) {
-      const context = await browser.newContext();
-      const page = await context.newPage();
+      await forgetNotes(page);
       await page.goto(`/en/look/${part}/`);
       await page.locator(`main a[data-sign="${sign}"][data-answer="not-sure"]`).tap();
       await expectResult(page, sign, 'not-sure', 'not-sure', `say:notSure.${part}`);
-      await context.close();
     }
   });
 
@@ -94,7 +91,7 @@ test('nothing that a finger may press moves when script and notes arrive', async
   const places = (page: Page) =>
     page.evaluate(() =>
       [...document.querySelectorAll<HTMLElement>('main a, main button, main label')]
-        .filter((element) => getComputedStyle(element).visibility === 'visible')
+        .filter((element) => element.checkVisibility({ visibilityProperty: true }))
         .map((element) => ({
           what:
             element.dataset.action ??
@@ -114,12 +111,16 @@ test('nothing that a finger may press moves when script and notes arrive', async
     // a phone without notes: what was reported before would rightly raise the class
     const page = await browser.newPage();
     await page.goto(address, { waitUntil: 'domcontentloaded' });
+    // what is measured is the page as it is first painted: with its styles
+    await page.waitForFunction(() =>
+      [...document.querySelectorAll<HTMLLinkElement>('link[rel="stylesheet"]')].every((link) => link.sheet),
+    );
     const before = await places(page);
     await scriptRuns(page);
     await expect(page.locator('[data-note="writing"]')).toHaveCount(0);
     await page.waitForTimeout(300);
     const after = new Map((await places(page)).map(({ what, y }) => [what, y]));
-    for (const { what, y } of before) expect(after.get(what), `${address} ${what}`).toBe(y);
+    for (const { what, y } of before) expect(after.get(what), `${address} ${what.slice(-40)}`).toBe(y);
     expect(before.length, address).toBeGreaterThan(0);
     await page.close();
   }

@@ -1,6 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
 import { PART_IDS } from '#content/parts.ts';
-import { SIGNS, signsOfPart } from '#content/signs.ts';
+import { signsOfPart } from '#content/signs.ts';
 import {
   directionOf,
   LANGUAGES,
@@ -24,44 +24,22 @@ async function expectLowerBound(page: Page, urgency: string, own: Record<string,
 
 for (const language of LANGUAGES) {
   const own = words(language);
-  const ward = words('en');
-  const direction = directionOf(language);
 
   test.describe(`${language}, no script`, () => {
     test.use({ javaScriptEnabled: false, locale: language });
 
-    test('each place leads to each sign and its class by plain links', async ({ page }) => {
+    test('the first sign of each place is reached by plain links alone', async ({ page }) => {
       for (const part of PART_IDS) {
         await page.goto(`/${language}/look/`);
         if (part === 'more') await page.locator('main a[data-part="child"]').tap();
         if (part !== 'worry') await page.locator(`main a[data-part="${part}"]`).tap();
-        for (const sign of signsOfPart(part)) {
-          await page.locator(`main a[data-sign="${sign}"][data-answer="different"]`).tap();
-          const result = page.locator('article[data-urgency]');
-          const urgency = sign === 'cannot-name-it' ? 'not-sure' : SIGNS[sign].urgency;
-          await expect(result, sign).toHaveAttribute('data-sign', sign);
-          await expect(result, sign).toHaveAttribute('data-urgency', urgency);
-          await expect(result.locator('h1')).toHaveText(own[`common:urgency.${urgency}`]!);
-          await expect(result.locator('[data-say="ward"]')).toHaveText(ward[`say:${sign}`]!);
-          if (language !== 'en')
-            await expect(result.locator('[data-say="family"]')).toHaveText(own[`say:${sign}`]!);
-          await expect(result.locator('[data-do-not]')).toContainText(own[`signs:${sign}.doNot`]!);
-          await expectLowerBound(page, urgency, own);
-          await expect(page.locator('html')).toHaveAttribute('lang', language);
-          await expect(page.locator('html')).toHaveAttribute('dir', direction);
-          await page.goBack();
-        }
-      }
-    });
-
-    test('"not sure" and sub-answers stand at their class', async ({ page }) => {
-      for (const { sign, answer, urgency } of RESULTS.filter((row) => row.answer !== 'different')) {
-        await page.goto(resultAddress(language, sign, answer));
-        await expect(page.locator('article[data-urgency]'), `${sign} ${answer}`).toHaveAttribute(
-          'data-urgency',
-          urgency,
-        );
-        await expectLowerBound(page, urgency, own);
+        const sign = signsOfPart(part)[0]!;
+        await page.locator(`main a[data-sign="${sign}"][data-answer="different"]`).tap();
+        const result = page.locator('article[data-urgency]');
+        await expect(result, sign).toHaveAttribute('data-sign', sign);
+        await expect(result.locator('h1')).toBeVisible();
+        await expect(result.locator('[data-say="ward"]')).toBeVisible();
+        await expectLowerBound(page, (await result.getAttribute('data-urgency'))!, own);
       }
     });
 
@@ -81,12 +59,128 @@ for (const language of LANGUAGES) {
       await page.locator(`a[href$="/${language}/bell/"], a[href="./bell/"], a[href="bell/"]`).first().tap();
       await page.waitForURL(`**/${language}/bell/`);
     });
+  });
+}
 
-    test('every page is stamped with its language and reading direction', async ({ page }) => {
-      for (const address of routesOf(language)) {
+/** What stands in a page as it lies on the server, read without running any of its script. */
+interface Plain {
+  lang: string | null;
+  dir: string | null;
+  heading: string;
+  links: {
+    href: string;
+    part: string | null;
+    sign: string | null;
+    answer: string | null;
+    detail: string | null;
+  }[];
+  result?: {
+    sign: string | null;
+    urgency: string | null;
+    heading: string;
+    ward: string;
+    family: string | undefined;
+    doNot: string;
+    lowerBound: string | undefined;
+  };
+}
+async function plainPages(page: Page, addresses: readonly string[]): Promise<Record<string, Plain>> {
+  await page.goto('/icon.svg');
+  return page.evaluate(async (all) => {
+    const clean = (node: Element | null | undefined) => node?.textContent?.replace(/\s+/g, ' ').trim();
+    const read = async (address: string): Promise<Plain> => {
+      const answer = await fetch(address);
+      if (!answer.ok) throw new Error(`${address}: ${answer.status}`);
+      const html = new DOMParser().parseFromString(await answer.text(), 'text/html');
+      const article = html.querySelector('article[data-urgency]');
+      return {
+        lang: html.documentElement.getAttribute('lang'),
+        dir: html.documentElement.getAttribute('dir'),
+        heading: clean(html.querySelector('h1')) ?? '',
+        links: [...html.querySelectorAll('main a')].map((link) => ({
+          href: new URL(link.getAttribute('href')!, new URL(address, location.href)).pathname,
+          part: link.getAttribute('data-part'),
+          sign: link.getAttribute('data-sign'),
+          answer: link.getAttribute('data-answer'),
+          detail: link.getAttribute('data-detail'),
+        })),
+        ...(article && {
+          result: {
+            sign: article.getAttribute('data-sign'),
+            urgency: article.getAttribute('data-urgency'),
+            heading: clean(article.querySelector('h1')) ?? '',
+            ward: clean(article.querySelector('[data-say="ward"]')) ?? '',
+            family: clean(article.querySelector('[data-say="family"]')),
+            doNot: clean(article.querySelector('[data-do-not]')) ?? '',
+            lowerBound: clean(html.querySelector('[data-lower-bound]')),
+          },
+        }),
+      };
+    };
+    const found: Record<string, Plain> = {};
+    for (const address of all) found[address] = await read(address);
+    return found;
+  }, addresses);
+}
+
+for (const language of LANGUAGES) {
+  const own = words(language);
+  const ward = words('en');
+  const flat = (text: string) => text.replace(/\s+/g, ' ').trim();
+
+  test(`${language}: each place links to each sign, and each result says its class, its sentences and what not to do, before any script`, async ({
+    page,
+  }) => {
+    const look = `/${language}/look/`;
+    const partPage = (part: string) => (part === 'worry' ? look : `${look}${part}/`);
+    const pages = await plainPages(page, [
+      look,
+      ...PART_IDS.filter((part) => part !== 'worry').map(partPage),
+      ...RESULTS.map(({ sign, answer }) => resultAddress(language, sign, answer)),
+    ]);
+    const linked = (from: string, to: string) =>
+      expect(
+        pages[from]!.links.map(({ href }) => href),
+        `${from} leads to ${to}`,
+      ).toContain(to);
+    for (const part of PART_IDS.filter((id) => id !== 'worry'))
+      linked(part === 'more' ? partPage('child') : look, partPage(part));
+    for (const { sign, answer, part, urgency } of RESULTS) {
+      const address = resultAddress(language, sign, answer);
+      const isDetail = answer !== 'different' && answer !== 'not-sure';
+      linked(isDetail ? resultAddress(language, sign) : partPage(part), address);
+      const { result, lang, dir } = pages[address]!;
+      expect(lang, address).toBe(language);
+      expect(dir, address).toBe(directionOf(language));
+      expect(result?.sign, address).toBe(sign);
+      expect(result?.urgency, address).toBe(urgency);
+      expect(result?.heading, address).toBe(flat(own[`common:urgency.${urgency}`]!));
+      expect(result?.doNot, address).toContain(flat(own[`signs:${sign}.doNot`]!));
+      expect(result?.lowerBound, address).toBe(
+        urgency === 'ring-now' ? undefined : flat(own['steps:result.under3']!),
+      );
+      const say = isDetail
+        ? `say:details.${sign}/${answer}`
+        : answer === 'not-sure'
+          ? `say:notSure.${part}`
+          : `say:${sign}`;
+      expect(result?.ward, address).toBe(flat(ward[say]!));
+      if (language !== 'en') expect(result?.family, address).toBe(flat(own[say]!));
+    }
+  });
+
+  test.describe(`${language}, every page without script`, () => {
+    test.use({ javaScriptEnabled: false, locale: language });
+    // one address of every kind; every-page.spec.ts opens all of them with script
+    test(`${language}: every kind of page is stamped with its language and reading direction`, async ({
+      page,
+    }) => {
+      for (const address of routesOf(language).filter(
+        (one) => !/look\/full\/[2-6]|look\/(?!toes|full|drawing)[a-z]+\//.test(one),
+      )) {
         await page.goto(address);
         await expect(page.locator('html'), address).toHaveAttribute('lang', language);
-        await expect(page.locator('html'), address).toHaveAttribute('dir', direction);
+        await expect(page.locator('html'), address).toHaveAttribute('dir', directionOf(language));
         await expect(page.locator('h1').first(), address).toBeVisible();
         // an area of words that a page forgot to load would show its keys
         expect(await page.locator('body').innerText(), address).not.toMatch(

@@ -50,3 +50,16 @@ export async function leaveRows(page: Page, values: Record<string, unknown>): Pr
     values,
   );
 }
+
+/** Takes every note off this browser, as on a phone that was never used; leaves the site's pages. */
+export async function forgetNotes(page: Page): Promise<void> {
+  await page.goto('/icon.svg');
+  await page.evaluate(
+    () =>
+      new Promise<void>((resolve, reject) => {
+        const deleting = indexedDB.deleteDatabase('bare-toes');
+        deleting.onsuccess = () => resolve();
+        deleting.onerror = () => reject(deleting.error);
+      }),
+  );
+}
