@@ -1,0 +1,121 @@
+/** One bed as the play specialist ticks it: shapes for names, a day sketched in stretches, the plan made from it. */
+import type { DaySketch } from '../play/day.ts';
+import type { DayMinute, DayProblem, Idea, Placement } from '../play/types.ts';
+
+/** What a bed is called: no name, no number. */
+export const BED_SHAPES = [
+  'circle',
+  'square',
+  'triangle',
+  'star',
+  'drop',
+  'moon',
+  'leaf',
+  'house',
+  'boat',
+  'fish',
+  'cup',
+  'sun',
+] as const;
+export type BedShape = (typeof BED_SHAPES)[number];
+
+/** Fixed events of a ward's day; an event's id begins with its kind. */
+export const EVENT_KINDS = [
+  'breakfast',
+  'wash',
+  'medicine',
+  'round',
+  'school',
+  'physio',
+  'x-ray',
+  'sheets',
+  'lunch',
+  'nap',
+  'snack',
+  'visitor',
+  'supper',
+  'other',
+] as const;
+export type EventKind = (typeof EVENT_KINDS)[number];
+
+/** The kind an event was made as; what is not known counts as `other`. */
+export function eventKind(id: string): EventKind {
+  return EVENT_KINDS.find((kind) => id === kind || id.startsWith(`${kind}-`)) ?? 'other';
+}
+
+export interface PlayBed {
+  shape: BedShape;
+  /** The ward's day it was ticked for, as 2026-01-31. */
+  day: string;
+  child: DayProblem['child'];
+  freeHands: 0 | 1 | 2;
+  room: DayProblem['room'];
+  eating: boolean;
+  permissions: DayProblem['permissions'];
+  sketch: DaySketch;
+  limits: DayProblem['limits'];
+  bored: boolean;
+  /** Ideas or kinds that are out for today only. */
+  notToday: readonly string[];
+  /** A play specialist's own; ids `own-1`, `own-2` … */
+  own: readonly OwnIdea[];
+  pins: readonly Placement[];
+  history: DayProblem['history'];
+  /** What was done today, so that it stays where it was. */
+  done: readonly Placement[];
+  /** The plan as it was last made; absent until one was. */
+  plan?: readonly Placement[];
+}
+
+/** What a play specialist answers about an idea of their own, before it gets its cautions. */
+export const CAUTION_QUESTIONS = {
+  'small-parts': 'small-parts',
+  cord: 'cord',
+  scissors: 'scissors',
+  food: 'food',
+  water: 'water',
+  'near-mouth': 'not-in-mouth',
+  sound: 'ears',
+  screen: 'screen',
+  feelings: 'feelings',
+  breath: 'breath',
+  bits: 'bits',
+  'arms-move': 'shaking',
+} as const satisfies Record<string, Idea['cautions'][number]>;
+export type CautionQuestion = keyof typeof CAUTION_QUESTIONS;
+
+/** An idea in someone's own words. It has no picture of its own and travels with the plan. */
+export interface OwnIdea {
+  id: string;
+  /** 2–60 characters; quoted, never calculated with. */
+  title: string;
+  kind: Idea['kind'];
+  /** 5–60. */
+  minutes: readonly [least: number, most: number];
+  position: Idea['position'];
+  hands: Idea['hands'];
+  energy: Idea['energy'];
+  noise: Idea['noise'];
+  mess: Idea['mess'];
+  who: Idea['who'];
+  wipe: Idea['wipe'];
+  moments: Idea['moments'];
+  tray: boolean;
+  cautions: readonly CautionQuestion[];
+  /** Any one of these and it is never placed. */
+  barred: NonNullable<Idea['barred']>;
+}
+
+/** Minutes of screen a day by age, where the family has set none. Source: who-screens-2019 below five; above, our proposal. */
+export function usualScreenMinutes(ageMonths: number): number {
+  if (ageMonths < 24) return 0;
+  if (ageMonths < 60) return 30;
+  if (ageMonths < 108) return 45;
+  return ageMonths < 156 ? 60 : 90;
+}
+
+/** When the light goes out, where the ward has set nothing else. Source: our proposal, held against AASM 2016. */
+export function usualLightsOut(ageMonths: number): DayMinute {
+  if (ageMonths < 72) return 19 * 60 + 30;
+  return ageMonths < 156 ? 20 * 60 + 30 : 21 * 60 + 30;
+}
