@@ -159,8 +159,7 @@ function whatIf(place: Place, idea: Idea): Other {
     rules = [...broken].flatMap(([rule, times]) => (times > (place.broken.get(rule) ?? 0) ? [rule] : []));
     if (!rules.length) return { idea: idea.id, why: 'fewer-points', points };
   }
-  if (!rules.length || rules.includes('H2')) return { idea: idea.id, why: 'does-not-fit' };
-  return { idea: idea.id, why: 'rule', rules };
+  return rules.length ? { idea: idea.id, why: 'rule', rules } : { idea: idea.id, why: 'does-not-fit' };
 }
 
 /** One idea as it looks from this place. */

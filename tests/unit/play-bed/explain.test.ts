@@ -231,12 +231,21 @@ describe('it stands there because', () => {
     for (const { problem, placement, reasons } of EVERY) {
       const window = windowIn(problem, placement.window);
       const base = baseOf(problem, ideaIn(problem, placement.idea), window);
-      // counted over all that is allowed there, whether or not its minutes fit: an upper bound
-      const better = problem.ideas.filter(
-        (idea) => !brokenIn(problem, idea, window).length && baseOf(problem, idea, window) > base,
-      );
-      if (window.kind === 'ordinary') expect(reasons.because).not.toContain('kept-for-moment');
-      else if (better.length < 3) expect(reasons.because).toContain('kept-for-moment');
+      const end = placement.from + placement.minutes;
+      const better = problem.ideas.filter((idea) => {
+        const least = Math.ceil(idea.minutes[0] / 5) * 5;
+        const most = Math.max(least, Math.floor(idea.minutes[1] / 5) * 5);
+        const early = idea.screen === 'yes' || idea.cautions.includes('cord');
+        return (
+          !brokenIn(problem, idea, window).length &&
+          least <= placement.minutes &&
+          placement.minutes <= most &&
+          !(early && end > problem.lightsOut - 60) &&
+          baseOf(problem, idea, window) > base
+        );
+      });
+      const kept = window.kind === 'hard' && better.length < 3;
+      expect(reasons.because.includes('kept-for-moment')).toBe(kept);
     }
   });
 
@@ -279,6 +288,22 @@ describe('the day that can be worked out by hand', () => {
   it('keeps the film for the bandage care, and the noon window says so', () => {
     expect(at('w3').because).toEqual(['kept-for-moment', 'liked', 'fits-energy', 'new', 'own-family']);
     expect(at('w2').others).toContainEqual({ idea: 'short-film', why: 'kept', window: 'w3' });
+  });
+
+  it('keeps it from three hours before on, and no sooner', () => {
+    for (const [from, kept] of [
+      [12 * 60, true],
+      [11 * 60 + 55, false],
+    ] as const) {
+      const windows = EXAMPLE.windows.map((window) => (window.id === 'w2' ? { ...window, from } : window));
+      const day = placements.map((one) => (one.window === 'w2' ? { ...one, from } : one));
+      const story = day.find(({ window }) => window === 'w2')!;
+      expect(reasonsFor({ ...EXAMPLE, windows }, day, story).others).toContainEqual(
+        kept
+          ? { idea: 'short-film', why: 'kept', window: 'w3' }
+          : { idea: 'short-film', why: 'elsewhere', from: 15 * 60 },
+      );
+    }
   });
 
   it('says what keeps the others out: two hands, no grown-up, no mark for the moment', () => {
