@@ -1,4 +1,5 @@
 // A plan goes from one phone to another: whole, or not at all with the reason.
+import { crc32 } from 'node:zlib';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { IDEA_ORDER, THING_ORDER } from '#content/idea-order.ts';
@@ -6,13 +7,13 @@ import { decodeBedCard } from '#domain/bed-card/code.ts';
 import { ALPHABET } from '#domain/bed-card/letters.ts';
 import { BED_SHAPES, CAUTION_QUESTIONS, EVENT_KINDS, type PlayBed } from '#domain/play-bed/bed.ts';
 import { ISOLATIONS, NEEDS, PERMISSIONS, PROCEDURES, readBed, WISHES } from '#domain/play-bed/bed-store.ts';
+import { Writer } from '#domain/notes/coder.ts';
 import { decodePlay, encodePlay } from '#domain/play-bed/travel.ts';
-import { TABLES } from '#domain/play-bed/version-1.ts';
+import { bedTold, TABLES } from '#domain/play-bed/version-1.ts';
 import { BARRED, KINDS } from '#domain/play/types.ts';
 import { THREE } from '../../helpers/bed-cards.ts';
 import { anyBed, FULL, TYPICAL } from '../../helpers/play-beds.ts';
 import { chance } from '../../helpers/play-days.ts';
-import { crc32 } from 'node:zlib';
 
 const encoded = (bed: PlayBed) => encodePlay(bed, IDEA_ORDER, THING_ORDER);
 const decoded = (text: string) => decodePlay(text, IDEA_ORDER, THING_ORDER);
@@ -149,6 +150,15 @@ const sealed = (text: string) => {
   return text + [6, 5, 4, 3, 2, 1, 0].map((n) => ALPHABET[Math.floor(sum / 32 ** n) % 32]).join('');
 };
 
+/** A code around these bytes, written here from its description. */
+function withContent(bytes: Uint8Array): string {
+  const bits = [...bytes].map((byte) => byte.toString(2).padStart(8, '0')).join('');
+  const letters = (bits.match(/.{1,5}/g) ?? []).map((five) => ALPHABET[parseInt(five.padEnd(5, '0'), 2)]);
+  const length = letters.length.toString(2).padStart(15, '0').match(/.{5}/g)!;
+  const head = `P1${length.map((five) => ALPHABET[parseInt(five, 2)]).join('')}`;
+  return sealed(head + letters.join('').padEnd(60, '0'));
+}
+
 describe('a code that is not whole', () => {
   it('is never read as another bed: fifty thousand spoilt ones', () => {
     const { below, oneOf } = chance(20261125);
@@ -178,7 +188,7 @@ describe('a code that is not whole', () => {
 
   it('with a right check sum over nonsense is a bed within all limits, or is refused', () => {
     const { below } = chance(7);
-    const { alike } = { alike: new Set<string>() };
+    const alike = new Set<string>();
     for (let round = 0; round < 4000; round++) {
       let text = CODE.slice(0, -7);
       for (let times = 1 + below(4); times > 0; times--) {
@@ -190,6 +200,55 @@ describe('a code that is not whole', () => {
       if (read.ok) expect(readBed(read.bed)).toEqual({ bed: read.bed, faults: [] });
     }
     expect(alike.has('damaged')).toBe(true);
+  });
+
+  it('with a right check sum over a bed outside the limits is damaged, and says where', () => {
+    const { sketch, child, plan, own } = TYPICAL;
+    const event = sketch.events[0]!;
+    const many = <T>(n: number, make: (i: number) => T) => Array.from({ length: n }, (_, i) => make(i));
+    const WRONG: [string, Partial<Record<keyof PlayBed, unknown>>][] = [
+      ['day', { day: '2026-02-30' }],
+      ['day', { day: '2026-15-01' }],
+      ['child › ageMonths', { child: { ...child, ageMonths: 11 } }],
+      ['child › ageMonths', { child: { ...child, ageMonths: 216 } }],
+      ['freeHands', { freeHands: 3 }],
+      ['limits › screenMinutes', { limits: { screenMinutes: 1441, grownUpMinutes: 0 } }],
+      ['sketch › wake', { sketch: { ...sketch, wake: 1325 } }],
+      ['sketch › lightsOut', { sketch: { ...sketch, lightsOut: sketch.wake } }],
+      ['sketch › events › 1 › from', { sketch: { ...sketch, events: [{ ...event, from: 1445 }] } }],
+      ['sketch › events › 1 › minutes', { sketch: { ...sketch, events: [{ ...event, minutes: 0 }] } }],
+      ['sketch › events › 1 › id', { sketch: { ...sketch, events: [{ ...event, id: '<b>' }] } }],
+      [
+        'sketch › events',
+        { sketch: { ...sketch, events: many(25, (i) => ({ ...event, id: `nap-${i + 1}` })) } },
+      ],
+      ['sketch › quiet', { sketch: { ...sketch, quiet: many(7, () => ({ from: 500, until: 600 })) } }],
+      ['plan', { plan: many(49, (i) => ({ ...plan![0]!, from: 5 * i })) }],
+      ['own › 1 › title', { own: [{ ...own[0]!, title: 'x' }], plan: [], pins: [], done: [] }],
+      ['own › 1 › title', { own: [{ ...own[0]!, title: 'one\u202etwo' }], plan: [], pins: [], done: [] }],
+      ['own › 1 › minutes', { own: [{ ...own[0]!, minutes: [0, 61] }], plan: [], pins: [], done: [] }],
+      ['own › own-1', { own: [own[0]!, own[0]!] }],
+    ];
+    for (const [where, change] of WRONG) {
+      const writer = new Writer();
+      bedTold(writer, { ideaIds: IDEA_ORDER, thingIds: THING_ORDER }, { ...TYPICAL, ...change } as PlayBed);
+      const read = decoded(withContent(writer.bytes()));
+      expect(read, where).toEqual({ ok: false, reason: 'damaged', where: `bed › ${where}` });
+    }
+  });
+
+  it('with a right check sum over half a bed, or over more than one, is damaged', () => {
+    const writer = new Writer();
+    bedTold(writer, { ideaIds: IDEA_ORDER, thingIds: THING_ORDER }, TYPICAL);
+    const bytes = writer.bytes();
+    expect(withContent(bytes)).toBe(CODE);
+    for (const other of [
+      bytes.slice(0, -1),
+      bytes.slice(0, 60),
+      Uint8Array.from([...bytes, 0]),
+      new Uint8Array(0),
+    ])
+      expect(decoded(withContent(other))).toMatchObject({ ok: false, reason: 'damaged' });
   });
 
   it('says how much is there while letters are missing at the end', () => {
