@@ -1,4 +1,5 @@
 /** A picture as SVG text. Numbers and token names only; the label is the one text, and it is escaped. */
+import { escape } from './escape.ts';
 import { drawScene } from './paths.ts';
 import { INK, type Picture } from './shapes.ts';
 import type { SceneSpec } from './spec.ts';
@@ -8,9 +9,6 @@ import { drawThing, type ThingId } from './things.ts';
 const COARSE_FROM = 300;
 /** Share of the picture's height that the touch map leaves out at the top. */
 const MAP_CROP = 0.2;
-
-const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
-const escape = (text: string) => text.replace(/[&<>"]/g, (c) => ESCAPES[c]!);
 
 /** A scene on half units: less than a fifth of a pixel off on a phone, and a seventh lighter to send. */
 const halves = (d: string) => d.replace(/\d+\.\d/g, (n) => String(Math.round(Number(n) * 2) / 2));

@@ -1,0 +1,35 @@
+/** Play pictures as SVG text: token names and numbers; the label is the one text. */
+import { escape } from '../escape.ts';
+import type { Picture } from '../shapes.ts';
+import { drawPlayThing, type PlayThingId } from './compose.ts';
+import { drawIdea, type IdeaPictureId } from './ideas.ts';
+import { drawMoment, type MomentPictureId } from './moments.ts';
+
+const tenth = (n: number) => String(Math.round(n * 10) / 10);
+
+/** The line of the whole picture; a path says only what differs from it. */
+const USUAL = 2;
+
+export function playMarkup(picture: Picture, label: string): string {
+  const paths = picture.shapes.map(({ d, fill, line, weight = USUAL, dash }) => {
+    const classes = [fill && `f-${fill}`, line && line !== 'ink' && `l-${line}`].filter(Boolean).join(' ');
+    const stroke = line
+      ? tenth(weight) === tenth(USUAL)
+        ? ''
+        : ` stroke-width="${tenth(weight)}"`
+      : ' stroke="none"';
+    return `<path d="${d}"${classes ? ` class="${classes}"` : ''}${stroke}${dash ? ` stroke-dasharray="${dash}"` : ''}/>`;
+  });
+  const name = label ? `role="img" aria-label="${escape(label)}"` : 'aria-hidden="true"';
+  return `<svg class="scene" viewBox="0 0 ${picture.width} ${picture.height}" ${name} data-play><g class="f-none l-ink" stroke-width="${USUAL}">${paths.join('')}</g></svg>`;
+}
+
+/** A play idea's picture as SVG text. */
+export const ideaMarkup = (id: IdeaPictureId, label: string): string => playMarkup(drawIdea(id), label);
+
+/** A thing to be fetched, as SVG text, for "what is in the room". */
+export const playThingMarkup = (id: PlayThingId, label: string): string =>
+  playMarkup(drawPlayThing(id), label);
+
+/** A hard moment or a change in the day, as SVG text. */
+export const momentMarkup = (id: MomentPictureId, label: string): string => playMarkup(drawMoment(id), label);

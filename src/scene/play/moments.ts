@@ -1,0 +1,25 @@
+/** Small pictures for hard moments and for changes in the day. */
+import type { Picture } from '../shapes.ts';
+import { compose, type PlayScene } from './compose.ts';
+
+// prettier-ignore
+const SCENES = {
+  'needle-coming': { hands: [['child', 'rest', 24, 66, 62, 0, -1]], front: [['plaster', 50, 62, 0.36, 80]] },
+  'bandage-care': { hands: [['nurse', 'rest', 10, 84, 46, -14, -1], ['nurse', 'rest', 112, 88, 46, 194, 1]], front: [['roll', 60, 50, 0.62]] },
+  'other-moment': { things: [['door', 44, 60, 0.86], ['gone', 92, 60, 0.36]] },
+  xray: { things: [['film', 60, 60, 0.98]] },
+  doctors: { things: [['coats', 62, 46, 0.82], ['blanketend', 60, 60, 1]] },
+  visitor: { things: [['door', 36, 58, 0.9], ['caller', 86, 66, 0.86]] },
+  asleep: { child: { eyes: 'shut', tilt: -10 }, things: [['moon', 104, 18, 0.24]] },
+  sore: { things: [['curled', 60, 60, 1]] },
+  early: { things: [['clock', 62, 66, 0.8], ['ahead', 60, 60, 1]] },
+  again: { things: [['round', 60, 60, 1]] },
+  'not-again': { things: [['facedown', 60, 60, 1]] },
+  sticker: { things: [['peeled', 60, 60, 1]] },
+  'comfort-hold': { child: { at: 'leaning', eyes: 'shut', tilt: 24, right: [76, 100, 150] }, grown: { x: 82, y: 36, bow: 10, held: true, eyes: 'shut', hand: [52, 108, 200] } },
+} as const satisfies Record<string, PlayScene>;
+
+export type MomentPictureId = keyof typeof SCENES;
+export const MOMENT_PICTURE_IDS = Object.keys(SCENES) as MomentPictureId[];
+
+export const drawMoment = (id: MomentPictureId): Picture => compose(SCENES[id], 5);
