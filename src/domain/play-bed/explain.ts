@@ -194,7 +194,11 @@ function* asked(place: Place, seen: readonly Seen[], here: Idea): Generator<Seen
   const best = [...seen].sort((a, b) => b.base - a.base);
   yield* best.filter(({ idea }) => child.likes.includes(idea.id) && likeOf(child, idea) > 0);
   // of a liked kind one is enough, the one that comes nearest; what is for another age nobody asks about
-  const nearest = [...best].sort((a, b) => Number(b.may) - Number(a.may) || a.rules.length - b.rules.length);
+  const free = ({ may, idea }: Seen) => may && placements.every((one) => one.idea !== idea.id);
+  const nearest = [...best].sort(
+    (a, b) =>
+      Number(free(b)) - Number(free(a)) || Number(b.may) - Number(a.may) || a.rules.length - b.rules.length,
+  );
   for (const kind of child.likes)
     if (kind !== here.kind) {
       const one = nearest.find(
