@@ -213,7 +213,7 @@ function* asked(place: Place, seen: readonly Seen[], here: Idea): Generator<Seen
 }
 
 function becauseOf(place: Place, seen: readonly Seen[], here: Idea): Because[] {
-  const { problem, placements, placement, window, fixed } = place;
+  const { problem, placements, placement, window } = place;
   const base = baseOf(problem, here, window);
   const might = seen.filter(({ may }) => may);
   const hard = window.kind === 'hard';
@@ -227,7 +227,7 @@ function becauseOf(place: Place, seen: readonly Seen[], here: Idea): Because[] {
   const kinds = new Map(problem.ideas.map(({ id, kind }) => [id, kind]));
   const family = ({ idea }: Placement) => FAMILIES[kinds.get(idea)!];
   const holds: Record<Because, () => boolean> = {
-    pinned: () => fixed(placement) && problem.pins.some((pin) => same(pin, placement)),
+    pinned: () => problem.pins.some((pin) => same(pin, placement)),
     'only-one': alone,
     'kept-for-moment': () => hard && might.filter((other) => other.base > base).length < BEST,
     wish: () =>
