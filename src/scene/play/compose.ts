@@ -34,7 +34,7 @@ const PLACES = {
   left: { x: 36, y: 58, r: 20 },
   low: { x: 60, y: 80, r: 20 },
   far: { x: 60, y: 56, r: 18 },
-  leaning: { x: 48, y: 60, r: 21 },
+  leaning: { x: 46, y: 62, r: 21 },
   tray: { x: 60, y: 32, r: 20 },
   'tray-left': { x: 44, y: 34, r: 18 },
 } as const;
@@ -135,6 +135,12 @@ function framed(shapes: readonly Shape[]): Picture {
 /** The bed ends where the grown-up sits. */
 const BED_RIGHT = 88;
 
+/**
+ * A scene of play as one picture.
+ *
+ * Shape: 120 × 120 scene units, every point inside; curves on whole or half units.
+ * @example compose({ things: [['cups', 60, 60, 1]] }, 5).height // 120
+ */
 export function compose(scene: PlayScene, age: DrawnAge): Picture {
   const { child, grown, tray } = scene;
   const where = PLACES[child?.at ?? (tray ? (grown ? 'tray-left' : 'tray') : grown ? 'left' : 'mid')];
@@ -143,7 +149,8 @@ export function compose(scene: PlayScene, age: DrawnAge): Picture {
   const person = grown && grownUp(grown);
   const shapes = [
     ...(grown?.held ? (person?.behind ?? []) : []),
-    ...(bed?.behind ?? []),
+    // leaning on somebody, not on the pillow
+    ...(bed?.behind.slice(grown?.held ? 1 : 0) ?? []),
     ...(grown?.held ? [] : (person?.behind ?? [])),
     ...(scene.bubbles ?? []).flatMap(bubble),
     ...placed(scene.things),
@@ -155,5 +162,10 @@ export function compose(scene: PlayScene, age: DrawnAge): Picture {
   return framed(shapes);
 }
 
-/** A thing by itself, for what is in the room. */
+/**
+ * A thing by itself, for what is in the room.
+ *
+ * Shape: 120 × 120 scene units.
+ * @example drawPlayThing('cups').width // 120
+ */
 export const drawPlayThing = (id: PlayThingId): Picture => framed(PLAY_THINGS[id](brush()));

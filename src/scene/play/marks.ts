@@ -308,7 +308,6 @@ export const MARKS = {
   ],
   pause: (p) => [p.flats([box(20, 20, 46, 100), box(74, 20, 100, 100)], 'ink', 2)],
   beam: (p) => [{ ...p.flat([42, 116, 78, 116, 118, 2, 2, 2], 'band'), line: 'band' }],
-  pricks: (p) => [p.dots([20, 30, 46, 14, 84, 26, 104, 52, 66, 54, 30, 70, 92, 88, 56, 96], 10, 'white')],
   map: (p) => [
     p.flat(box(2, 6, 118, 100), 'sheet', 3.4),
     p.stroke([14, 10, 26, 40, 56, 46, 70, 78, 112, 90], 7, 'wet'),
@@ -343,16 +342,6 @@ export const MARKS = {
   toes: (p) => [
     ...toeRow(p, TOES, 104, 3.4),
     p.soft([2, 104, 30, 94, 62, 95, 92, 99, 118, 103, 118, 118, 2, 118], 'blanket', 3.4, 0.6),
-  ],
-  stripes: (p) => [
-    p.rule(
-      [
-        [24, 96, 24, 56, 44, 56],
-        [60, 96, 60, 36],
-        [96, 96, 96, 20],
-      ],
-      8,
-    ),
   ],
   hatching: (p) => [
     p.rule(
@@ -438,7 +427,7 @@ export const MARKS = {
       ],
       3.4,
     ),
-    p.soft([64, 12, 70, 0, 76, 8, 88, 4, 84, 18], 'red', 3),
+    p.strokes([[56, 84, 70, 88, 90, 84]], 5, 'white'),
   ],
   shadow: (p) => [
     p.soft(
@@ -668,4 +657,6 @@ export const MARKS = {
     p.ring([54, 24, 38, 9], 'white', 4),
   ],
   blank: (p) => [p.flat([10, 20, 110, 20, 110, 104, 10, 104], 'white', 3)],
+  /** A pen held upright, spoken into. */
+  mike: (p) => [p.flat([50, 40, 70, 40, 68, 116, 52, 116], 'scarf', 4), p.ring([60, 26, 20, 22], 'metal', 4)],
 } as const satisfies Record<string, Drawing>;

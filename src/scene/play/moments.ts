@@ -16,10 +16,16 @@ const SCENES = {
   again: { things: [['round', 60, 60, 1]] },
   'not-again': { things: [['facedown', 60, 60, 1]] },
   sticker: { things: [['peeled', 60, 60, 1]] },
-  'comfort-hold': { child: { at: 'leaning', eyes: 'shut', tilt: 24, right: [76, 100, 150] }, grown: { x: 82, y: 36, bow: 10, held: true, eyes: 'shut', hand: [52, 108, 200] } },
+  'comfort-hold': { child: { at: 'leaning', eyes: 'shut', tilt: 24, right: [64, 96, 200] }, grown: { x: 76, y: 32, held: true, eyes: 'shut', hand: [44, 104, 200] } },
 } as const satisfies Record<string, PlayScene>;
 
 export type MomentPictureId = keyof typeof SCENES;
 export const MOMENT_PICTURE_IDS = Object.keys(SCENES) as MomentPictureId[];
 
+/**
+ * The picture of a hard moment or of a change in the day. No needle and no leg is shown.
+ *
+ * Shape: 120 × 120 scene units.
+ * @example drawMoment('asleep').width // 120
+ */
 export const drawMoment = (id: MomentPictureId): Picture => compose(SCENES[id], 5);

@@ -7,6 +7,8 @@ import { drawPlayThing, PLAY_THINGS, type PlayThingId } from '#scene/play/compos
 import { drawIdea, IDEA_PICTURE_IDS } from '#scene/play/ideas.ts';
 import { drawMoment, MOMENT_PICTURE_IDS } from '#scene/play/moments.ts';
 import { ideaMarkup, momentMarkup, playThingMarkup } from '#scene/play/markup.ts';
+import { MARKS } from '#scene/play/marks.ts';
+import { SMALL } from '#scene/play/small.ts';
 import { pointsOf, type Picture } from '#scene/shapes.ts';
 
 const root = path.resolve(import.meta.dirname, '../../..');
@@ -63,6 +65,30 @@ describe('the play pictures together', () => {
     for (const [name, picture] of pictures)
       seen.set(drawnBy(picture), [...(seen.get(drawnBy(picture)) ?? []), name]);
     expect([...seen.values()].filter((names) => names.length > 1)).toEqual([]);
+  });
+
+  it('no two ideas share nine tenths of what is drawn: they can be told apart', () => {
+    const drawn = IDEA_PICTURE_IDS.map((id) => ({
+      id,
+      parts: new Set(drawIdea(id).shapes.map((s) => JSON.stringify(s))),
+    }));
+    const weigh = (parts: string[]) => parts.reduce((sum, part) => sum + part.length, 0);
+    const alike = drawn.flatMap((a, i) =>
+      drawn.slice(i + 1).flatMap((b) => {
+        const shared = weigh([...a.parts].filter((part) => b.parts.has(part)));
+        return shared > 0.9 * weigh([...new Set([...a.parts, ...b.parts])]) ? [`${a.id} = ${b.id}`] : [];
+      }),
+    );
+    expect(alike).toEqual([]);
+  });
+
+  it('nothing drawn is left unused', () => {
+    // a small drawing of no picture would be sent to every family for nothing
+    const table = ['ideas.ts', 'moments.ts']
+      .map((file) => readFileSync(path.join(root, 'src/scene/play', file), 'utf8'))
+      .join('');
+    const small = [...Object.keys(SMALL), ...Object.keys(MARKS)];
+    expect(small.filter((id) => !table.includes(`['${id}',`))).toEqual([]);
   });
 
   it('every point of a drawing is in its text', () => {
