@@ -4,16 +4,12 @@ import { heldInside } from '../parts/points.ts';
 import { at, oval, pointsOf, straight, type Picture, type Point, type Shape } from '../shapes.ts';
 import { brush, PLAY_SIZE, type Drawing, type Placed } from './brush.ts';
 import { MARKS } from './marks.ts';
+import { ON_PAPER } from './on-paper.ts';
 import { pencil, PAPER_THINGS, story, written } from './paper-things.ts';
-import {
-  childAtTray,
-  childInBed,
-  grownUp,
-  nearHand,
-  type ChildLook,
-  type GrownLook,
-  type NearHand,
-} from './people.ts';
+import { nearHand, type NearHand } from './arms.ts';
+import { childAtTray, childInBed, type ChildLook } from './child.ts';
+import { grownUp, type GrownLook } from './grown-up.ts';
+import { PROPS } from './props.ts';
 import { ROOM_THINGS } from './room-things.ts';
 import { SMALL } from './small.ts';
 import { TOY_THINGS } from './toy-things.ts';
@@ -22,10 +18,16 @@ import { TOY_THINGS } from './toy-things.ts';
 export const PLAY_THINGS = { ...PAPER_THINGS, ...ROOM_THINGS, ...TOY_THINGS };
 export type PlayThingId = keyof typeof PLAY_THINGS;
 
-const DRAWINGS = { ...PLAY_THINGS, ...SMALL, ...MARKS, pencil, story, written } as const satisfies Record<
-  string,
-  Drawing
->;
+const DRAWINGS = {
+  ...PLAY_THINGS,
+  ...SMALL,
+  ...MARKS,
+  ...ON_PAPER,
+  ...PROPS,
+  pencil,
+  story,
+  written,
+} as const satisfies Record<string, Drawing>;
 export type DrawingId = keyof typeof DRAWINGS;
 
 /** Where the child lies: alone in the middle, with room at the right, or low, with room above. */

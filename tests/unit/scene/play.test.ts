@@ -8,6 +8,8 @@ import { drawIdea, IDEA_PICTURE_IDS } from '#scene/play/ideas.ts';
 import { drawMoment, MOMENT_PICTURE_IDS } from '#scene/play/moments.ts';
 import { ideaMarkup, momentMarkup, playThingMarkup } from '#scene/play/markup.ts';
 import { MARKS } from '#scene/play/marks.ts';
+import { ON_PAPER } from '#scene/play/on-paper.ts';
+import { PROPS } from '#scene/play/props.ts';
 import { SMALL } from '#scene/play/small.ts';
 import { pointsOf, type Picture } from '#scene/shapes.ts';
 
@@ -87,7 +89,7 @@ describe('the play pictures together', () => {
     const table = ['ideas.ts', 'moments.ts']
       .map((file) => readFileSync(path.join(root, 'src/scene/play', file), 'utf8'))
       .join('');
-    const small = [...Object.keys(SMALL), ...Object.keys(MARKS)];
+    const small = [SMALL, MARKS, ON_PAPER, PROPS].flatMap((drawings) => Object.keys(drawings));
     expect(small.filter((id) => !table.includes(`['${id}',`))).toEqual([]);
   });
 

@@ -1,16 +1,14 @@
-/** The drawn child in bed, and the grown-up beside it, light enough to stand in a list of ideas. */
+/** The drawn child in bed, light enough to stand in a list of ideas: lying flat, or with a tray over the lap. */
 import type { DrawnAge } from '../spec.ts';
-import { at, oval, plus, smooth, straight, turn, type Point, type Shape } from '../shapes.ts';
-import { headForm, type HeadFrame } from '../parts/head.ts';
+import { at, oval, plus, smooth, turn, type Point, type Shape } from '../shapes.ts';
 import { hairInFront } from '../parts/hair.ts';
-import { drawHand, type HandPose } from '../parts/hand.ts';
+import { headForm, type HeadFrame } from '../parts/head.ts';
 import { points } from '../parts/points.ts';
+import { arm, type Reach } from './arms.ts';
 import { brush, dots } from './brush.ts';
 
 export type Eyes = 'open' | 'shut' | 'up' | 'down' | 'left' | 'right';
 export type Mouth = 'calm' | 'smile' | 'speaking' | 'wide' | 'blowing';
-/** Wrist, direction of the fingers in degrees, and what the hand does; a resting hand where left out. */
-export type Reach = readonly [x: number, y: number, points: number, pose?: HandPose | 'none'];
 
 export interface ChildLook {
   /** Middle of the face, and half its height. */
@@ -120,65 +118,6 @@ export function childHead(c: ChildLook, age: DrawnAge): Shape[] {
     { ...hairInFront(f, 'short')[0]!, weight: 2 },
   ];
 }
-
-/** A hand so small that its fingers would run together. */
-const MITT = [
-  0, -0.27, 0.5, -0.35, 0.97, -0.22, 1.04, 0.06, 0.78, 0.29, 0.64, 0.32, 0.62, 0.5, 0.42, 0.48, 0, 0.27,
-];
-
-function smallHand(
-  [x, y, angle, pose = 'rest']: Reach,
-  length: number,
-  thumb: 1 | -1,
-  fill: string,
-): Shape[] {
-  if (pose === 'none') return [];
-  const wrist = at(x, y);
-  if (pose !== 'rest')
-    return drawHand(wrist, length * 1.15, angle, pose, thumb, fill)
-      .slice(0, 1)
-      .map((s) => ({ ...s, weight: 2 }));
-  const outline = points(MITT, at(0, 0), length, thumb * length).map((p) =>
-    turn(plus(wrist, p), wrist, angle),
-  );
-  return [{ d: smooth(outline, false, 0.9), fill, line: 'ink', weight: 2 }];
-}
-
-/** An arm as two lines, the wide one in ink: sleeve down to the elbow, then bare to the wrist. */
-export function arm(
-  shoulder: Point,
-  reach: Reach,
-  side: 1 | -1,
-  width: number,
-  colours: { cloth: string; skin: string },
-): Shape[] {
-  const wrist = at(reach[0], reach[1]);
-  const long = Math.hypot(wrist.x - shoulder.x, wrist.y - shoulder.y);
-  const elbow = at(
-    (shoulder.x + wrist.x) / 2 + side * Math.min(9, width * 0.9),
-    (shoulder.y + wrist.y) / 2 + Math.max(2, 12 - long * 0.2),
-  );
-  const on = (t: number) =>
-    at(
-      (1 - t) ** 2 * shoulder.x + 2 * t * (1 - t) * elbow.x + t * t * wrist.x,
-      (1 - t) ** 2 * shoulder.y + 2 * t * (1 - t) * elbow.y + t * t * wrist.y,
-    );
-  const bare = smooth([on(0.3), on(0.65), wrist]);
-  const sleeve = smooth([shoulder, on(0.25), on(0.5)]);
-  return [
-    { d: bare, line: 'ink', weight: width },
-    { d: bare, line: colours.skin, weight: width - 4 },
-    ...smallHand(reach, width * 1.45, thumbOf(reach, side), colours.skin),
-    { d: sleeve, line: 'ink', weight: width + 5 },
-    { d: sleeve, line: colours.cloth, weight: width + 1 },
-  ];
-}
-
-/** The thumb lies on the side of the middle of the body. */
-const thumbOf = ([, , angle]: Reach, side: 1 | -1): 1 | -1 => {
-  const up = Math.sin((angle * Math.PI) / 180) < -0.3;
-  return (up ? -side : side) as 1 | -1;
-};
 
 const CHILD = { cloth: 'gown', skin: 'skin' };
 
@@ -328,174 +267,4 @@ export function childAtTray(c: ChildLook, age: DrawnAge): BedLayers {
       Math.abs((c.left ?? rest(-1))[0] - (c.right ?? rest(1))[0]),
     ),
   };
-}
-
-export interface GrownLook {
-  /** Middle of the head; at the right edge, level with the child, where left out. */
-  x?: number;
-  y?: number;
-  mouth?: 'shut' | 'speaking' | 'wide' | 'blowing';
-  /** How far the head is bowed over the bed, in degrees. */
-  bow?: number;
-  eyes?: 'open' | 'shut';
-  hand?: Reach;
-  /** A nurse is known by the plain tunic and the knot of hair. */
-  nurse?: true;
-  /** The face is not seen: a cloth is in front of it. */
-  hidden?: true;
-  /** The child leans on the grown-up and is drawn over them. */
-  held?: true;
-}
-
-const LIPS = {
-  shut: [-0.8, 0.36, -0.74, 0.43, -0.8, 0.5],
-  speaking: [-0.83, 0.34, -0.6, 0.43, -0.77, 0.55],
-  wide: [-0.82, 0.26, -0.4, 0.42, -0.72, 0.68],
-  blowing: [-0.94, 0.37, -0.84, 0.43, -0.92, 0.5],
-} as const;
-
-/** The grown-up at the right side of the bed, from the side, turned to the child. */
-export function grownUp(g: GrownLook): { behind: Shape[]; arm: Shape[] } {
-  const { x = 99, y = 42, bow = 0, mouth: lips = 'shut' } = g;
-  const r = 18;
-  const p = brush();
-  const center = at(x, y);
-  const put = (flat: readonly number[]) => points(flat, center, r).map((q) => turn(q, center, -bow));
-  const cloth = g.nurse ? 'wet' : 'bag';
-  const skin = g.nurse ? 'hand' : 'skin';
-  const drop = lips === 'wide' ? 0.12 : 0;
-  const face = [
-    0.34,
-    1.05,
-    0.4,
-    0.5,
-    0.4,
-    -0.7,
-    -0.4,
-    -0.85,
-    -0.7,
-    -0.42,
-    -0.7,
-    -0.08,
-    -0.92,
-    0.18,
-    -0.76,
-    0.27,
-    ...LIPS[lips],
-    -0.72,
-    0.82 + drop,
-    -0.5,
-    0.96 + drop,
-    -0.24,
-    0.86 + drop,
-    -0.2,
-    1.1,
-  ];
-  const hair = g.nurse
-    ? [
-        0.06, 0.3, 0.4, 0.5, 0.8, 0.36, 0.98, -0.2, 0.66, -0.92, 0, -1.14, -0.6, -0.92, -0.76, -0.5, -0.14,
-        -0.5, 0.04, -0.16,
-      ]
-    : [
-        0.1, 0.12, 0.34, 0.4, 0.64, 0.66, 0.94, 0, 0.68, -0.9, 0, -1.14, -0.6, -0.94, -0.8, -0.56, -0.1,
-        -0.52, 0.02, -0.16,
-      ];
-  const eye = put([-0.46, -0.1]);
-  const reach = g.hand;
-  const shoulder = at(Math.min(x + 3, 108), y + 40);
-  return {
-    behind: [
-      p.soft(
-        [
-          x - 9,
-          119,
-          x - 12,
-          y + 46,
-          x - 8,
-          y + 26,
-          x + 4,
-          y + 20,
-          Math.min(x + 18, 118.8),
-          y + 26,
-          118.8,
-          y + 40,
-          118.8,
-          119,
-        ],
-        cloth,
-        2.6,
-        0.5,
-      ),
-      ...(g.nurse ? [p.ring([x + 20, y - 6, 5.4, 6.2], 'hair', 2.2)] : []),
-      { d: smooth(put(face), false, 0.8), fill: skin, line: 'ink', weight: 2.2 },
-      { d: smooth(put(hair), true, 0.9), fill: 'hair', line: 'ink', weight: 2.2 },
-      ...(g.hidden
-        ? []
-        : g.eyes === 'shut'
-          ? [{ d: smooth(put([-0.62, -0.08, -0.48, 0, -0.34, -0.08])), line: 'ink', weight: 1.7 }]
-          : [dots(eye, 3)]),
-      { d: smooth(put([-0.34, -0.32, -0.48, -0.38, -0.64, -0.32])), line: 'ink', weight: 1.6 },
-    ],
-    arm: reach ? arm(shoulder, reach, 1, 11, { cloth, skin }) : [],
-  };
-}
-
-/** Whose hand is seen close, which pose, the wrist, its length, where its fingers point. */
-export type NearHand = readonly [
-  who: 'child' | 'grown' | 'nurse' | 'bare',
-  pose: HandPose,
-  x: number,
-  y: number,
-  length: number,
-  points: number,
-  thumb?: 1 | -1,
-];
-
-/** Nails tell the back of a hand from its palm: hand lengths from the wrist, along each finger's end. */
-const NAILS: Record<HandPose, readonly number[]> = {
-  rest: [0.9, -0.22, 0.99, -0.07, 1, 0.07, 0.89, 0.17],
-  spread: [0.58, -0.53, 0.95, -0.35, 1.02, 0.03, 0.85, 0.35, 0.32, 0.65],
-  point: [1.03, -0.16],
-  fist: [],
-};
-
-const SLEEVE = { child: 'gown', grown: 'bag', nurse: 'wet', bare: 'gown' } as const;
-
-/** Hands close by, each with its arm and sleeve coming in from the edge of the picture. */
-export function nearHand([who, pose, x, y, length, angle, thumb = 1]: NearHand): Shape[] {
-  const wrist = at(x, y);
-  const fill = who === 'nurse' ? 'hand' : 'skin';
-  const hand = drawHand(wrist, length, angle, pose, thumb, fill).map((s, i): Shape => ({
-    ...s,
-    weight: i === 0 ? 2.6 : 1.5,
-  }));
-  const nails = points(NAILS[pose], at(0, 0), length, thumb * length).map((p) =>
-    turn(plus(wrist, p), wrist, angle),
-  );
-  if (nails.length > 0) hand.push(dots(nails, Math.max(2.6, length * 0.08), 'nail'));
-  if (who === 'bare') return hand;
-  const a = (angle * Math.PI) / 180;
-  const along = at(Math.cos(a), Math.sin(a));
-  const away = [
-    along.x > 0 ? x / along.x : (x - 120) / along.x,
-    along.y > 0 ? y / along.y : (y - 120) / along.y,
-  ].filter((t) => Number.isFinite(t));
-  const edge = Math.min(...away) - 1;
-  const quad = (from: number, to: number, half: number, spread = half) =>
-    straight(
-      [
-        [from, -spread],
-        [to, -half],
-        [to, half],
-        [from, spread],
-      ].map(([s, t]) => turn(at(x - s! * 1, y + t!), wrist, angle)),
-      true,
-    );
-  const cuff = Math.min(length * 0.22, edge * 0.6);
-  const end = edge + length * 0.3;
-  return [
-    { d: quad(end, -length * 0.14, length * 0.25), fill, line: 'ink', weight: 2.6 },
-    ...hand,
-    { d: quad(end, cuff, length * 0.36, length * 0.42), fill: SLEEVE[who], line: 'ink', weight: 2.6 },
-  ];
 }
