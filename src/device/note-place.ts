@@ -17,4 +17,5 @@ export const TABLE = 'notes';
 export const DAY_PREFIX = 'day-';
 export const familyKey = (): string => `bare-toes:family${suffix()}`;
 export const cardKey = (): string => `bare-toes:card${suffix()}`;
+export const playKey = (): string => `bare-toes:play${suffix()}`;
 export const channelName = (): string => `bare-toes:notes${suffix()}`;

@@ -1,9 +1,9 @@
 /** Looks into every place where this site keeps something about a child, without trusting what erased it. */
 import { createStore, keys } from 'idb-keyval';
-import { cardKey, databaseName, familyKey, TABLE } from './note-place.ts';
+import { cardKey, databaseName, familyKey, playKey, TABLE } from './note-place.ts';
 
-export async function placesLeft(): Promise<('notes' | 'card' | 'choices')[]> {
-  const left: ('notes' | 'card' | 'choices')[] = [];
+export async function placesLeft(): Promise<('notes' | 'card' | 'choices' | 'play')[]> {
+  const left: ('notes' | 'card' | 'choices' | 'play')[] = [];
   try {
     if ((await keys(createStore(databaseName(), TABLE))).length > 0) left.push('notes');
   } catch {
@@ -11,6 +11,7 @@ export async function placesLeft(): Promise<('notes' | 'card' | 'choices')[]> {
   }
   try {
     if (localStorage.getItem(cardKey()) !== null) left.push('card');
+    if (localStorage.getItem(playKey()) !== null) left.push('play');
     if (localStorage.getItem(familyKey()) !== null) left.push('choices');
   } catch {
     left.push('choices');

@@ -1,0 +1,155 @@
+/** Something came up: the bed's day changes, what was begun stays, and only the rest is planned anew. */
+import type { DayMinute, DayProblem, Fault, Idea, Placement, PlayWindow } from '../play/types.ts';
+import type { EventKind, PlayBed } from './bed.ts';
+import { problemOf } from './problem.ts';
+
+export type CameUp =
+  | { kind: 'taken'; by: EventKind; minutes: number }
+  /** Sleep is not caught up: nothing is planned in it, and nothing is moved behind it on purpose. */
+  | { kind: 'asleep'; minutes: number }
+  | { kind: 'sore' }
+  | { kind: 'moment'; id: string; from: DayMinute };
+
+const GRID = 5;
+const CALM_MINUTES = 120;
+const endOf = ({ from, minutes }: { from: DayMinute; minutes: number }) => from + minutes;
+
+/** The window a placement stands in, by time: windows are cut anew whenever the day changes. */
+export function standsIn(windows: readonly PlayWindow[], placement: Placement): Placement | undefined {
+  const window = windows.find((one) => one.from <= placement.from && endOf(placement) <= endOf(one));
+  return window && { ...placement, window: window.id };
+}
+
+/** Numbers ids of events so that each is used once. */
+function freshId(bed: PlayBed, kind: string): string {
+  const used = new Set(bed.sketch.events.map(({ id }) => id));
+  for (let n = 1; ; n++) if (!used.has(`${kind}-${n}`)) return `${kind}-${n}`;
+}
+
+/** The event with everything it meets cut back: what came up is true, what was told before gives way. */
+function withEvent(bed: PlayBed, id: string, from: DayMinute, minutes: number): PlayBed['sketch'] {
+  const until = Math.min(from + minutes, bed.sketch.lightsOut);
+  const events = bed.sketch.events.flatMap((event) => {
+    if (endOf(event) <= from || event.from >= until) return [event];
+    const before = from - event.from;
+    if (before >= GRID) return [{ ...event, minutes: before }];
+    const left = endOf(event) - until;
+    return left >= GRID ? [{ ...event, from: until, minutes: left }] : [];
+  });
+  const moments = bed.sketch.moments.filter((moment) => endOf(moment) <= from || moment.from >= until);
+  return { ...bed.sketch, events: [...events, { id, from, minutes: until - from }], moments };
+}
+
+/**
+ * The bed after something came up, still with its old plan.
+ *
+ * Units: `now` in minutes since the ward's midnight.
+ * Not: it plans nothing; see `restOfDay`. Soreness that rises is a matter for a look at the leg, never for play.
+ */
+export function cameUp(bed: PlayBed, now: DayMinute, what: CameUp): PlayBed {
+  const from = Math.max(bed.sketch.wake, GRID * Math.ceil(now / GRID));
+  switch (what.kind) {
+    case 'taken':
+      return { ...bed, sketch: withEvent(bed, freshId(bed, what.by), from, what.minutes) };
+    case 'asleep':
+      return { ...bed, sketch: withEvent(bed, freshId(bed, 'nap'), from, what.minutes) };
+    case 'sore': {
+      const later = bed.sketch.energy.filter((step) => step.from <= now).at(-1)?.energy ?? 2;
+      const calmUntil = from + CALM_MINUTES;
+      const energy = [
+        ...bed.sketch.energy.filter((step) => step.from < from || step.from >= calmUntil),
+        { from, energy: 1 as const },
+        ...(bed.sketch.energy.some((step) => step.from === calmUntil)
+          ? []
+          : [{ from: calmUntil, energy: later }]),
+      ].sort((a, b) => a.from - b.from);
+      return { ...bed, sketch: { ...bed.sketch, energy } };
+    }
+    case 'moment': {
+      const moments = bed.sketch.moments.map((moment) =>
+        moment.id === what.id ? { ...moment, from: what.from } : moment,
+      );
+      const moved = moments.find(({ id }) => id === what.id);
+      if (!moved) return bed;
+      // what it meets in the ward's day gives way, as with anything that came up
+      const cut = withEvent(bed, 'moved', moved.from, moved.minutes);
+      const events = cut.events.filter(({ id }) => id !== 'moved');
+      return { ...bed, sketch: { ...bed.sketch, events, moments } };
+    }
+  }
+}
+
+export interface RestOfDay {
+  problem: DayProblem;
+  /** What was planned from now on, in today's windows: as much of it as possible should stay. */
+  stay: readonly Placement[];
+  faults: readonly Fault[];
+}
+
+/**
+ * What the planner is asked when a plan exists already: what began before now stays, nothing new starts before now, and
+ * what was kept for a hard moment goes with it when it moves.
+ *
+ * Shape: the bed as it is now, with the plan as it was; `before` is the bed as that plan was made for.
+ */
+export function restOfDay(
+  bed: PlayBed,
+  library: readonly Idea[],
+  now: DayMinute,
+  before: PlayBed = bed,
+): RestOfDay {
+  const { problem, faults } = problemOf(bed, library);
+  const old = bed.plan ?? [];
+  const begun = old.filter(({ from }) => from < now);
+  const known = new Set(bed.done.map(({ idea, from }) => `${idea} ${from}`));
+  const moved = new Map(
+    bed.sketch.moments.flatMap((moment) => {
+      const earlier = before.sketch.moments.find(({ id }) => id === moment.id);
+      return earlier && earlier.from !== moment.from ? [[moment.id, moment.from - earlier.from]] : [];
+    }),
+  );
+  const follow = (placement: Placement): Placement => {
+    const by = moved.get(placement.window);
+    return by === undefined ? placement : { ...placement, from: placement.from + by };
+  };
+  const kept = old.filter(({ from, window }) => from >= now && moved.has(window)).map(follow);
+  const placed = (list: readonly Placement[]) =>
+    list.flatMap((placement) => standsIn(problem.windows, placement) ?? []);
+  const pins = [...bed.pins.map(follow), ...kept].filter(
+    (pin, at, all) =>
+      pin.from >= now && all.findIndex((other) => other.idea === pin.idea && other.from === pin.from) === at,
+  );
+  return {
+    problem: {
+      ...problem,
+      pins: placed(pins),
+      done: [...bed.done, ...begun.filter(({ idea, from }) => !known.has(`${idea} ${from}`))],
+      notBefore: now,
+    },
+    stay: placed(old.filter(({ from }) => from >= now).map(follow)),
+    faults,
+  };
+}
+
+/** What went and what came between two plans, from a minute on. */
+export function changesBetween(
+  old: readonly Placement[],
+  fresh: readonly Placement[],
+  now: DayMinute,
+): { gone: Placement[]; come: Placement[]; moved: { from: DayMinute; placement: Placement }[] } {
+  const later = (list: readonly Placement[]) => list.filter(({ from }) => from >= now);
+  const same = (a: Placement, b: Placement) =>
+    a.idea === b.idea && a.from === b.from && a.minutes === b.minutes;
+  const lost = later(old).filter((one) => !fresh.some((other) => same(one, other)));
+  const found = later(fresh).filter((one) => !old.some((other) => same(one, other)));
+  const moved = found.flatMap((placement) => {
+    const was = lost.find(({ idea }) => idea === placement.idea);
+    return was ? [{ from: was.from, placement }] : [];
+  });
+  const ideas = new Set(moved.map(({ placement }) => placement.idea));
+  return {
+    gone: lost.filter(({ idea }) => !ideas.has(idea)),
+    come: found.filter(({ idea }) => !ideas.has(idea)),
+    moved,
+  };
+}

@@ -1,0 +1,197 @@
+/** The beds on this device and their days of play: read, changed by hand, planned, kept. */
+import { BED_SHAPES, type BedShape, type PlayBed } from '#domain/play-bed/bed.ts';
+import { readBed } from '#domain/play-bed/bed-store.ts';
+import { cameUp, changesBetween, restOfDay, type CameUp } from '#domain/play-bed/came-up.ts';
+import { factsOf, nextDay, problemOf, startBed, withoutCard } from '#domain/play-bed/problem.ts';
+import { decodePlay, encodePlay, type DecodedPlay } from '#domain/play-bed/travel.ts';
+import type { DayMinute, DayProblem, Fault, Impossible, Placement, Plan } from '#domain/play/types.ts';
+import { IDEA_ORDER, THING_ORDER } from '#content/idea-order.ts';
+import { IDEAS } from '#content/ideas.ts';
+import { WARD_DAY } from '#content/ward-day.ts';
+import { browserPlanner, type Planner } from '#device/planner.ts';
+import { browserPlayPlace } from '#device/play-place.ts';
+import { currentCard, loadCard } from './card.svelte.ts';
+import { currentFamily } from './family.svelte.ts';
+import { offsetAt, readMoment } from './now.svelte.ts';
+
+interface Kept {
+  /** The shape of the bed that is open. */
+  open: BedShape;
+  beds: readonly PlayBed[];
+}
+export type Changes = ReturnType<typeof changesBetween>;
+
+let kept = $state.raw<Kept | undefined>(undefined);
+let faults = $state.raw<readonly Fault[]>([]);
+let notKept = $state(false);
+let planning = $state(false);
+let result = $state.raw<{ shape: BedShape; found: Plan | Impossible } | undefined>(undefined);
+let changes = $state.raw<Changes | undefined>(undefined);
+let planner: Planner | undefined;
+let question = 0;
+
+export const playBeds = (): readonly PlayBed[] => kept?.beds ?? [];
+export const openBed = (): PlayBed | undefined => kept?.beds.find(({ shape }) => shape === kept?.open);
+/** What of the kept beds, or of the day as ticked, could not be used; the rest was. */
+export const playFaults = (): readonly Fault[] => faults;
+export const playNotKept = (): boolean => notKept;
+export const isPlanning = (): boolean => planning;
+/** The last answer of the planner for the bed that is open, since this page was opened. */
+export const lastResult = (): Plan | Impossible | undefined =>
+  result && result.shape === kept?.open ? result.found : undefined;
+export const lastChanges = (): Changes | undefined => changes;
+
+/** The ward's day and minute by this device's clock. */
+export function wardNow(): { day: string; minute: DayMinute } {
+  const now = readMoment();
+  const local = now + offsetAt(now);
+  return {
+    day: new Date(local * 60_000).toISOString().slice(0, 10),
+    minute: ((local % 1440) + 1440) % 1440,
+  };
+}
+
+function facts() {
+  loadCard();
+  const card = currentCard();
+  const { age } = currentFamily();
+  return card ? factsOf(card, age, readMoment()) : withoutCard(age);
+}
+
+function keep(next: Kept): void {
+  kept = next;
+  notKept = !browserPlayPlace().write(next);
+}
+
+/** Reads what this device keeps; a bed of an earlier day begins a new one. */
+export function openPlay(): void {
+  if (kept) return;
+  const value = browserPlayPlace().read();
+  const rows: unknown = (value as Partial<Kept> | null | undefined)?.beds;
+  const found = (Array.isArray(rows) ? rows : []).map((row) => readBed(row));
+  faults = found.flatMap((one) => one.faults);
+  const { day } = wardNow();
+  const beds = found.flatMap(({ bed }) => (bed ? [nextDay(bed, day)] : []));
+  const open = (value as Partial<Kept> | null | undefined)?.open;
+  const first = beds.find(({ shape }) => shape === open) ?? beds[0];
+  kept = { open: first?.shape ?? BED_SHAPES[0], beds };
+}
+
+/** A bed to begin with, from the nurse's card where there is one; the next shape that is free. */
+export function addBed(): void {
+  openPlay();
+  const used = new Set(playBeds().map(({ shape }) => shape));
+  const shape = BED_SHAPES.find((one) => !used.has(one));
+  if (!shape || !kept) return;
+  // a card is about one child: it fills in the first bed alone
+  const own = used.size === 0 ? facts() : withoutCard(currentFamily().age);
+  keep({ open: shape, beds: [...kept.beds, startBed(shape, wardNow().day, own, WARD_DAY)] });
+  forgetAnswer();
+}
+
+function forgetAnswer() {
+  result = undefined;
+  changes = undefined;
+}
+
+export function chooseBed(shape: BedShape): void {
+  if (!kept?.beds.some((bed) => bed.shape === shape)) return;
+  keep({ ...kept, open: shape });
+  forgetAnswer();
+}
+
+export function removeBed(shape: BedShape): void {
+  if (!kept) return;
+  const beds = kept.beds.filter((bed) => bed.shape !== shape);
+  keep({ open: beds[0]?.shape ?? BED_SHAPES[0], beds });
+  forgetAnswer();
+}
+
+/** Puts a changed bed in the place of the open one. */
+function put(bed: PlayBed): void {
+  if (!kept) return;
+  keep({ ...kept, beds: kept.beds.map((one) => (one.shape === bed.shape ? bed : one)) });
+}
+
+export function changeBed(change: Partial<PlayBed>): void {
+  const bed = openBed();
+  if (bed) put({ ...bed, ...change });
+}
+
+/** The planner's question about the open bed as it stands. */
+export function problemNow(): DayProblem | undefined {
+  const bed = openBed();
+  return bed && problemOf(bed, IDEAS).problem;
+}
+
+const placementsOf = (found: Plan | Impossible) =>
+  found.kind === 'plan' ? found.placements : found.rest.placements;
+
+async function ask(bed: PlayBed, problem: DayProblem, stay: readonly Placement[], from: DayMinute) {
+  planner ??= browserPlanner();
+  question += 1;
+  const own = question;
+  planning = true;
+  const found = await planner(problem, stay);
+  if (own !== question) return;
+  planning = false;
+  const old = bed.plan;
+  const now = openBed();
+  if (now?.shape !== bed.shape) return;
+  put({ ...now, plan: placementsOf(found) });
+  result = { shape: bed.shape, found };
+  changes = old && changesBetween(old, placementsOf(found), from);
+}
+
+/** Plans the whole day of the open bed. */
+export async function planDayNow(): Promise<void> {
+  const bed = openBed();
+  if (!bed) return;
+  const asked = problemOf(bed, IDEAS);
+  faults = asked.faults;
+  await ask({ ...bed, plan: undefined } as unknown as PlayBed, asked.problem, [], 0);
+}
+
+/**
+ * Takes a change of the open bed and plans what is left of its day, keeping as much as possible.
+ * `from` is the minute before which nothing changes; a plan for a day that has not begun may change from its start.
+ */
+export async function changeAndPlan(
+  change: Partial<PlayBed>,
+  from: DayMinute = wardNow().minute,
+): Promise<void> {
+  const before = openBed();
+  if (!before) return;
+  const bed = { ...before, ...change };
+  put(bed);
+  if (!bed.plan) return;
+  const asked = restOfDay(bed, IDEAS, from, before);
+  faults = asked.faults;
+  await ask(bed, asked.problem, asked.stay, from);
+}
+
+/** Something came up at this minute. */
+export function somethingCameUp(what: CameUp, now: DayMinute = wardNow().minute): Promise<void> {
+  const bed = openBed();
+  return bed ? changeAndPlan(cameUp(bed, now, what), now) : Promise.resolve();
+}
+
+export const playCode = (bed: PlayBed): string => encodePlay(bed, IDEA_ORDER, THING_ORDER);
+export const readPlayCode = (text: string): DecodedPlay => decodePlay(text, IDEA_ORDER, THING_ORDER);
+
+/** Takes over a plan that came as a code; a bed of the same shape here gives way to it. */
+export function takePlan(bed: PlayBed): boolean {
+  openPlay();
+  const beds = playBeds().filter(({ shape }) => shape !== bed.shape);
+  keep({ open: bed.shape, beds: [...beds, bed] });
+  forgetAnswer();
+  return !notKept;
+}
+
+/** Takes every bed off this device; false where they are still there. */
+export function forgetPlay(): boolean {
+  kept = undefined;
+  faults = [];
+  forgetAnswer();
+  return browserPlayPlace().clear();
+}
