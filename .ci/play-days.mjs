@@ -1,6 +1,6 @@
 // The best score of 200 made-up days with the whole library, by HiGHS, a general solver: the oracle of
 // tests/reference/play-days.test.ts. It takes most of an hour; days that are already there are kept, so it can be
-// stopped and run again. `node .ci/play-days.mjs --afresh` begins anew, with the library as it is now.
+// stopped and run again; `npx prettier --write` the file after. `node .ci/play-days.mjs --afresh` begins anew, with the library as it is now.
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
