@@ -1,4 +1,5 @@
 // Finds a Chromium to test with: Debian's, an installed one, else Playwright's own download; on Debian as root apt.
+// Debian's headless shell comes first: without a window around each page the tests take half the time.
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 
@@ -11,8 +12,10 @@ const FLAGS = [
   '--disable-component-update',
   '--disable-sync',
 ];
+const SHELL = '/usr/bin/chromium-headless-shell';
 const PLACES = [
   process.env.BARE_TOES_CHROMIUM,
+  SHELL,
   '/usr/bin/chromium',
   '/usr/bin/chromium-browser',
   '/usr/bin/google-chrome-stable',
@@ -32,21 +35,22 @@ export function launchOptions() {
 
 /** Sees to it that there is a browser. Returns what was done, or throws with what was tried. */
 export function ensureBrowser() {
-  const found = installedBrowser();
-  if (found) return `browser: ${found}`;
   const tried = [];
   const run = (command, args) => {
     tried.push([command, ...args].join(' '));
     return spawnSync(command, args, { stdio: 'inherit', shell: process.platform === 'win32' }).status === 0;
   };
+  // a machine without a way out must not wait for it
+  const apt = (...args) =>
+    run('apt-get', ['-q', '-o', 'Acquire::http::Timeout=15', '-o', 'Acquire::Retries=1', ...args]);
+  const fetch = (name) => apt('install', '-y', '--no-install-recommends', name, 'fonts-noto-core');
   const isDebianRoot = existsSync('/etc/debian_version') && process.getuid?.() === 0;
-  if (
-    isDebianRoot &&
-    run('apt-get', ['update', '-q']) &&
-    run('apt-get', ['install', '-y', '-q', '--no-install-recommends', 'chromium', 'fonts-noto-core'])
-  ) {
-    if (installedBrowser()) return `browser: ${installedBrowser()} (installed)`;
+  if (isDebianRoot && !process.env.BARE_TOES_CHROMIUM && !existsSync(SHELL)) {
+    if (apt('update')) fetch('chromium-headless-shell');
+    if (!installedBrowser()) fetch('chromium');
   }
+  const found = installedBrowser();
+  if (found) return `browser: ${found}`;
   if (run('npx', ['playwright', 'install', 'chromium'])) return "browser: Playwright's own Chromium";
   throw new Error(
     `No Chromium was found and none could be had. Tried: ${tried.join('; ')}. Install Chromium, or set BARE_TOES_CHROMIUM to its path.`,

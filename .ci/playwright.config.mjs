@@ -31,7 +31,7 @@ export default defineConfig({
     launchOptions: launchOptions(),
   },
   webServer: {
-    command: `node ${path.join(root, '.ci/serve.mjs')} ${path.join(root, 'build')} ${PORT}`,
+    command: `node ${path.join(root, '.ci/serve.mjs')} ${path.join(root, 'build')} ${PORT} plain`,
     url: `http://127.0.0.1:${PORT}/`,
     reuseExistingServer: !process.env.CI,
   },

@@ -1,5 +1,5 @@
 // Serves a built folder on 127.0.0.1, reading each file anew: for `npm start` and for tests that swap builds.
-// node .ci/serve.mjs [folder] [port]
+// node .ci/serve.mjs [folder] [port] [plain]; plain: nothing is packed, which a test on the same machine need not wait for
 import { createReadStream, existsSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import path from 'node:path';
@@ -18,9 +18,10 @@ const TYPES = {
 /**
  * @param {() => string} folder the folder to serve, asked for at each request
  * @param {number} port 0 for any free one
+ * @param {boolean} packs whether texts are packed on their way
  * @returns {Promise<{ port: number, close: () => Promise<void> }>}
  */
-export function serve(folder, port = 0) {
+export function serve(folder, port = 0, packs = true) {
   const server = createServer((request, response) => {
     const root = path.resolve(folder());
     let name;
@@ -52,7 +53,7 @@ export function serve(folder, port = 0) {
       'cache-control': name.includes('/immutable/') ? 'public, max-age=31536000, immutable' : 'no-cache',
       'x-content-type-options': 'nosniff',
     };
-    const zipped = extension !== '.png' && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');
+    const zipped = packs && extension !== '.png' && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');
     response.writeHead(
       200,
       zipped ? { ...headers, 'content-encoding': 'gzip', vary: 'accept-encoding' } : headers,
@@ -73,6 +74,10 @@ export function serve(folder, port = 0) {
 }
 
 if (process.argv[1] === import.meta.filename) {
-  const { port } = await serve(() => process.argv[2] ?? 'build', Number(process.argv[3] ?? 4173));
+  const { port } = await serve(
+    () => process.argv[2] ?? 'build',
+    Number(process.argv[3] ?? 4173),
+    process.argv[4] !== 'plain',
+  );
   console.log(`http://127.0.0.1:${port}/`);
 }

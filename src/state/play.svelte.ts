@@ -8,6 +8,7 @@ import type { DayMinute, DayProblem, Fault, Impossible, Placement, Plan } from '
 import { IDEA_ORDER, THING_ORDER } from '#content/idea-order.ts';
 import { IDEAS } from '#content/ideas.ts';
 import { WARD_DAY } from '#content/ward-day.ts';
+import { isoDay } from '#device/clock.ts';
 import { browserPlanner, type Planner } from '#device/planner.ts';
 import { browserPlayPlace } from '#device/play-place.ts';
 import { currentCard, loadCard } from './card.svelte.ts';
@@ -46,7 +47,7 @@ export function wardNow(): { day: string; minute: DayMinute } {
   const now = readMoment();
   const local = now + offsetAt(now);
   return {
-    day: new Date(local * 60_000).toISOString().slice(0, 10),
+    day: isoDay(local),
     minute: ((local % 1440) + 1440) % 1440,
   };
 }
@@ -80,11 +81,11 @@ export function openPlay(): void {
 /** A bed to begin with, from the nurse's card where there is one; the next shape that is free. */
 export function addBed(): void {
   openPlay();
-  const used = new Set(playBeds().map(({ shape }) => shape));
-  const shape = BED_SHAPES.find((one) => !used.has(one));
+  const used = playBeds().map(({ shape }) => shape);
+  const shape = BED_SHAPES.find((one) => !used.includes(one));
   if (!shape || !kept) return;
   // a card is about one child: it fills in the first bed alone
-  const own = used.size === 0 ? facts() : withoutCard(currentFamily().age);
+  const own = used.length === 0 ? facts() : withoutCard(currentFamily().age);
   keep({ open: shape, beds: [...kept.beds, startBed(shape, wardNow().day, own, WARD_DAY)] });
   forgetAnswer();
 }

@@ -59,7 +59,7 @@ function classOf(sign: SignId, answer: string): string {
 export const resultAddress = (language: string, sign: SignId, answer = 'different'): string =>
   `/${language}/look/${SIGNS[sign].part}/${sign}/${answer === 'different' ? '' : `${answer}/`}`;
 
-const NOT_YET = ['our-day', 'things-to-do', 'why-and-how'];
+const NOT_YET = ['our-day', 'why-and-how'];
 /** One address of every kind of route, and each class of result; without the language chooser at `/`. */
 export const routesOf = (language: string): string[] => [
   `/${language}/#choose`,
@@ -90,6 +90,7 @@ export const routesOf = (language: string): string[] => [
   `/${language}/pass-it-on/`,
   `/${language}/put-away/`,
   `/${language}/try-it/`,
+  ...['', 'bed/', 'plan/', 'ideas/'].map((page) => `/${language}/things-to-do/${page}`),
   ...NOT_YET.map((area) => `/${language}/${area}/`),
 ];
 

@@ -16,7 +16,7 @@ const DAY_END = 24 * 60;
  * Errors: none; see `faults`.
  */
 export function problemOf(bed: PlayBed, library: readonly Idea[]): { problem: DayProblem; faults: Fault[] } {
-  const { windows, events, faults } = windowsOf(bed.sketch);
+  const { windows, events, faults } = windowsOf(bed.sketch, bed.child.ageMonths);
   return {
     faults,
     problem: {

@@ -1,0 +1,41 @@
+/** How ideas, times and hard moments of a day of play are written out. */
+import type { PlayBed } from '#domain/play-bed/bed.ts';
+import { eventKind } from '#domain/play-bed/bed.ts';
+import type { DayMinute, Idea } from '#domain/play/types.ts';
+import { IDEAS } from '#content/ideas.ts';
+import { isolated, ownWords } from '#i18n/format.ts';
+import type { Words } from '#i18n/words.ts';
+
+const BY_ID = new Map<string, Idea>(IDEAS.map((idea) => [idea.id, idea]));
+export const ideaById = (id: string): Idea | undefined => BY_ID.get(id);
+
+/** An idea's name; an own idea stands in its own words, set apart. */
+export function ideaName({ t }: Words, id: string, own: PlayBed['own'] = []): string {
+  const mine = own.find((one) => one.id === id);
+  return mine ? ownWords(mine.title) : (t as (key: string) => string)(`ideas:${id}.name`);
+}
+
+/** A minute of the ward's day as the language writes a time. */
+export const dayTime = (locale: string, minute: DayMinute): string =>
+  isolated(
+    new Intl.DateTimeFormat(locale, {
+      hour: '2-digit',
+      minute: '2-digit',
+      hourCycle: 'h23',
+      timeZone: 'UTC',
+    }).format(minute * 60_000),
+  );
+
+/** A length, as the language shortens it. */
+export const lengthOf = (locale: string, minutes: number): string =>
+  isolated(new Intl.NumberFormat(locale, { style: 'unit', unit: 'minute' }).format(minutes));
+
+export const eventName = ({ t }: Words, id: string): string => t(`play:event.${eventKind(id)}`);
+
+/** The value of an `<input type="time">` and back. */
+export const timeValue = (minute: DayMinute): string =>
+  `${String(Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;
+export function minuteOf(value: string): DayMinute | undefined {
+  const parts = /^(\d\d):(\d\d)/.exec(value);
+  return parts ? Number(parts[1]) * 60 + Number(parts[2]) : undefined;
+}
