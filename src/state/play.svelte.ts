@@ -1,10 +1,11 @@
 /** The beds on this device and their days of play: read, changed by hand, planned, kept. */
 import { BED_SHAPES, type BedShape, type PlayBed } from '#domain/play-bed/bed.ts';
 import { readBed } from '#domain/play-bed/bed-store.ts';
-import { cameUp, changesBetween, restOfDay, type CameUp } from '#domain/play-bed/came-up.ts';
+import { cameUp, changesBetween, restOfDay, settled, type CameUp } from '#domain/play-bed/came-up.ts';
 import { factsOf, nextDay, problemOf, startBed, withoutCard } from '#domain/play-bed/problem.ts';
 import { decodePlay, encodePlay, type DecodedPlay } from '#domain/play-bed/travel.ts';
 import type { DayMinute, DayProblem, Fault, Impossible, Placement, Plan } from '#domain/play/types.ts';
+import type { Instant } from '#domain/units.ts';
 import { IDEA_ORDER, THING_ORDER } from '#content/idea-order.ts';
 import { IDEAS } from '#content/ideas.ts';
 import { WARD_DAY } from '#content/ward-day.ts';
@@ -42,15 +43,13 @@ export const lastResult = (): Plan | Impossible | undefined =>
   result && result.shape === kept?.open ? result.found : undefined;
 export const lastChanges = (): Changes | undefined => changes;
 
-/** The ward's day and minute by this device's clock. */
-export function wardNow(): { day: string; minute: DayMinute } {
-  const now = readMoment();
-  const local = now + offsetAt(now);
-  return {
-    day: isoDay(local),
-    minute: ((local % 1440) + 1440) % 1440,
-  };
+/** The ward's day and minute at a moment, by this device's clock. */
+export function wardAt(moment: Instant): { day: string; minute: DayMinute } {
+  const local = moment + offsetAt(moment);
+  return { day: isoDay(local), minute: ((local % 1440) + 1440) % 1440 };
 }
+/** The same, read anew; not for what a page derives. */
+export const wardNow = () => wardAt(readMoment());
 
 function facts() {
   loadCard();
@@ -125,10 +124,14 @@ export function problemNow(): DayProblem | undefined {
   return bed && problemOf(bed, IDEAS).problem;
 }
 
-const placementsOf = (found: Plan | Impossible) =>
-  found.kind === 'plan' ? found.placements : found.rest.placements;
-
-async function ask(bed: PlayBed, problem: DayProblem, stay: readonly Placement[], from: DayMinute) {
+/** `old` is the plan that the family knows; without one nothing has changed. */
+async function ask(
+  shape: BedShape,
+  problem: DayProblem,
+  stay: readonly Placement[],
+  from: DayMinute,
+  old: readonly Placement[] | undefined,
+) {
   planner ??= browserPlanner();
   question += 1;
   const own = question;
@@ -136,12 +139,12 @@ async function ask(bed: PlayBed, problem: DayProblem, stay: readonly Placement[]
   const found = await planner(problem, stay);
   if (own !== question) return;
   planning = false;
-  const old = bed.plan;
   const now = openBed();
-  if (now?.shape !== bed.shape) return;
-  put({ ...now, plan: placementsOf(found) });
-  result = { shape: bed.shape, found };
-  changes = old && changesBetween(old, placementsOf(found), from);
+  if (now?.shape !== shape) return;
+  const plan = settled(problem, stay, found);
+  put({ ...now, plan });
+  result = { shape, found };
+  changes = old && changesBetween(old, plan, from);
 }
 
 /** Plans the whole day of the open bed. */
@@ -150,7 +153,7 @@ export async function planDayNow(): Promise<void> {
   if (!bed) return;
   const asked = problemOf(bed, IDEAS);
   faults = asked.faults;
-  await ask({ ...bed, plan: undefined } as unknown as PlayBed, asked.problem, [], 0);
+  await ask(bed.shape, asked.problem, [], 0, undefined);
 }
 
 /**
@@ -168,7 +171,7 @@ export async function changeAndPlan(
   if (!bed.plan) return;
   const asked = restOfDay(bed, IDEAS, from, before);
   faults = asked.faults;
-  await ask(bed, asked.problem, asked.stay, from);
+  await ask(bed.shape, asked.problem, asked.stay, from, bed.plan);
 }
 
 /** Something came up at this minute. */

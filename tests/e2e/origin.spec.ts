@@ -95,6 +95,7 @@ test('what is kept on the device is choices and coded notes, and no key for anyt
     'wardLanguage',
     'role',
     'locale',
+    'shared',
   ];
   const family = JSON.parse(kept.local[0]![1]) as Record<string, unknown>;
   expect(Object.keys(family).filter((key) => !CHOICES.includes(key))).toEqual([]);

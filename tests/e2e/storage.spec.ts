@@ -115,7 +115,7 @@ test('a broken value in the store is kept, shown as unknown, and counts; the new
   // what cannot be read counts as "tell the nurse": never less
   await expect(result(page)).toHaveAttribute('data-urgency', /^(tell-nurse|not-sure|ring-now)$/);
   await page.goto('/en/our-notes/');
-  await expect(page.locator('[data-entry="unknown"]')).toHaveCount(1);
+  await expect(page.locator('[data-undated]')).toHaveCount(1);
   await expect(page.locator('[data-entry="sign"]')).toHaveCount(1);
   await page.goto('/en/look/');
   await expect(page.locator('main [data-unknown]')).toBeVisible();
@@ -211,7 +211,7 @@ test('taken back: the note is struck, stays listed crossed out, and no longer co
   await page.goto('/en/our-notes/');
   const sign = page.locator('[data-entry="sign"]');
   await expect(sign).toHaveCount(1);
-  expect(await sign.locator('span').evaluate((span) => getComputedStyle(span).textDecorationLine)).toBe(
+  expect(await sign.locator('.text').evaluate((span) => getComputedStyle(span).textDecorationLine)).toBe(
     'line-through',
   );
   await page.goto('/en/look/child/sore-rising/');

@@ -1,5 +1,16 @@
 /** Something came up: the bed's day changes, what was begun stays, and only the rest is planned anew. */
-import type { DayMinute, DayProblem, Fault, Idea, Placement, PlayWindow } from '../play/types.ts';
+import { checkPlan } from '../play/check.ts';
+import { scoreOf } from '../play/objective.ts';
+import type {
+  DayMinute,
+  DayProblem,
+  Fault,
+  Idea,
+  Impossible,
+  Placement,
+  Plan,
+  PlayWindow,
+} from '../play/types.ts';
 import type { EventKind, PlayBed } from './bed.ts';
 import { problemOf } from './problem.ts';
 
@@ -129,6 +140,28 @@ export function restOfDay(
     stay: placed(old.filter(({ from }) => from >= now).map(follow)),
     faults,
   };
+}
+
+/**
+ * The placements to show: the old ones wherever they still keep every rule and are worth as much, so that a plan does not
+ * jump from one good day to another that is no better.
+ *
+ * Shape: what the planner was asked, what was to stay, and what it found -> placements in order of time.
+ */
+export function settled(
+  problem: DayProblem,
+  stay: readonly Placement[],
+  found: Plan | Impossible,
+): readonly Placement[] {
+  const fresh = found.kind === 'plan' ? found.placements : found.rest.placements;
+  const begun = fresh.filter(({ from }) => from < (problem.notBefore ?? 0));
+  const old = [...begun, ...stay].sort((a, b) => a.from - b.from);
+  const filled = (list: readonly Placement[], window: string) => list.some((one) => one.window === window);
+  const keepsMoments = problem.windows.every(
+    ({ id, kind }) => kind === 'ordinary' || !filled(fresh, id) || filled(old, id),
+  );
+  const holds = keepsMoments && checkPlan(problem, { placements: old }).length === 0;
+  return holds && scoreOf(problem, old) >= scoreOf(problem, fresh) ? old : fresh;
 }
 
 /** What went and what came between two plans, from a minute on. */

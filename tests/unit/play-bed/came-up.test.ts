@@ -1,0 +1,108 @@
+/** Something came up: what was begun stays, the rest is planned anew, and what is kept for a hard moment goes with it. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { IDEAS } from '#content/ideas.ts';
+import { cameUp, changesBetween, restOfDay, settled, type CameUp } from '#domain/play-bed/came-up.ts';
+import { readBed } from '#domain/play-bed/bed-store.ts';
+import { nextMoment } from '#domain/play-bed/offer.ts';
+import { planWith } from '#domain/play/plan.ts';
+import type { Placement } from '#domain/play/types.ts';
+import { problemOf } from '#domain/play-bed/problem.ts';
+import { TYPICAL as UNPLANNED } from '../../helpers/play-beds.ts';
+
+const whole = planWith(problemOf(UNPLANNED, IDEAS).problem, []);
+/** The typical bed with its whole day planned. */
+const TYPICAL = { ...UNPLANNED, plan: whole.kind === 'plan' ? whole.placements : whole.rest.placements };
+
+const minute = fc.integer({ min: 6 * 60, max: 20 * 60 });
+const length = fc.constantFrom(15, 30, 60, 90);
+const anyCameUp: fc.Arbitrary<CameUp> = fc.oneof(
+  fc.record({
+    kind: fc.constant('taken' as const),
+    by: fc.constantFrom('x-ray', 'round', 'visitor'),
+    minutes: length,
+  }),
+  fc.record({ kind: fc.constant('asleep' as const), minutes: length }),
+  fc.constant({ kind: 'sore' as const }),
+  fc.record({
+    kind: fc.constant('moment' as const),
+    id: fc.constantFrom(...TYPICAL.sketch.moments.map(({ id }) => id), 'needle-99'),
+    from: fc.integer({ min: 84, max: 230 }).map((step) => step * 5),
+  }),
+);
+const endOf = ({ from, minutes }: { from: number; minutes: number }) => from + minutes;
+const planned = (now: number, what: CameUp) => {
+  const bed = cameUp(TYPICAL, now, what);
+  const { problem, stay } = restOfDay(bed, IDEAS, now, TYPICAL);
+  const found = planWith(problem, stay);
+  return { bed, problem, placements: found.kind === 'plan' ? found.placements : found.rest.placements };
+};
+
+describe('whatever comes up, at any minute', () => {
+  it('leaves a bed that can be kept and read again', () => {
+    fc.assert(
+      fc.property(minute, anyCameUp, (now, what) => {
+        const bed = cameUp(TYPICAL, now, what);
+        expect(readBed(JSON.parse(JSON.stringify(bed))).faults).toEqual([]);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('plans nothing into what came up, and leaves what began before now', () => {
+    fc.assert(
+      fc.property(minute, length, fc.constantFrom('taken', 'asleep'), (now, minutes, kind) => {
+        const what: CameUp =
+          kind === 'asleep' ? { kind: 'asleep', minutes } : { kind: 'taken', by: 'x-ray', minutes };
+        const { bed, placements } = planned(now, what);
+        const fresh = bed.sketch.events.find(
+          ({ id }) => !TYPICAL.sketch.events.some((event) => event.id === id),
+        )!;
+        for (const placement of placements.filter(({ from }) => from >= now))
+          expect(placement.from >= endOf(fresh) || endOf(placement) <= fresh.from).toBe(true);
+        const begun = TYPICAL.plan!.filter(({ from }) => from < now);
+        for (const { idea, from } of begun)
+          expect(placements.some((one) => one.idea === idea && one.from === from)).toBe(true);
+      }),
+      { numRuns: 12 },
+    );
+  });
+
+  it('with nothing changed, the same plan stays', () => {
+    const { problem, stay } = restOfDay(TYPICAL, IDEAS, 7 * 60);
+    expect(settled(problem, stay, planWith(problem, stay))).toEqual(TYPICAL.plan);
+  });
+});
+
+it('a hard moment that moves takes its kept idea along', () => {
+  const moment = TYPICAL.sketch.moments.find(({ id }) => id === 'bandage-1')!;
+  const kept = TYPICAL.plan!.filter(({ window }) => window === moment.id);
+  expect(kept.length).toBeGreaterThan(0);
+  const { problem, placements } = planned(13 * 60, { kind: 'moment', id: moment.id, from: moment.from + 10 });
+  const next = nextMoment(problem, placements, 13 * 60)!;
+  expect(next.moment.from).toBe(moment.from + 10);
+  expect(next.kept.map(({ idea }) => idea)).toEqual(kept.map(({ idea }) => idea));
+});
+
+it('sore now: the next two hours are calm, later is as it was', () => {
+  const { problem } = planned(10 * 60, { kind: 'sore' });
+  for (const window of problem.windows) {
+    if (window.from >= 10 * 60 && endOf(window) <= 12 * 60) expect(window.energy).toBe(1);
+    if (window.from >= 12 * 60)
+      expect(window.energy).toBe(
+        restOfDay(TYPICAL, IDEAS, 0).problem.windows.find(({ id }) => id === window.id)?.energy ??
+          window.energy,
+      );
+  }
+});
+
+it('what changed is told once: gone, new, or moved', () => {
+  const at = (idea: string, from: number): Placement => ({ idea, window: 'w', from, minutes: 10 });
+  expect(
+    changesBetween([at('a', 10), at('b', 20), at('c', 30)], [at('b', 40), at('c', 30), at('d', 50)], 0),
+  ).toEqual({
+    gone: [at('a', 10)],
+    come: [at('d', 50)],
+    moved: [{ from: 20, placement: at('b', 40) }],
+  });
+});
