@@ -147,13 +147,15 @@ async function ask(
   changes = old && changesBetween(old, plan, from);
 }
 
-/** Plans the whole day of the open bed. */
+/** Plans the day of the open bed from now on; late in the evening, when nothing of it is left, the whole of it. */
 export async function planDayNow(): Promise<void> {
   const bed = openBed();
   if (!bed) return;
   const asked = problemOf(bed, IDEAS);
   faults = asked.faults;
-  await ask(bed.shape, asked.problem, [], 0, undefined);
+  const { minute } = wardNow();
+  const notBefore = minute < bed.sketch.lightsOut ? minute : 0;
+  await ask(bed.shape, { ...asked.problem, notBefore }, [], 0, undefined);
 }
 
 /**
