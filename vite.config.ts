@@ -28,6 +28,8 @@ export default defineConfig({
   test: {
     include: ['tests/{unit,reference,rules}/**/*.test.ts'],
     environment: 'node',
+    // the usual "one less than there are cores" would leave half of a small machine idle
+    maxWorkers: 2,
     // laws try many cases, and a shared machine may be slow: a limit is for tests that hang
     testTimeout: 120_000,
     hookTimeout: 120_000,

@@ -64,6 +64,8 @@ const pictures = (page: Page) =>
 const turnTo = (page: Page, light: 'day' | 'night') =>
   page.evaluate((value) => (document.documentElement.dataset.light = value), light);
 
+/** One for each reading direction: what axe looks at is otherwise the same in every language. */
+const WITH_AXE: readonly string[] = ['en', 'ar'];
 /** Walks in parallel: each test opens every third page. */
 const SHARES = [0, 1, 2];
 
@@ -92,14 +94,17 @@ for (const language of LANGUAGES)
         await page.goto(address);
         await scriptRuns(page);
         await expect(page.locator('h1').first()).toBeVisible();
-        await page.evaluate(axe);
-        add('axe', await findings(page));
+        const checked = WITH_AXE.includes(language);
+        if (checked) {
+          await page.evaluate(axe);
+          add('axe', await findings(page));
+        }
         add('too small by day', await tooSmall(page, 56));
         const shown = await pictures(page);
         add('picture without a name', shown.mute);
         named += shown.named;
         await turnTo(page, 'night');
-        add('axe by night', await findings(page, ['color-contrast']));
+        if (checked) add('axe by night', await findings(page, ['color-contrast']));
         add('too small by night', await tooSmall(page, 72));
         await page.setViewportSize({ width: 320, height: 640 });
         add('sideways by night', await sideways(page));
