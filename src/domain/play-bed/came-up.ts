@@ -1,5 +1,6 @@
 /** Something came up: the bed's day changes, what was begun stays, and only the rest is planned anew. */
 import { checkPlan } from '../play/check.ts';
+import { MOST_WINDOWS } from '../play/feasible.ts';
 import { scoreOf } from '../play/objective.ts';
 import type {
   DayMinute,
@@ -31,6 +32,37 @@ export function standsIn(windows: readonly PlayWindow[], placement: Placement): 
   return window && { ...placement, window: window.id };
 }
 
+/**
+ * The windows with those given back that were begun but no longer found: the day holds 16 at most, and a rest of five
+ * minutes is the first to be left out. What was begun in it would be forgotten, and planned a second time.
+ */
+function withBegun(
+  windows: readonly PlayWindow[],
+  earlier: readonly PlayWindow[],
+  begun: readonly Placement[],
+  now: DayMinute,
+): PlayWindow[] {
+  let kept = [...windows];
+  const lost = earlier.filter(
+    ({ id }) => begun.some(({ window }) => window === id) && !kept.some((window) => window.id === id),
+  );
+  for (const window of lost) {
+    // just wide enough for what was begun: the rest of it may be taken
+    const until = Math.min(
+      Math.max(...begun.filter((one) => one.window === window.id).map(endOf)),
+      ...kept.flatMap((other) => (other.from > window.from ? [other.from] : [])),
+    );
+    if (kept.some((other) => other.from <= window.from && endOf(other) > window.from)) continue;
+    const used = (id: string) => begun.some((placement) => placement.window === id);
+    const free = kept.filter(({ id, kind }) => kind === 'ordinary' && !used(id));
+    const past = free.find((other) => endOf(other) <= now);
+    const shortest = [...free].sort((a, b) => a.minutes - b.minutes)[0];
+    if (kept.length >= MOST_WINDOWS) kept = kept.filter((other) => other !== (past ?? shortest));
+    kept.push({ ...window, minutes: until - window.from });
+  }
+  return kept.sort((a, b) => a.from - b.from);
+}
+
 /** Numbers ids of events so that each is used once. */
 function freshId(bed: PlayBed, kind: string): string {
   const used = new Set(bed.sketch.events.map(({ id }) => id));
@@ -47,7 +79,11 @@ function withEvent(bed: PlayBed, id: string, from: DayMinute, minutes: number): 
     const left = endOf(event) - until;
     return left >= GRID ? [{ ...event, from: until, minutes: left }] : [];
   });
-  const moments = bed.sketch.moments.filter((moment) => endOf(moment) <= from || moment.from >= until);
+  const moments = bed.sketch.moments.flatMap((moment) => {
+    if (endOf(moment) <= from || moment.from >= until) return [moment];
+    // one that had begun did happen
+    return from - moment.from >= GRID ? [{ ...moment, minutes: from - moment.from }] : [];
+  });
   return { ...bed.sketch, events: [...events, { id, from, minutes: until - from }], moments };
 }
 
@@ -109,9 +145,11 @@ export function restOfDay(
   now: DayMinute,
   before: PlayBed = bed,
 ): RestOfDay {
-  const { problem, faults } = problemOf(bed, library);
+  const { problem: whole, faults } = problemOf(bed, library);
   const old = bed.plan ?? [];
   const begun = old.filter(({ from }) => from < now);
+  const earlier = problemOf(before, library).problem.windows;
+  const problem = { ...whole, windows: withBegun(whole.windows, earlier, [...bed.done, ...begun], now) };
   const known = new Set(bed.done.map(({ idea, from }) => `${idea} ${from}`));
   const moved = new Map(
     bed.sketch.moments.flatMap((moment) => {

@@ -6,6 +6,7 @@ import { cameUp, changesBetween, restOfDay, settled, type CameUp } from '#domain
 import { readBed } from '#domain/play-bed/bed-store.ts';
 import { nextMoment } from '#domain/play-bed/offer.ts';
 import { planWith } from '#domain/play/plan.ts';
+import { vetted } from '#domain/play/vet.ts';
 import type { Placement } from '#domain/play/types.ts';
 import { problemOf } from '#domain/play-bed/problem.ts';
 import { TYPICAL as UNPLANNED } from '../../helpers/play-beds.ts';
@@ -14,7 +15,9 @@ const whole = planWith(problemOf(UNPLANNED, IDEAS).problem, []);
 /** The typical bed with its whole day planned. */
 const TYPICAL = { ...UNPLANNED, plan: whole.kind === 'plan' ? whole.placements : whole.rest.placements };
 
-const minute = fc.integer({ min: 6 * 60, max: 20 * 60 });
+/** What the bed has done lies before now. */
+const FIRST = Math.max(6 * 60, ...UNPLANNED.done.map(({ from, minutes }) => from + minutes));
+const minute = fc.integer({ min: FIRST, max: 20 * 60 });
 const length = fc.constantFrom(15, 30, 60, 90);
 const anyCameUp: fc.Arbitrary<CameUp> = fc.oneof(
   fc.record({
@@ -66,6 +69,18 @@ describe('whatever comes up, at any minute', () => {
       }),
       { numRuns: 12 },
     );
+  });
+
+  it('gives what was begun a window at every minute of the day, a moment cut short included', () => {
+    for (let now = FIRST; now <= 20 * 60; now++)
+      for (const minutes of [15, 60]) {
+        const bed = cameUp(TYPICAL, now, { kind: 'taken', by: 'x-ray', minutes });
+        const { problem } = restOfDay(bed, IDEAS, now, TYPICAL);
+        const stands = ({ window, from }: Placement) =>
+          problem.windows.some((one) => one.id === window && one.from <= from && from < endOf(one));
+        expect(problem.done?.filter((placement) => !stands(placement))).toEqual([]);
+        expect(vetted(problem).faults).toEqual([]);
+      }
   });
 
   it('with nothing changed, the same plan stays', () => {
