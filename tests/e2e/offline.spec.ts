@@ -16,7 +16,7 @@ import { resultAddress, scriptRuns, Taps, tapTo, words } from '../helpers/pages.
 // the offline copy is a part of what is looked at
 test.use({ serviceWorkers: 'allow' });
 
-test.describe.configure({ timeout: 120_000 });
+test.describe.configure({ timeout: 240_000 });
 
 /** The page itself, not one that stands in for it, and its script runs. */
 async function opens(page: Page, origin: string, folder: string, address: string): Promise<void> {
@@ -33,75 +33,83 @@ async function reportsASign(page: Page, sign: 'toes-colour' | 'toes-cool' | 'loa
   await expect(page.locator('[data-written]')).toBeVisible();
 }
 
-test('in flight mode every kind of page opens, and a sign is reported and written down', async ({
-  page,
-  site,
-  old,
-}) => {
+test('in flight mode, after one visit', async ({ page, context, site, old }) => {
   await visit(page, `${site.address}/en/look/`);
   await site.goOffline();
 
-  const all = (await pagesIn(old)).filter((address) => address.startsWith('/en/'));
-  const signs = all.filter((address) => address.split('/').length > 5);
-  const areas = all.filter((address) => !signs.includes(address));
-  const sample = [...areas, ...signs.filter((_, index) => index % 5 === 0)];
-  expect(areas).toContain('/en/look/full/');
-  expect(areas).toContain('/en/put-away/');
-  expect(sample.length).toBeGreaterThanOrEqual(40);
-  for (const address of sample) await opens(page, site.address, old, address);
-  // the chooser knows the language by now
-  await page.goto(`${site.address}/`);
-  await page.waitForURL('**/en/');
+  await test.step('every kind of page opens, and a sign is reported and written down', async () => {
+    const all = (await pagesIn(old)).filter((address) => address.startsWith('/en/'));
+    const signs = all.filter((address) => address.split('/').length > 5);
+    const areas = all.filter((address) => !signs.includes(address));
+    const sample = [...areas, ...signs.filter((_, index) => index % 5 === 0)];
+    expect(areas).toContain('/en/look/full/');
+    expect(areas).toContain('/en/put-away/');
+    expect(sample.length).toBeGreaterThanOrEqual(40);
+    for (const address of sample) await opens(page, site.address, old, address);
+    // the chooser knows the language by now
+    await page.goto(`${site.address}/`);
+    await page.waitForURL('**/en/');
 
-  await page.goto(`${site.address}/en/look/`);
-  await reportsASign(page, 'toes-colour');
-  await page.locator('[data-action="bell"]').tap();
-  await expect(page.locator('[data-pressed]')).toBeVisible();
-  await page.goto(`${site.address}/en/our-notes/`);
-  await expect(page.locator('[data-entry="bell"]')).toHaveCount(1);
-});
+    await page.goto(`${site.address}/en/look/`);
+    await reportsASign(page, 'toes-colour');
+    await page.locator('[data-action="bell"]').tap();
+    await expect(page.locator('[data-pressed]')).toBeVisible();
+    await page.goto(`${site.address}/en/our-notes/`);
+    await expect(page.locator('[data-entry="bell"]')).toHaveCount(1);
+  });
 
-test('in flight mode a page is loaded again, and the worker starts again after the browser stopped it', async ({
-  page,
-  context,
-  site,
-}) => {
-  await visit(page, `${site.address}/en/look/`);
-  await site.goOffline();
-  await page.reload();
-  await scriptRuns(page);
-  await stopWorkers(context, page);
-  await page.reload();
-  await scriptRuns(page);
-  await reportsASign(page, 'load-not-free');
-  await page.reload();
-  await expect(page.locator('[data-written]')).toBeVisible();
-  await readyOffline(page);
-});
+  await test.step('an unknown address leads to help, and a forgotten slash is forgiven', async () => {
+    for (const [asked, given] of [
+      ['/en/nothing-here/', '/en/look/'],
+      ['/en/look/toes/no-such-sign/', '/en/look/'],
+      // the chooser, which goes on to the language that was read last
+      ['/nobody-speaks-this/', '/en/'],
+      ['/%E0%A4%A', '/en/'],
+      ['/ar/nothing/at/all', '/ar/look/'],
+      ['/en/look', '/en/look/'],
+      [resultAddress('en', 'toes-cool').slice(0, -1), resultAddress('en', 'toes-cool')],
+      ['/en/look/toes/?from=home-screen', '/en/look/toes/'],
+      ['/en/look/index.html', '/en/look/'],
+    ] as const) {
+      await page.goto(site.address + asked).catch(() => undefined); // the chooser breaks off its own loading
+      await page.waitForURL((url) => url.pathname === given, { timeout: 10_000 });
+      await scriptRuns(page);
+    }
+  });
 
-test('in flight mode the safety pages of languages never opened are there', async ({ page, site, old }) => {
-  await visit(page, `${site.address}/en/look/`);
-  await site.goOffline();
-
-  await opens(page, site.address, old, '/ar/look/toes/toes-colour/');
-  await expect(page.locator('html')).toHaveAttribute('dir', 'rtl');
-  await expect(page.locator('article[data-urgency]')).toHaveAttribute('data-urgency', 'ring-now');
-  await expect(page.locator('[data-written]')).toBeVisible();
-  for (const language of ['es', 'pl']) {
-    for (const address of ['', 'look/', 'look/toes/', 'look/full/1/', 'bell/', 'sources/'])
-      await opens(page, site.address, old, `/${language}/${address}`);
-    await page.goto(`${site.address}/${language}/look/`);
-    await reportsASign(page, 'toes-cool');
-    await expect(page.locator('[data-do-not]').first()).toContainText(
-      words(language)['signs:toes-cool.doNot']!,
+  await test.step('the safety pages of languages never opened are there', async () => {
+    await opens(page, site.address, old, '/ar/look/toes/toes-colour/');
+    await expect(page.locator('html')).toHaveAttribute('dir', 'rtl');
+    await expect(page.locator('article[data-urgency]')).toHaveAttribute('data-urgency', 'ring-now');
+    await expect(page.locator('[data-written]')).toBeVisible();
+    for (const language of ['es', 'pl']) {
+      for (const address of ['', 'look/', 'look/toes/', 'look/full/1/', 'bell/', 'sources/'])
+        await opens(page, site.address, old, `/${language}/${address}`);
+      await page.goto(`${site.address}/${language}/look/`);
+      await reportsASign(page, 'toes-cool');
+      await expect(page.locator('[data-do-not]').first()).toContainText(
+        words(language)['signs:toes-cool.doNot']!,
+      );
+    }
+    const here = Object.values(await keptAddresses(page)).flat();
+    const safety = (await pagesIn(old)).filter((address) =>
+      /^\/[^/]+\/(look\/.*|bell\/|sources\/)?$/.test(address),
     );
-  }
-  const here = Object.values(await keptAddresses(page)).flat();
-  const safety = (await pagesIn(old)).filter((address) =>
-    /^\/[^/]+\/(look\/.*|bell\/|sources\/)?$/.test(address),
-  );
-  expect(safety.length).toBeGreaterThan(400);
-  expect(safety.filter((address) => !here.includes(address))).toEqual([]);
+    expect(safety.length).toBeGreaterThan(400);
+    expect(safety.filter((address) => !here.includes(address))).toEqual([]);
+  });
+
+  await test.step('a page is loaded again, and the worker starts again after the browser stopped it', async () => {
+    await page.reload();
+    await scriptRuns(page);
+    await stopWorkers(context, page);
+    await page.reload();
+    await scriptRuns(page);
+    await reportsASign(page, 'load-not-free');
+    await page.reload();
+    await expect(page.locator('[data-written]')).toBeVisible();
+    await readyOffline(page);
+  });
 });
 
 test('a language that was opened is kept whole; one that was not is answered by its look page', async ({
@@ -130,60 +138,39 @@ test('a language that was opened is kept whole; one that was not is answered by 
   await reportsASign(page, 'toes-cool');
 });
 
-test('in flight mode an unknown address leads to help, and a forgotten slash is forgiven', async ({
-  page,
-  site,
-}) => {
-  await visit(page, `${site.address}/en/look/`);
-  await site.goOffline();
-  for (const [asked, given] of [
-    ['/en/nothing-here/', '/en/look/'],
-    ['/en/look/toes/no-such-sign/', '/en/look/'],
-    // the chooser, which goes on to the language that was read last
-    ['/nobody-speaks-this/', '/en/'],
-    ['/%E0%A4%A', '/en/'],
-    ['/ar/nothing/at/all', '/ar/look/'],
-    ['/en/look', '/en/look/'],
-    [resultAddress('en', 'toes-cool').slice(0, -1), resultAddress('en', 'toes-cool')],
-    ['/en/look/toes/?from=home-screen', '/en/look/toes/'],
-    ['/en/look/index.html', '/en/look/'],
-  ] as const) {
-    await page.goto(site.address + asked).catch(() => undefined); // the chooser breaks off its own loading
-    await page.waitForURL((url) => url.pathname === given, { timeout: 10_000 });
-    await scriptRuns(page);
-  }
-});
-
-test('what was lost from the device is fetched again after the worker was stopped', async ({
+test('the device keeps only the files of the site, in one cache, and what it lost is fetched again', async ({
   page,
   context,
   site,
+  old,
 }) => {
   await visit(page, `${site.address}/en/look/`);
-  const lost = ['/ar/bell/', '/es/look/cord/', '/en/put-away/'];
-  await page.evaluate(async (addresses) => {
-    for (const name of await caches.keys())
-      for (const address of addresses) await (await caches.open(name)).delete(address);
-  }, lost);
-  expect(Object.values(await keptAddresses(page)).flat()).not.toContain(lost[0]);
-  await stopWorkers(context, page);
-  await page.reload();
-  await readyOffline(page);
-  expect(Object.values(await keptAddresses(page)).flat()).toEqual(expect.arrayContaining(lost));
-});
 
-test('the device keeps only the files of the site, in one cache', async ({ page, site, old }) => {
-  await visit(page, `${site.address}/en/look/`);
-  await page.goto(`${site.address}/en/nothing-here/?x=1`);
-  await page.goto(`${site.address}/en/look/?utm=1`);
-  await page.evaluate(() => fetch('/en/look/', { method: 'POST', body: 'x' }).catch(() => undefined));
-  await reportsASign(page, 'toes-cool');
-  const here = await keptAddresses(page);
-  expect(Object.keys(here)).toHaveLength(1);
-  const addresses = Object.values(here).flat();
-  for (const address of addresses.filter((one) => one !== '/_kept-languages'))
-    await access(path.join(old, address.endsWith('/') ? `${address}index.html` : address));
-  expect(addresses).not.toContain('/offline-switch.json');
-  expect(addresses).not.toContain('/_app/version.json');
-  expect(addresses).not.toContain('/service-worker.js');
+  await test.step('one cache, and nothing but files of the site', async () => {
+    await page.goto(`${site.address}/en/nothing-here/?x=1`);
+    await page.goto(`${site.address}/en/look/?utm=1`);
+    await page.evaluate(() => fetch('/en/look/', { method: 'POST', body: 'x' }).catch(() => undefined));
+    await reportsASign(page, 'toes-cool');
+    const here = await keptAddresses(page);
+    expect(Object.keys(here)).toHaveLength(1);
+    const addresses = Object.values(here).flat();
+    for (const address of addresses.filter((one) => one !== '/_kept-languages'))
+      await access(path.join(old, address.endsWith('/') ? `${address}index.html` : address));
+    expect(addresses).not.toContain('/offline-switch.json');
+    expect(addresses).not.toContain('/_app/version.json');
+    expect(addresses).not.toContain('/service-worker.js');
+  });
+
+  await test.step('lost, and fetched again after the worker was stopped', async () => {
+    const lost = ['/ar/bell/', '/es/look/cord/', '/en/put-away/'];
+    await page.evaluate(async (addresses) => {
+      for (const name of await caches.keys())
+        for (const address of addresses) await (await caches.open(name)).delete(address);
+    }, lost);
+    expect(Object.values(await keptAddresses(page)).flat()).not.toContain(lost[0]);
+    await stopWorkers(context, page);
+    await page.reload();
+    await readyOffline(page);
+    expect(Object.values(await keptAddresses(page)).flat()).toEqual(expect.arrayContaining(lost));
+  });
 });

@@ -7,7 +7,7 @@ import { CARD } from '../helpers/bed-cards.ts';
 import { keptAddresses } from '../helpers/builds.ts';
 import { fortnight } from '../helpers/fortnight.ts';
 import { leaveNotes } from '../helpers/kept-notes.ts';
-import { built, chosen, keptNotes, routesOf, scriptRuns, words } from '../helpers/pages.ts';
+import { built, chosen, keptNotes, kindsOf, scriptRuns, words } from '../helpers/pages.ts';
 import { fingerOn } from '../helpers/phones.ts';
 
 // the offline copy is a part of what is looked at
@@ -262,7 +262,7 @@ test.describe('the made-up child', () => {
     await page.goto('/en/look/');
     await expect(mark(page)).not.toBeVisible();
     await start(page);
-    for (const address of routesOf('en').filter((one) => !one.includes('#'))) {
+    for (const address of kindsOf('en').filter((one) => !one.includes('#'))) {
       await page.goto(address);
       for (const media of ['screen', 'print'] as const) {
         await page.emulateMedia({ media });

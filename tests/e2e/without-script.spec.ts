@@ -3,10 +3,10 @@ import { PART_IDS } from '#content/parts.ts';
 import { signsOfPart } from '#content/signs.ts';
 import {
   directionOf,
+  kindsOf,
   LANGUAGES,
   RESULTS,
   resultAddress,
-  routesOf,
   scriptRuns,
   words,
 } from '../helpers/pages.ts';
@@ -175,9 +175,7 @@ for (const language of LANGUAGES) {
     test(`${language}: every kind of page is stamped with its language and reading direction`, async ({
       page,
     }) => {
-      for (const address of routesOf(language).filter(
-        (one) => !/look\/full\/[2-6]|look\/(?!toes|full|drawing)[a-z]+\//.test(one),
-      )) {
+      for (const address of kindsOf(language)) {
         await page.goto(address);
         await expect(page.locator('html'), address).toHaveAttribute('lang', language);
         await expect(page.locator('html'), address).toHaveAttribute('dir', directionOf(language));

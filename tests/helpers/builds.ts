@@ -35,7 +35,7 @@ export const test = base.extend<{ site: Site; scratch: () => Promise<string> }, 
   site: async ({ old, context }, use) => {
     let shown = old;
     let closed = false;
-    const server = await serve(() => shown);
+    const server = await serve(() => shown, 0, false);
     const close = async () => {
       if (!closed) await server.close();
       closed = true;

@@ -94,6 +94,10 @@ export const routesOf = (language: string): string[] => [
   ...NOT_YET.map((area) => `/${language}/${area}/`),
 ];
 
+/** One address for what is built alike: one place, one step. */
+export const kindsOf = (language: string): string[] =>
+  routesOf(language).filter((one) => !/look\/full\/[2-6]|look\/(?!toes|full|drawing)[a-z]+\/$/.test(one));
+
 /** Waits until script has taken the page over. */
 export async function scriptRuns(page: Page): Promise<void> {
   await page.locator('html[data-script]').waitFor({ state: 'attached' });
