@@ -3,6 +3,7 @@ import path from 'node:path';
 import { launchOptions } from './browser.mjs';
 
 const root = path.resolve(import.meta.dirname, '..');
+const LONGEST = ['**/offline.spec.ts', '**/update.spec.ts'];
 const PORT = Number(process.env.BARE_TOES_PORT ?? 4631);
 
 export default defineConfig({
@@ -17,6 +18,11 @@ export default defineConfig({
   // a second try on a shared machine; what fails twice has failed
   retries: process.env.CI ? 1 : 0,
   forbidOnly: true,
+  // the longest first, so that no worker waits for them at the end
+  projects: [
+    { name: 'kept on the device', testMatch: LONGEST },
+    { name: 'pages', testIgnore: LONGEST },
+  ],
   reporter: process.env.CI
     ? [['line'], ['json', { outputFile: path.join(root, 'test-results/e2e.json') }]]
     : [['list']],
