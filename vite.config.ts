@@ -1,6 +1,7 @@
 import { sveltekit } from '@sveltejs/kit/vite';
 import { defineConfig } from 'vitest/config';
 import { firstDrawingPlugin, languagesPlugin } from './.ci/languages-plugin.mjs';
+import { namedImportsPlugin } from './.ci/named-imports-plugin.mjs';
 
 /** Modules of every first page. Notes, rules, the drawing and codes are not among them: they come when needed. */
 const FIRST = new RegExp(
@@ -14,7 +15,7 @@ const FIRST = new RegExp(
 );
 
 export default defineConfig({
-  plugins: [languagesPlugin(), firstDrawingPlugin(), sveltekit()],
+  plugins: [languagesPlugin(), firstDrawingPlugin(), namedImportsPlugin(), sveltekit()],
   build: {
     // A browser that does not know this syntax still has the plain pages: the core path needs no script.
     target: 'es2022',

@@ -1,0 +1,1 @@
+export function namedImportsPlugin(): import('vite').Plugin;
