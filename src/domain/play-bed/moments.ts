@@ -21,15 +21,19 @@ const step = <Id extends string>(id: Id, who: Who, ideas: readonly string[] = []
 /** At every age. Nobody whom the child goes to for comfort holds the child down. */
 const ALWAYS = [step('one-person-talks', 'grown-up'), step('never-held-down-by-family', 'grown-up')] as const;
 
+/** What the nurse may give before it, and when, is the nurse's to say; the card only has it asked. */
+const ASK_MEDICINE = 'ask-medicine-time';
+
 /** From this many completed months on. Source: design 4-play, 5.7 (the ward decides); distraction and guided imagery as there. */
 const CARDS = [
   {
+    age: 'first',
     fromMonths: 0,
     before: [
       step('comfort-thing', 'grown-up'),
       step('grown-up-face', 'grown-up'),
       step('song-chosen', 'grown-up', ['same-song', 'name-song']),
-      step('ask-medicine-time', 'grown-up'),
+      step(ASK_MEDICINE, 'grown-up'),
     ],
     during: [
       ...ALWAYS,
@@ -42,8 +46,13 @@ const CARDS = [
     ],
   },
   {
+    age: 'three',
     fromMonths: 36,
-    before: [step('three-pictures', 'grown-up'), step('toy-goes-first', 'staff')],
+    before: [
+      step(ASK_MEDICINE, 'grown-up'),
+      step('three-pictures', 'grown-up'),
+      step('toy-goes-first', 'staff'),
+    ],
     during: [
       ...ALWAYS,
       step('find-or-blow', 'grown-up', ['find-it-sheet', 'candle-fingers']),
@@ -52,20 +61,27 @@ const CARDS = [
     after: [step('say-what-went-well', 'grown-up'), step('sticker-on-page', 'grown-up')],
   },
   {
+    age: 'six',
     fromMonths: 72,
-    before: [step('half-hour-ahead', 'grown-up'), step('watch-or-look-away', 'child')],
+    before: [
+      step('half-hour-ahead', 'grown-up'),
+      step(ASK_MEDICINE, 'grown-up'),
+      step('watch-or-look-away', 'child'),
+    ],
     during: [...ALWAYS, step('count-or-ask', 'grown-up', ['counting-cards', 'twenty-asks'])],
     after: [step('tell-or-draw', 'child', ['three-word-tale', 'dictate-draw'])],
   },
   {
+    age: 'nine',
     fromMonths: 108,
-    before: [step('same-day', 'grown-up'), step('coping-card', 'child')],
+    before: [step('same-day', 'grown-up'), step('coping-card', 'child'), step(ASK_MEDICINE, 'grown-up')],
     during: [...ALWAYS, step('dial-film-story', 'child', ['dial-the-ouch', 'short-film', 'speaker-story'])],
     after: [step('what-helped', 'child')],
   },
   {
+    age: 'thirteen',
     fromMonths: 156,
-    before: [step('when-wanted', 'child'), step('alone-if-wanted', 'child')],
+    before: [step('when-wanted', 'child'), step('alone-if-wanted', 'child'), step(ASK_MEDICINE, 'grown-up')],
     during: [
       ...ALWAYS,
       step('own-music', 'child', ['calm-sounds']),
@@ -73,7 +89,7 @@ const CARDS = [
     ],
     after: [step('privacy', 'staff'), step('tell-the-nurse', 'child')],
   },
-] as const satisfies readonly (MomentCard & { fromMonths: number })[];
+] as const satisfies readonly (MomentCard & { age: string; fromMonths: number })[];
 
 type Row = (typeof CARDS)[number];
 /** The id of every step, for the words that belong to it. */
@@ -84,6 +100,26 @@ export const STEP_IDS: readonly StepId[] = [
   ),
 ];
 
+/** The ages of the cards, the youngest first, by the birthday on which each begins; `first` begins before any. */
+export type MomentAge = Row['age'];
+export const MOMENT_AGES: readonly { age: MomentAge; fromMonths: number }[] = CARDS.map(
+  ({ age, fromMonths }) => ({ age, fromMonths }),
+);
+
+function rowFor(ageMonths: number): Row {
+  const reached = CARDS.filter(({ fromMonths }) => ageMonths >= fromMonths);
+  return reached[reached.length - 1] ?? CARDS[0];
+}
+
+/**
+ * Which of the cards holds at this age, for the words that are said at it.
+ *
+ * Units: completed months.
+ *
+ * @example momentAge(40) // 'three'
+ */
+export const momentAge = (ageMonths: number): MomentAge => rowFor(ageMonths).age;
+
 /**
  * The card for a hard moment at this age.
  *
@@ -92,12 +128,12 @@ export const STEP_IDS: readonly StepId[] = [
  * every age.
  * Not: which ideas the bed, the body and the ward allow today; the planner says so. Whether and when medicine is given is
  * the nurse's to say.
- * Source: design 4-play, 5.7: preparation honest and timed by age (the ward decides).
+ * Source: design 4-play, 5.7: preparation honest and timed by age (the ward decides); medicine is asked about at every age
+ * (1-job, scene 14).
  *
- * @example momentCard(40).before.map(({ id }) => id) // ['three-pictures', 'toy-goes-first']
+ * @example momentCard(40).before.map(({ id }) => id) // ['ask-medicine-time', 'three-pictures', 'toy-goes-first']
  */
 export function momentCard(ageMonths: number): MomentCard {
-  const reached = CARDS.filter(({ fromMonths }) => ageMonths >= fromMonths);
-  const { before, during, after } = reached[reached.length - 1] ?? CARDS[0];
+  const { before, during, after } = rowFor(ageMonths);
   return { before, during, after };
 }

@@ -1,7 +1,7 @@
 // The card for a hard moment: for every month of childhood, only ideas that are for that age and that moment.
 import { describe, expect, it } from 'vitest';
 import { IDEAS } from '#content/ideas.ts';
-import { momentCard, STEP_IDS, type MomentCard } from '#domain/play-bed/moments.ts';
+import { MOMENT_AGES, momentAge, momentCard, STEP_IDS, type MomentCard } from '#domain/play-bed/moments.ts';
 import type { Idea } from '#domain/play/types.ts';
 
 const MONTHS = Array.from({ length: 17 * 12 }, (_, n) => 12 + n);
@@ -48,6 +48,25 @@ describe('the card for a hard moment', () => {
       expect(during).toContain('one-person-talks');
       expect(during).toContain('never-held-down-by-family');
     }
+  });
+
+  it('has medicine asked about before it at every age, and says nothing more of it', () => {
+    // Source: design 1-job, scene 14: asked for, told where not yet given
+    for (const month of MONTHS) {
+      const ids = stepsOf(momentCard(month)).map(({ id }) => id);
+      expect(ids.filter((id) => id.includes('medicine'))).toEqual(['ask-medicine-time']);
+      expect(momentCard(month).before.map(({ id }) => id)).toContain('ask-medicine-time');
+    }
+  });
+
+  it('has words of its own for each card: one age, one card', () => {
+    for (const month of MONTHS)
+      for (const other of [month - 1, 12, 215])
+        expect(momentAge(month) === momentAge(other)).toBe(
+          JSON.stringify(momentCard(month)) === JSON.stringify(momentCard(other)),
+        );
+    for (const { age, fromMonths } of MOMENT_AGES) expect(momentAge(fromMonths)).toBe(age);
+    expect(new Set(MONTHS.map(momentAge)).size).toBe(MOMENT_AGES.length);
   });
 
   it('has something to do before and after at every age, each step once', () => {

@@ -1,0 +1,91 @@
+// The sheet at the bed's end: the whole plan is on it, in order of time, and nothing that is about medicine.
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { IDEAS } from '#content/ideas.ts';
+import { eventKind } from '#domain/play-bed/bed.ts';
+import { daySheet, MOST_PLACES, type SheetRow } from '#domain/play-bed/sheet.ts';
+import { anyBed, TYPICAL } from '../../helpers/play-beds.ts';
+
+const placedIn = (rows: readonly SheetRow[]) =>
+  rows.flatMap((row) => (row.kind === 'idea' ? [row.placement] : row.kind === 'moment' ? row.kept : []));
+const key = ({ idea, window, from, minutes }: Record<string, unknown>) =>
+  [idea, window, from, minutes].join();
+
+describe('the sheet at the bed’s end', () => {
+  it('holds all that is planned and every hard moment, each once, whatever the day', () => {
+    fc.assert(
+      fc.property(anyBed, (bed) => {
+        const { rows } = daySheet(bed, IDEAS);
+        expect(placedIn(rows).map(key).sort()).toEqual((bed.plan ?? []).map(key).sort());
+        expect(rows.flatMap((row) => (row.kind === 'moment' ? [row.moment] : []))).toEqual(
+          [...bed.sketch.moments].sort((a, b) => a.from - b.from),
+        );
+      }),
+    );
+  });
+
+  it('stands in order of time, and what is kept for a moment stands with it', () => {
+    fc.assert(
+      fc.property(anyBed, (bed) => {
+        const { rows } = daySheet(bed, IDEAS);
+        const starts = rows.map(({ from }) => from);
+        expect(starts).toEqual([...starts].sort((a, b) => a - b));
+        for (const row of rows)
+          if (row.kind === 'moment') for (const { window } of row.kept) expect(window).toBe(row.moment.id);
+      }),
+    );
+  });
+
+  it('never says when medicine is given, and leaves out events alone where the day is too full', () => {
+    fc.assert(
+      fc.property(anyBed, (bed) => {
+        const { rows, leftOut } = daySheet(bed, IDEAS);
+        const events = rows.flatMap((row) => (row.kind === 'event' ? [row.id] : []));
+        expect(events.filter((id) => eventKind(id) === 'medicine')).toEqual([]);
+        const open = bed.sketch.events.filter(({ id }) => !/^medicine(-|$)/.test(id));
+        expect(events.length + leftOut).toBe(open.length);
+        const places = rows.length + rows.flatMap((row) => (row.kind === 'moment' ? row.kept : [])).length;
+        if (leftOut) expect(places).toBeGreaterThanOrEqual(MOST_PLACES);
+        if (events.length) expect(places).toBeLessThanOrEqual(MOST_PLACES);
+      }),
+    );
+    // a day with medicine in it, so that the law above is about something
+    expect(TYPICAL.sketch.events.some(({ id }) => eventKind(id) === 'medicine')).toBe(true);
+  });
+
+  it('has room for every event of a typical day but those of medicine', () => {
+    const { rows, leftOut } = daySheet(TYPICAL, IDEAS);
+    expect(leftOut).toBe(0);
+    expect(rows.filter(({ kind }) => kind === 'event')).toHaveLength(8);
+  });
+
+  it('names three likes and three nevers at most, and only what was ticked', () => {
+    fc.assert(
+      fc.property(anyBed, (bed) => {
+        const { likes, never } = daySheet(bed, IDEAS);
+        for (const [shown, ticked] of [
+          [likes, bed.child.likes],
+          [never, bed.child.never],
+        ] as const) {
+          expect(shown.length).toBe(Math.min(3, ticked.length));
+          for (const word of shown) expect(ticked).toContain(word);
+        }
+      }),
+    );
+  });
+
+  it('says each caution of what is planned once, those of own ideas among them', () => {
+    const plan = [
+      { idea: 'own-1', window: 'w-0930', from: 570, minutes: 15 },
+      { idea: 'short-film', window: 'w-1400', from: 840, minutes: 15 },
+      { idea: 'listen-book', window: 'w-1500', from: 900, minutes: 15 },
+    ];
+    const bed = { ...TYPICAL, own: [{ ...TYPICAL.own[0]!, cautions: ['water' as const] }], plan };
+    const { cautions } = daySheet(bed, IDEAS);
+    const film = IDEAS.find(({ id }) => id === 'short-film')!;
+    const book = IDEAS.find(({ id }) => id === 'listen-book')!;
+    expect([...cautions].sort()).toEqual([...new Set(['water', ...film.cautions, ...book.cautions])].sort());
+    expect(film.cautions.some((caution) => book.cautions.includes(caution))).toBe(true);
+    expect(daySheet({ ...bed, plan: [] }, IDEAS).cautions).toEqual([]);
+  });
+});
