@@ -73,7 +73,7 @@ function content(words: Words, entry: Entry, all: readonly Entry[]): string {
       return target && target.kind !== 'strike' ? noteText(words, target, all) : t('notes:unknown');
     }
     case 'play':
-      return ownWords(entry.idea);
+      return playName(words, entry.idea);
     default: {
       if (!Object.hasOwn(CHOICES, entry.kind)) return '';
       const fields = CHOICES[entry.kind as keyof typeof CHOICES];
@@ -85,7 +85,12 @@ function content(words: Words, entry: Entry, all: readonly Entry[]): string {
   }
 }
 
-/** A note as one line: its kind, and what it holds. Needs the areas `notes`, `signs` and `look`. */
+/** The name of an idea of the library; an own idea stands in its own words, set apart. Needs the area `ideas`. */
+export function playName(words: Words, idea: string): string {
+  return translate(words)(`ideas:${idea}.name`, { defaultValue: '' }) || ownWords(idea);
+}
+
+/** A note as one line: its kind, and what it holds. Needs the areas `notes`, `signs`, `look` and `ideas`. */
 export function noteText(words: Words, entry: Entry, all: readonly Entry[]): string {
   const kind = translate(words)(`notes:kind.${entry.kind}`);
   const rest = content(words, entry, all);

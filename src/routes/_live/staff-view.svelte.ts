@@ -9,7 +9,7 @@ import { currentMoment, offsetAt } from '#state/now.svelte.ts';
 import { currentNotes, notesLoaded, openNotes, summaryNow } from '#state/notes.svelte.ts';
 import { secondLanguage, type SecondLanguage } from './second-language.svelte.ts';
 
-export const STAFF_AREAS = ['staff', 'notes', 'card', 'look', 'steps', 'signs'] as const;
+export const STAFF_AREAS = ['staff', 'notes', 'card', 'look', 'steps', 'signs', 'ideas'] as const;
 export type Span = 'day' | 'week';
 const MINUTES = { day: 1440, week: 7 * 1440 } as const;
 
