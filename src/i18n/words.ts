@@ -7,8 +7,9 @@ import type ideas from '#locales/en/ideas.json';
 import type look from '#locales/en/look.json';
 import type notes from '#locales/en/notes.json';
 import type pages from '#locales/en/pages.json';
-import type play from '#locales/en/play.json';
 import type pass from '#locales/en/pass.json';
+import type plans from '#locales/en/plans.json';
+import type play from '#locales/en/play.json';
 import type say from '#locales/en/say.json';
 import type signs from '#locales/en/signs.json';
 import type steps from '#locales/en/steps.json';
@@ -22,6 +23,7 @@ export interface Areas {
   notes: typeof notes;
   pages: typeof pages;
   pass: typeof pass;
+  plans: typeof plans;
   play: typeof play;
   say: typeof say;
   signs: typeof signs;
