@@ -37,7 +37,7 @@ export function standsIn(windows: readonly PlayWindow[], placement: Placement): 
  * minutes is the first to be left out. What was begun in it would be forgotten, and planned a second time.
  */
 function withBegun(
-  windows: readonly PlayWindow[],
+  { windows, events }: DayProblem,
   earlier: readonly PlayWindow[],
   begun: readonly Placement[],
   now: DayMinute,
@@ -50,7 +50,7 @@ function withBegun(
     // just wide enough for what was begun: the rest of it may be taken
     const until = Math.min(
       Math.max(...begun.filter((one) => one.window === window.id).map(endOf)),
-      ...kept.flatMap((other) => (other.from > window.from ? [other.from] : [])),
+      ...[...kept.map(({ from }) => from), ...events].filter((from) => from > window.from),
     );
     if (kept.some((other) => other.from <= window.from && endOf(other) > window.from)) continue;
     const used = (id: string) => begun.some((placement) => placement.window === id);
@@ -61,6 +61,13 @@ function withBegun(
     kept.push({ ...window, minutes: until - window.from });
   }
   return kept.sort((a, b) => a.from - b.from);
+}
+
+/** What was begun as far as it came: what came up ended its window. */
+function brokenOff(placement: Placement, windows: readonly PlayWindow[]): Placement {
+  const window = windows.find(({ id }) => id === placement.window);
+  const left = window ? endOf(window) - placement.from : placement.minutes;
+  return left > 0 && left < placement.minutes ? { ...placement, minutes: left } : placement;
 }
 
 /** Numbers ids of events so that each is used once. */
@@ -149,7 +156,7 @@ export function restOfDay(
   const old = bed.plan ?? [];
   const begun = old.filter(({ from }) => from < now);
   const earlier = problemOf(before, library).problem.windows;
-  const problem = { ...whole, windows: withBegun(whole.windows, earlier, [...bed.done, ...begun], now) };
+  const problem = { ...whole, windows: withBegun(whole, earlier, [...bed.done, ...begun], now) };
   const known = new Set(bed.done.map(({ idea, from }) => `${idea} ${from}`));
   const moved = new Map(
     bed.sketch.moments.flatMap((moment) => {
@@ -172,7 +179,9 @@ export function restOfDay(
     problem: {
       ...problem,
       pins: placed(pins),
-      done: [...bed.done, ...begun.filter(({ idea, from }) => !known.has(`${idea} ${from}`))],
+      done: [...bed.done, ...begun.filter(({ idea, from }) => !known.has(`${idea} ${from}`))].map(
+        (placement) => brokenOff(placement, problem.windows),
+      ),
       notBefore: now,
     },
     stay: placed(old.filter(({ from }) => from >= now).map(follow)),
