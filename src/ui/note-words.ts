@@ -22,6 +22,12 @@ export function questionText(words: Words, question: { ask?: string; own?: strin
   return translate(words)(known ? `notes:question.${question.ask}` : 'notes:unknown');
 }
 
+/** Choices one after another as one sentence: each stands alone elsewhere, with a capital letter. */
+const enumerated = (locale: string, choices: readonly string[]): string =>
+  choices
+    .map((choice, at) => (at ? choice.charAt(0).toLocaleLowerCase(locale) + choice.slice(1) : choice))
+    .join(', ');
+
 export function sorenessText(words: Words, entry: Extract<Entry, { kind: 'sore' }>): string {
   const t = translate(words);
   const value =
@@ -31,7 +37,7 @@ export function sorenessText(words: Words, entry: Extract<Entry, { kind: 'sore' 
           value: isolated(number(words.locale, entry.value)),
           most: isolated(number(words.locale, 10)),
         });
-  return `${value}, ${t(`notes:sore.${entry.when}`)}`;
+  return enumerated(words.locale, [value, t(`notes:sore.${entry.when}`)]);
 }
 
 /** What stands behind the kind's name; empty where the kind says it all. */
@@ -78,9 +84,10 @@ function content(words: Words, entry: Entry, all: readonly Entry[]): string {
       if (!Object.hasOwn(CHOICES, entry.kind)) return '';
       const fields = CHOICES[entry.kind as keyof typeof CHOICES];
       const row = entry as unknown as Record<string, string>;
-      return Object.keys(fields)
-        .map((field) => choiceWord(words, entry.kind, field, row[field]!))
-        .join(', ');
+      return enumerated(
+        words.locale,
+        Object.keys(fields).map((field) => choiceWord(words, entry.kind, field, row[field]!)),
+      );
     }
   }
 }
