@@ -29,6 +29,7 @@ export default defineConfig({
   test: {
     include: ['tests/{unit,reference,rules}/**/*.test.ts'],
     environment: 'node',
+    setupFiles: ['tests/helpers/same-cases.ts'],
     // the usual "one less than there are cores" would leave half of a small machine idle
     maxWorkers: 2,
     // laws try many cases, and a shared machine may be slow: a limit is for tests that hang

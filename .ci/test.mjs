@@ -103,7 +103,7 @@ const STEPS = {
     tests(
       name,
       ['vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${unitReport}`],
-      {},
+      { BARE_TOES_SEED: '20261126' },
       unitFailures,
       unitReport,
     ),
