@@ -23,19 +23,21 @@
   var name = page ? page.getAttribute('content') : '';
   var plain = /^[a-z]{2,3}(-[A-Za-z]{2,4})?$/;
   var card = /^#[0-9A-Za-z-]{20,60}$/.test(location.hash);
-  if (card && name === 'languages') {
-    if (plain.test(kept.locale || ''))
-      location.replace('./' + kept.locale + '/bed-card/take/' + location.hash);
+  // a play plan begins with P and is longer than any card
+  var plan = /^#[Pp][0-9A-Za-z-]{71,8000}$/.test(location.hash);
+  var take = card ? 'bed-card/take/' : plan ? 'things-to-do/take/' : '';
+  if (take && name === 'languages') {
+    if (plain.test(kept.locale || '')) location.replace('./' + kept.locale + '/' + take + location.hash);
     addEventListener(
       'click',
       function (event) {
         var link = event.target.closest('a.language');
-        if (link && !link.hash) link.href += 'bed-card/take/' + location.hash;
+        if (link && !link.hash) link.href += take + location.hash;
       },
       true,
     );
   }
-  if (location.hash !== '#choose' && !card) {
+  if (location.hash !== '#choose' && !take) {
     if (name === 'languages' && plain.test(kept.locale || '')) location.replace('./' + kept.locale + '/');
     if (name === 'who' && kept.role === 'grown-up') location.replace('./look/');
   }

@@ -1,20 +1,24 @@
-/** Hands a file out of the phone: by the share sheet where it takes files, else as a download. */
+/** Hands a file or a link out of the phone: by the share sheet where there is one, else as a download or a copy. */
 
 export type Shared =
   /**
    * `shared`: given to another program, which may still fail. `saved`: the browser was asked to save it, and nobody can
    * see whether it did.
    */
-  | { ok: true; how: 'shared' | 'saved' }
-  | {
-      ok: false;
-      /** `closed`: the reader closed the sheet. `refused`: the browser would not. */
-      reason: 'closed' | 'refused';
-    };
+  { ok: true; how: 'shared' | 'saved' } | NotShared;
+export interface NotShared {
+  ok: false;
+  /** `closed`: the reader closed the sheet. `refused`: the browser would not. */
+  reason: 'closed' | 'refused';
+}
+/** `copied`: it can be pasted into a message. */
+export type LinkShared = { ok: true; how: 'shared' | 'copied' } | NotShared;
 
 export interface Sharing {
   /** Must be called straight from a tap, or browsers refuse. */
   file(name: string, text: string, type?: string): Promise<Shared>;
+  /** Must be called straight from a tap, too. */
+  link(address: string): Promise<LinkShared>;
 }
 
 /** Kept for so long, since a phone may ask where to save before it reads. */
@@ -36,6 +40,22 @@ export function browserSharing(): Sharing {
         }
       }
       return save(data.files[0]!);
+    },
+    async link(address) {
+      if (typeof navigator.share === 'function') {
+        try {
+          await navigator.share({ url: address });
+          return { ok: true, how: 'shared' };
+        } catch (error) {
+          if (named(error) === 'AbortError') return { ok: false, reason: 'closed' };
+        }
+      }
+      try {
+        await navigator.clipboard.writeText(address);
+        return { ok: true, how: 'copied' };
+      } catch {
+        return { ok: false, reason: 'refused' };
+      }
     },
   };
 }
@@ -67,6 +87,12 @@ export function memorySharing(
       const said = answer();
       if (said.ok) given.push({ name, text });
       return said;
+    },
+    async link(address) {
+      const said = answer();
+      if (!said.ok) return said;
+      given.push({ name: '', text: address });
+      return { ok: true, how: 'shared' };
     },
   };
 }

@@ -185,11 +185,14 @@ export function somethingCameUp(what: CameUp, now: DayMinute = wardNow().minute)
 export const playCode = (bed: PlayBed): string => encodePlay(bed, IDEA_ORDER, THING_ORDER);
 export const readPlayCode = (text: string): DecodedPlay => decodePlay(text, IDEA_ORDER, THING_ORDER);
 
-/** Takes over a plan that came as a code; a bed of the same shape here gives way to it. */
+/**
+ * Takes over a plan that came as a code; a bed of the same shape here gives way to it. Of another day's plan only the
+ * bed comes: its plan is over.
+ */
 export function takePlan(bed: PlayBed): boolean {
   openPlay();
   const beds = playBeds().filter(({ shape }) => shape !== bed.shape);
-  keep({ open: bed.shape, beds: [...beds, bed] });
+  keep({ open: bed.shape, beds: [...beds, nextDay(bed, wardNow().day)] });
   forgetAnswer();
   return !notKept;
 }

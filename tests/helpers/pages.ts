@@ -90,7 +90,9 @@ export const routesOf = (language: string): string[] => [
   `/${language}/pass-it-on/`,
   `/${language}/put-away/`,
   `/${language}/try-it/`,
-  ...['', 'bed/', 'plan/', 'ideas/'].map((page) => `/${language}/things-to-do/${page}`),
+  ...['', 'bed/', 'plan/', 'ideas/', 'code/', 'take/', 'moment/', 'paper/'].map(
+    (page) => `/${language}/things-to-do/${page}`,
+  ),
   ...NOT_YET.map((area) => `/${language}/${area}/`),
 ];
 

@@ -82,3 +82,39 @@ describe('a file leaves the phone', () => {
     expect(closed.given).toEqual([]);
   });
 });
+
+describe('a link leaves the phone', () => {
+  const LINK = 'https://ward.example/#P1';
+  const copies = (writeText: unknown, share?: unknown) =>
+    vi.stubGlobal('navigator', { share, clipboard: { writeText } });
+
+  test('by the share sheet, and then it is not copied as well', async () => {
+    const share = vi.fn(async () => undefined);
+    const copy = vi.fn(async () => undefined);
+    copies(copy, share);
+    expect(await browserSharing().link(LINK)).toEqual({ ok: true, how: 'shared' });
+    expect(share).toHaveBeenCalledWith({ url: LINK });
+    expect(copy).not.toHaveBeenCalled();
+  });
+
+  test('a sheet that was closed is no reason to copy', async () => {
+    const copy = vi.fn(async () => undefined);
+    copies(copy, () => Promise.reject(problem('AbortError')));
+    expect(await browserSharing().link(LINK)).toEqual({ ok: false, reason: 'closed' });
+    expect(copy).not.toHaveBeenCalled();
+  });
+
+  test.each([undefined, noSheet])('without a sheet that takes it, it is copied: %s', async (share) => {
+    const copy = vi.fn(async () => undefined);
+    copies(copy, share);
+    expect(await browserSharing().link(LINK)).toEqual({ ok: true, how: 'copied' });
+    expect(copy).toHaveBeenCalledWith(LINK);
+  });
+
+  test('where neither works it says so', async () => {
+    copies(noSheet);
+    expect(await browserSharing().link(LINK)).toEqual({ ok: false, reason: 'refused' });
+    vi.stubGlobal('navigator', {});
+    expect(await browserSharing().link(LINK)).toEqual({ ok: false, reason: 'refused' });
+  });
+});

@@ -4,12 +4,12 @@ import { describe, expect, it } from 'vitest';
 import { IDEAS } from '#content/ideas.ts';
 import { eventKind } from '#domain/play-bed/bed.ts';
 import { daySheet, MOST_PLACES, type SheetRow } from '#domain/play-bed/sheet.ts';
+import type { Placement } from '#domain/play/types.ts';
 import { anyBed, TYPICAL } from '../../helpers/play-beds.ts';
 
 const placedIn = (rows: readonly SheetRow[]) =>
   rows.flatMap((row) => (row.kind === 'idea' ? [row.placement] : row.kind === 'moment' ? row.kept : []));
-const key = ({ idea, window, from, minutes }: Record<string, unknown>) =>
-  [idea, window, from, minutes].join();
+const key = ({ idea, window, from, minutes }: Placement) => [idea, window, from, minutes].join();
 
 describe('the sheet at the bed’s end', () => {
   it('holds all that is planned and every hard moment, each once, whatever the day', () => {

@@ -1,5 +1,5 @@
 import { loadWords } from '#i18n/words.ts';
 
 export const load = async ({ params }) => ({
-  words: await loadWords(params.locale, ['play', 'ideas']),
+  words: await loadWords(params.locale, ['play', 'plans', 'ideas']),
 });

@@ -1,0 +1,60 @@
+/** How a play plan that leaves its tablet is written out: its day, what is liked, the pictures that stand for it. */
+import type { PlayBed } from '#domain/play-bed/bed.ts';
+import type { MomentAge } from '#domain/play-bed/moments.ts';
+import { KINDS, type Kind, type Procedure } from '#domain/play/types.ts';
+import type { IdeaId } from '#content/ideas.ts';
+import type { Words } from '#i18n/words.ts';
+import { ideaName } from './play-words.ts';
+
+/** A day of the calendar such as 2026-01-31, as the language writes it. */
+export const dayText = (locale: string, day: string): string =>
+  new Intl.DateTimeFormat(locale, {
+    weekday: 'long',
+    day: 'numeric',
+    month: 'long',
+    timeZone: 'UTC',
+  }).format(Date.parse(`${day}T00:00Z`));
+
+const kindOf = (word: string): Kind | undefined => KINDS.find((kind) => kind === word);
+
+/** What is liked or never wanted: a kind of play, or one idea. */
+export function likeName(words: Words, word: string, own: PlayBed['own']): string {
+  const kind = kindOf(word);
+  return kind ? words.t(`play:kind.${kind}`) : ideaName(words, word, own);
+}
+
+/** Kinds have no picture of their own: the idea that shows each most plainly. */
+const KIND_PICTURES: Record<Kind, IdeaId> = {
+  make: 'torn-paper-picture',
+  draw: 'dictate-draw',
+  talk: 'which-would-you',
+  pretend: 'finger-folk',
+  imagine: 'cloud-window',
+  listen: 'listen-book',
+  read: 'voice-story',
+  music: 'song-swap',
+  puzzle: 'find-it-sheet',
+  world: 'bird-tally',
+  screen: 'short-film',
+  calm: 'hand-massage',
+  body: 'arm-birds',
+  sense: 'warm-cloth-hands',
+};
+export function likePicture(word: string): { idea: string } {
+  const kind = kindOf(word);
+  return { idea: kind ? KIND_PICTURES[kind] : word };
+}
+
+export const MOMENT_PICTURES: Record<Procedure, { moment: string }> = {
+  needle: { moment: 'needle-coming' },
+  bandage: { moment: 'bandage-care' },
+  other: { moment: 'other-moment' },
+};
+/** What comes after it, at each age. */
+export const AFTER_PICTURES: Record<MomentAge, { moment: string } | { idea: IdeaId }> = {
+  first: { moment: 'comfort-hold' },
+  three: { moment: 'sticker' },
+  six: { idea: 'dictate-draw' },
+  nine: { moment: 'again' },
+  thirteen: { idea: 'calm-sounds' },
+};
