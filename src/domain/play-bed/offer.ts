@@ -56,6 +56,12 @@ export function atMinute(problem: Pick<DayProblem, 'windows'>, minute: DayMinute
   return { grownUp, propped, quiet, energy };
 }
 
+/** Whether a minute lies before waking or after lights-out: then the night's own short list is offered. */
+export const inDarkHours = (
+  { wake, lightsOut }: { wake: DayMinute; lightsOut: DayMinute },
+  minute: DayMinute,
+): boolean => minute < wake || minute >= lightsOut;
+
 const windowNow = (at: AtTheBed, minute: DayMinute): OrdinaryWindow => ({
   kind: 'ordinary',
   id: 'now',

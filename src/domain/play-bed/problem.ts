@@ -17,11 +17,15 @@ const DAY_END = 24 * 60;
  */
 export function problemOf(bed: PlayBed, library: readonly Idea[]): { problem: DayProblem; faults: Fault[] } {
   const { windows, events, faults } = windowsOf(bed.sketch, bed.child.ageMonths);
+  // what was done outside every window of the day holds no place in it, and is still not planned a second time
+  const elsewhere = bed.done
+    .filter(({ window }) => !windows.some(({ id }) => id === window))
+    .map(({ idea }) => idea);
   return {
     faults,
     problem: {
       ideas: [...library, ...bed.own.map(ideaOf)],
-      child: { ...bed.child, never: [...bed.child.never, ...bed.notToday] },
+      child: { ...bed.child, never: [...bed.child.never, ...bed.notToday, ...elsewhere] },
       freeHands: bed.freeHands,
       room: bed.room,
       eating: bed.eating,

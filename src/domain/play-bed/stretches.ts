@@ -1,0 +1,35 @@
+/** Parts of a day as a person ticks them: when the head may go up, when it is quiet, when a grown-up is there. */
+import type { Stretch } from '../play/day.ts';
+
+const DAY = 24 * 60;
+
+/** How much of the day a list of stretches holds. */
+export type Extent = 'never' | 'at-times' | 'always';
+
+/** From the first minute of the day to the last. */
+export const WHOLE_DAY: Stretch = { from: 0, until: DAY };
+
+/**
+ * Stretches that meet become one; nobody has to think about where two of them touch.
+ *
+ * Shape: any stretches -> the same minutes in order of time, none empty, none touching the next.
+ *
+ * @example joined([{ from: 600, until: 660 }, { from: 540, until: 600 }]) // [{ from: 540, until: 660 }]
+ */
+export function joined(list: readonly Stretch[]): Stretch[] {
+  const whole: Stretch[] = [];
+  for (const { from, until } of [...list].sort((a, b) => a.from - b.from)) {
+    const last = whole.at(-1);
+    if (until <= from) continue;
+    if (last && from <= last.until) last.until = Math.max(last.until, until);
+    else whole.push({ from, until });
+  }
+  return whole;
+}
+
+/** Whether what a list of stretches tells holds never, all day, or in parts of the day. */
+export function extentOf(list: readonly Stretch[]): Extent {
+  const [first, ...more] = joined(list);
+  if (!first) return 'never';
+  return !more.length && first.from <= 0 && first.until >= DAY ? 'always' : 'at-times';
+}
