@@ -5,6 +5,10 @@ import path from 'node:path';
 import { reviewOf, shownLanguages } from './locales.mjs';
 
 const NAME = 'virtual:languages';
+/** Apart, since most areas are no part of a first load. */
+const REST = 'virtual:review-of-the-rest';
+/** The areas of the way from a part to an answer, as in src/i18n/words.ts. */
+const FIRST_AREAS = ['common', 'look', 'steps', 'signs', 'say'];
 const root = path.resolve(import.meta.dirname, '..');
 /** @param {{ hideUnreviewed?: boolean }} [override] for tests */
 export function languageData(override = {}) {
@@ -21,13 +25,28 @@ export function languageData(override = {}) {
   return { shown, review: Object.fromEntries(shown.map((lang) => [lang, statusOf(lang)])) };
 }
 
+/** The review states of some areas: language -> area -> state. */
+const statesOf = (review, wanted) =>
+  Object.fromEntries(
+    Object.entries(review).map(([lang, areas]) => [
+      lang,
+      Object.fromEntries(Object.entries(areas).filter(([area]) => wanted(area))),
+    ]),
+  );
+
 /** @returns {import('vite').Plugin} */
 export function languagesPlugin() {
   return {
     name: 'bare-toes-languages',
-    resolveId: (id) => (id === NAME ? '\0' + NAME : undefined),
-    load: (id) =>
-      id === '\0' + NAME ? `export const { shown, review } = ${JSON.stringify(languageData())};` : undefined,
+    resolveId: (id) => (id === NAME || id === REST ? '\0' + id : undefined),
+    load(id) {
+      if (id !== '\0' + NAME && id !== '\0' + REST) return undefined;
+      const { shown, review } = languageData();
+      const isFirst = (area) => FIRST_AREAS.includes(area);
+      return id === '\0' + NAME
+        ? `export const shown = ${JSON.stringify(shown)}, review = ${JSON.stringify(statesOf(review, isFirst))};`
+        : `export const review = ${JSON.stringify(statesOf(review, (area) => !isFirst(area)))};`;
+    },
   };
 }
 

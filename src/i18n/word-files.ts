@@ -3,3 +3,4 @@ export const FILES = import.meta.glob<{ default: Record<string, unknown> }>([
   '/locales/*/*.json',
   '!/locales/*/{review,common,look,steps,signs,say}.json',
 ]);
+export { review } from 'virtual:review-of-the-rest';

@@ -77,7 +77,10 @@ export async function loadWords(locale: string, areas: readonly Area[]): Promise
     initAsync: false,
     returnEmptyString: false,
   });
-  const states = wanted.map((area) => review[locale.startsWith('en-X') ? 'en' : locale]?.[area] ?? 'draft');
+  const source = locale.startsWith('en-X') ? 'en' : locale;
+  const first = review[source] ?? {};
+  const rest = wanted.every((area) => area in first) ? {} : (await import('./word-files.ts')).review[source];
+  const states = wanted.map((area) => first[area] ?? rest?.[area] ?? 'draft');
   const worst = states.includes('stale') ? 'stale' : states.includes('draft') ? 'draft' : 'reviewed';
   return { locale, t: instance.t as unknown as TFunction<Area[]>, review: worst };
 }
