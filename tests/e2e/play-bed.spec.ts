@@ -197,6 +197,10 @@ test('in the dark hours the family’s page leads to the night’s short list, a
   await expect(ideas).toHaveCount(3);
   const names = await ideas.evaluateAll((all) => all.map((one) => one.getAttribute('data-idea')));
   await expect(page.locator('header a[href$="/en/bell/"]').first()).toBeVisible();
+  // what is said about one moves none of them under the finger
+  await ideas.first().locator('[data-not-again]').tap();
+  await expect(ideas.first().locator('[data-not-again]')).toHaveAttribute('aria-pressed', 'true');
+  expect(await ideas.evaluateAll((all) => all.map((one) => one.getAttribute('data-idea')))).toEqual(names);
   await page.locator('[data-action="other-ideas"]').tap();
   expect(await ideas.count()).toBeLessThanOrEqual(3);
   await expect(page.locator(`[data-night] [data-idea="${names[0]}"]`)).toHaveCount(0);
