@@ -1,6 +1,6 @@
 /**
  * One picture for each play idea: what hands, eyes and things do. Lengths are scene units of the 120 × 120 square.
- * Not: letters, digits or words; never the leg, cord or weight.
+ * Not: letters, digits or words; never the pulled leg, its cord or weight. A foot is the free one.
  */
 import type { Picture } from '../shapes.ts';
 import { compose, type PlayScene } from './compose.ts';
@@ -11,7 +11,7 @@ const SCENES = {
   'voice-story': { child: { mouth: 'speaking', eyes: 'right' }, grown: { mouth: 'speaking', hand: [82, 92, 190] }, bubbles: [['say', 30, 18, 46, 32, 36, 42]], things: [['bird', 30, 18, 0.26]], front: [['story', 62, 92, 0.36]] },
   'whisper-tale': { child: { eyes: 'shut', tilt: 8 }, grown: { x: 84, y: 42, bow: 22, mouth: 'speaking', hand: [72, 66, 262] }, things: [['moon', 20, 18, 0.24], ['sound', 62, 56, 0.26, 170]] },
   'three-word-tale': { child: { mouth: 'speaking', eyes: 'right' }, grown: { y: 52 }, bubbles: [['say', 58, 20, 104, 34, 42, 48]], things: [['apple', 26, 20, 0.2], ['ship', 58, 19, 0.22], ['star', 90, 20, 0.22]] },
-  'chain-tale': { child: { at: 'chat', mouth: 'speaking' }, grown: { y: 66, mouth: 'speaking' }, bubbles: [['say', 23, 18, 42, 30, 28, 54], ['say', 93, 18, 46, 30, 86, 60]], things: [['ship', 23, 17, 0.22], ['fish', 93, 18, 0.28], ['arrow', 57, 12, 0.2], ['gone', 58, 45, 0.24], ['arrow', 74, 34, 0.16, 140]] },
+  'chain-tale': { child: { at: 'chat', mouth: 'laugh' }, grown: { y: 68, mouth: 'speaking' }, bubbles: [['say', 23, 19, 42, 32, 28, 56], ['say', 96, 19, 44, 32, 88, 62], ['say', 60, 46, 34, 22, 46, 68]], things: [['house', 23, 18, 0.2], ['ship', 96, 18, 0.22], ['arrow', 59, 14, 0.2], ['open', 60, 46, 0.2]] },
   'listen-book': { child: { eyes: 'shut', at: 'left' }, bubbles: [['think', 84, 28, 62, 44, 62, 50]], things: [['book', 84, 27, 0.3], ['player', 92, 86, 0.36], ['sound', 70, 78, 0.24, 200]] },
   'sound-hunt': { child: { eyes: 'shut', at: 'low' }, things: [['bird', 20, 24, 0.26], ['door', 60, 22, 0.3], ['drop', 100, 24, 0.26], ['sound', 26, 62, 0.34, 40], ['sound', 94, 62, 0.34, 140], ['sound', 60, 46, 0.3, 90]] },
   'song-swap': { child: { mouth: 'wide', eyes: 'right' }, grown: { mouth: 'wide' }, things: [['note', 14, 20, 0.22], ['swap', 44, 20, 0.28], ['note', 74, 20, 0.22]] },
@@ -46,7 +46,7 @@ const SCENES = {
   'counting-cards': { things: [['windows', 52, 56, 0.9]], hands: [['child', 'point', 106, 104, 44, 222, -1]] },
   'spot-change': { things: [['tray', 50, 24, 0.74], ['tray', 50, 86, 0.74], ['apple', 23, 19, 0.2], ['cups', 50, 15, 0.25], ['star', 77, 19, 0.2], ['apple', 23, 81, 0.2], ['ball', 50, 79, 0.22], ['star', 77, 81, 0.2], ['arrow', 104, 44, 0.3, 90], ['oval', 50, 79, 0.33]], hands: [['child', 'point', 110, 114, 36, 212, -1]] },
   'tray-memory': { child: { eyes: 'shut' }, tray: true, things: [['apple', 22, 92, 0.2], ['cups', 40, 88, 0.24], ['star', 56, 96, 0.18]], front: [['cloth', 82, 92, 0.44]] },
-  'alphabet-run': { child: { at: 'low', mouth: 'speaking' }, things: [['tiles', 60, 60, 1], ['cat', 15, 47, 0.18], ['bird', 33, 18, 0.18], ['fish', 60, 14, 0.18], ['snail', 87, 17, 0.17]] },
+  'alphabet-run': { child: { at: 'low', mouth: 'laugh' }, things: [['tiles', 60, 60, 1], ['cat', 15, 47, 0.18], ['bird', 33, 18, 0.18], ['fish', 60, 14, 0.18], ['snail', 87, 17, 0.17]] },
   'twenty-asks': { child: { at: 'chat', mouth: 'smile' }, grown: { y: 66, mouth: 'speaking' }, bubbles: [['think', 28, 24, 50, 40, 32, 56], ['say', 90, 20, 54, 36, 84, 64]], things: [['cat', 28, 24, 0.28], ['fish', 90, 20, 0.32], ['shake', 32, 78, 0.56]] },
   'which-would-you': { child: { eyes: 'right', mouth: 'speaking' }, grown: { y: 54 }, bubbles: [['say', 56, 20, 100, 36, 40, 48]], things: [['fish', 32, 25, 0.26], ['hat', 36, 11, 0.13], ['apple', 80, 24, 0.18], ['hat', 80, 12, 0.13], ['both', 57, 20, 0.12]] },
   'true-or-made-up': { grown: { y: 72, mouth: 'speaking' }, bubbles: [['say', 56, 32, 108, 58, 84, 78]], things: [['cat', 20, 34, 0.2], ['apple', 42, 24, 0.18], ['wings', 80, 30, 0.5], ['cow', 80, 32, 0.3]], hands: [['child', 'point', 42, 112, 46, -62, 1]] },
@@ -69,7 +69,7 @@ const SCENES = {
   'torn-paper-picture': { things: [['paper', 50, 60, 0.9], ['fish', 48, 62, 0.44], ['glue-stick', 104, 34, 0.34, 20]], hands: [['child', 'rest', 108, 108, 40, 220, 1]], front: [['scrap', 76, 82, 0.3]] },
   'paper-weave': { things: [['weave', 56, 52, 0.8]], hands: [['child', 'rest', 112, 84, 38, 200, 1], ['child', 'rest', 8, 108, 36, -40, -1]] },
   'fold-a-beast': { things: [['folded', 58, 50, 0.84]], hands: [['child', 'rest', 8, 104, 38, -40, -1], ['child', 'rest', 112, 104, 38, 220, 1]] },
-  'one-hand-fold': { things: [['tray', 58, 66, 1], ['halffold', 46, 56, 0.72]], hands: [['child', 'spread', 104, 106, 56, 218, 1]] },
+  'one-hand-fold': { things: [['tray', 58, 64, 1.02], ['halffold', 48, 52, 0.76]], hands: [['child', 'point', 98, 98, 64, 220, -1]] },
   'big-pasta-line': { things: [['threaded', 60, 60, 1], ['pasta', 36, 94, 0.4, 62], ['arrow', 74, 80, 0.24, 270]], hands: [['child', 'fist', 118, 66, 34, 215, 1]] },
   'door-sign': { things: [['door', 32, 44, 0.46], ['paper', 84, 56, 0.7], ['moon', 82, 56, 0.4]], hands: [['child', 'fist', 110, 112, 34, 235, 1]], front: [['pencil', 98, 88, 0.34, 40]] },
   'bed-flag': { things: [['flag', 54, 46, 0.84], ['tape', 102, 20, 0.26]], hands: [['child', 'fist', 108, 106, 36, 222, 1]], front: [['pencil', 88, 82, 0.4, 42]] },
@@ -116,7 +116,7 @@ const SCENES = {
   'statue-face': { faces: [{ x: 45, y: 36, r: 25, stone: true, mouth: 'laugh', eyes: 'right' }], grown: { x: 102, y: 56 }, things: [['plinth', 60, 60, 1], ['sound', 16, 38, 0.3, 180], ['sound', 74, 38, 0.3]] },
   'straw-race': { child: { mouth: 'blowing', eyes: 'down', right: [84, 84, 140] }, tray: true, front: [['straw', 60, 74, 0.52], ['scrap', 24, 100, 0.24], ['arrow', 24, 84, 0.2, 180]] },
   'study-sprint': { things: [['school-things', 42, 62, 0.74], ['clock', 92, 30, 0.4]], hands: [['child', 'fist', 108, 108, 34, 215, 1]], front: [['pencil', 88, 84, 0.38, 42]] },
-  'language-drop': { child: { at: 'chat', mouth: 'speaking', eyes: 'right' }, bubbles: [['say', 26, 24, 48, 36, 30, 60]], things: [['world', 90, 82, 0.5], ['tongues', 60, 60, 1]] },
+  'language-drop': { child: { at: 'chat', mouth: 'laugh' }, bubbles: [['say', 26, 24, 48, 36, 30, 60]], things: [['world', 90, 82, 0.5], ['tongues', 60, 60, 1]] },
   'podcast-self': { child: { at: 'left', mouth: 'speaking', left: [52, 88, -80, 'fist'], right: [74, 100, -40] }, things: [['paper', 92, 84, 0.44], ['written', 92, 86, 0.4]], front: [['mike', 51, 76, 0.24], ['sound', 66, 44, 0.5]] },
   'do-nothing': { child: { eyes: 'shut', left: [46, 92, 20], right: [74, 92, 160] }, front: [['curtain', 24, 58, 0.98]] },
   'big-cards': { child: { at: 'low', eyes: 'up', mouth: 'smile' }, things: [['picture-cards', 58, 32, 0.5]], hands: [['grown', 'rest', 106, 26, 26, 175, 1]] },

@@ -111,12 +111,6 @@ export const MARKS = {
     return [{ ...right, d: right.d + left.d }];
   },
   oval: (p) => [{ ...p.ring([60, 60, 50, 50], 'white', 5), fill: '', line: 'mark' }],
-  gone: (p) => [
-    {
-      ...p.rule([[12, 30, 30, 12, 90, 12, 108, 30, 108, 90, 90, 108, 30, 108, 12, 90, 12, 30]], 5),
-      dash: '6 6',
-    },
-  ],
   pause: (p) => [p.flats([box(20, 20, 46, 100), box(74, 20, 100, 100)], 'ink', 2)],
   beam: (p) => [{ ...p.flat([42, 116, 78, 116, 118, 2, 2, 2], 'band'), line: 'band' }],
   hatching: (p) => [

@@ -162,7 +162,7 @@ export const ON_PAPER = {
       'wet',
       3,
     ),
-    p.soft([105, 58, 97, 50, 99, 42, 105, 46, 111, 42, 113, 50], 'red', 2.4, 0.8),
+    p.soft([105, 63, 97, 54, 96, 46, 100, 43, 105, 47, 110, 43, 114, 46, 113, 54], 'red', 2.2, 0.7),
   ],
   tally: (p) => [
     p.rule(
@@ -185,12 +185,12 @@ export const ON_PAPER = {
     p.ring([88, 30, 9, 9, 30, 76, 8, 8], 'red', 3),
     p.dashed([36, 76, 62, 60, 84, 36], 4),
   ],
-  /** A sheet whose far edge comes over to the near one. */
+  /** A sheet of which one corner is turned over and pressed flat. */
   halffold: (p) => [
-    p.flat([18, 34, 92, 22, 112, 92, 10, 104], 'white', 3.4),
-    p.flat([18, 34, 92, 22, 86, 66, 26, 76], 'pad', 3.4),
-    p.stroke([60, 4, 88, 2, 104, 20, 104, 44, 92, 66], 5, 'mark'),
-    p.rule([[94, 50, 90, 68, 108, 64]], 5, 'mark'),
+    p.flat([52, 22, 96, 16, 114, 96, 6, 110, 9, 68], 'white', 3.4),
+    p.flat([52, 22, 9, 68, 60, 66], 'pad', 3.4),
+    p.stroke([4, 40, 8, 16, 28, 10, 42, 24, 46, 40], 5, 'mark'),
+    p.rule([[34, 32, 46, 46, 54, 28]], 5, 'mark'),
   ],
   /** Frames of a film: the figure goes up a step. */
   strip: (p) => [
