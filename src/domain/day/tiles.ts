@@ -32,6 +32,7 @@ export interface Explained {
   why: Why | 'no-eating' | 'no-room' | 'day-ends';
   /** What came first, by id. */
   by?: string;
+  private?: true;
 }
 
 export interface Day extends Span {
@@ -219,6 +220,7 @@ export function dayOf(book: DayBook, table: DayEventTable, facts: DayFacts, offs
         ...{ event: event.id, kind: event.kind, how: howOf(was, is), was },
         ...(is ? { is } : {}),
         ...reasonOf(event, outcome, barred.has(event.id)),
+        ...(isPrivate(event, table) ? { private: true as const } : {}),
       },
     ];
   });
@@ -232,9 +234,18 @@ function tileOf({ event, from, to }: Placed, table: DayEventTable): Tile {
     ...{ id, kind, from, to },
     ...(ideas?.length ? { ideas } : {}),
     ...(event.hurts || table[kind].hurts ? { hurts: true as const } : {}),
-    ...(event.private ? { private: true as const } : {}),
+    ...(isPrivate(event, table) ? { private: true as const } : {}),
   };
 }
+
+/** Only what the child put in itself, and never a care: nobody may miss one because it was hidden. */
+export function mayBePrivate(event: DayEvent, table: DayEventTable): boolean {
+  const row = table[event.kind];
+  const care = row.group === 'care' || row.group === 'rare' || row.hurts || event.hurts;
+  return event.source === 'child' && !care;
+}
+const isPrivate = (event: DayEvent, table: DayEventTable) =>
+  event.private === true && mayBePrivate(event, table);
 
 function howOf(was: Span, is: Span | undefined): Explained['how'] {
   if (!is) return 'left-out';
