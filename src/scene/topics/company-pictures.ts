@@ -3,21 +3,8 @@ import { at, oval, straight, type Shape } from '../shapes.ts';
 import { bedFromSide, whole } from './bed.ts';
 import { ink, type TopicShape } from './page.ts';
 import { figure, handFrom, head, lying } from './people.ts';
-import {
-  arcs,
-  box,
-  bubble,
-  bulb,
-  curtain,
-  door,
-  moon,
-  mug,
-  rail,
-  room,
-  sun,
-  toy,
-  windowOf,
-} from './things.ts';
+import { box } from '../play/brush.ts';
+import { arcs, bubble, bulb, curtain, door, moon, mug, rail, room, sun, toy, windowOf } from './things.ts';
 
 /** Arms wide, the free foot, the breath: what may move is lit; the pulled leg keeps still. */
 export const moveTheRest = (): TopicShape[] => {
@@ -270,7 +257,6 @@ export const school = (): TopicShape[] => {
     hem: 304,
     left: [238, 204, 168, 'point'],
     eyes: 'left',
-    mouth: 'speaking',
   });
   const c = figure({
     who: 'child',
@@ -317,7 +303,7 @@ export const school = (): TopicShape[] => {
 
 /** Three of the staff at the end of the bed, one with papers; the child has words of its own. */
 export const doctorsRound = (): TopicShape[] => {
-  const c = lying({ x: 78, y: 154, r: 36, bed: [2, 154], hem: 236, eyes: 'right', mouth: 'speaking' });
+  const c = lying({ x: 78, y: 154, r: 36, bed: [2, 154], hem: 236, eyes: 'right' });
   const three = [
     figure({ who: 'doctor', x: 212, y: 120, r: 25, hem: 304 }),
     figure({ who: 'doctor', x: 352, y: 124, r: 25, hem: 304 }),
@@ -328,7 +314,7 @@ export const doctorsRound = (): TopicShape[] => {
       r: 26,
       hem: 304,
       eyes: 'left',
-      mouth: 'speaking',
+
       left: [264, 226, 30],
       right: [302, 226, 150],
     }),

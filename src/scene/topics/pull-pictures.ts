@@ -7,7 +7,8 @@ import { bareFoot, nearBandage, nearLeg, plateRight, pullRight } from './leg.ts'
 import type { Side } from '../spec.ts';
 import { ink, moved, small, type SetUpPart, type TopicShape } from './page.ts';
 import { figure, handFrom, head } from './people.ts';
-import { arcs, arrow, box, clock, door, hands, handset, room, toes, weight } from './things.ts';
+import { box } from '../play/brush.ts';
+import { arcs, arrow, clock, door, hands, handset, room, toes, weight } from './things.ts';
 
 /** A thigh with its bone and muscles; `rest` 0 is pulled together, 1 lies in line. */
 function thigh(y: number, rest: 0 | 1): Shape[] {
@@ -85,8 +86,7 @@ function thigh(y: number, rest: 0 | 1): Shape[] {
       knee - 14,
       y - 8 + low * 0.6,
     ]),
-    { ...ink.stroke(wave(y - 28), rest ? 6 : 7, 'red') },
-    { ...ink.stroke(wave(y + 30), rest ? 6 : 7, 'red') },
+    ...[y - 28, y + 30].flatMap((top) => [ink.stroke(wave(top), 9), ink.stroke(wave(top), 4.6, 'red')]),
   ];
 }
 
@@ -271,6 +271,10 @@ export const sixLooks = (side: Side): TopicShape[] => {
   ];
 };
 
+/** The call button in a hand of the family. */
+const pressed = (scale: number, x: number, y: number): TopicShape[] =>
+  moved(callButton(), scale, x, y).map((s) => (s.fill === 'hand' ? { ...s, fill: 'skin' } : s));
+
 /** The button is pressed, and somebody comes. */
 export const calling = (): TopicShape[] => {
   const nurse = figure({
@@ -288,7 +292,7 @@ export const calling = (): TopicShape[] => {
     ...room(244),
     ...door(258, 32, 104, 248, 0.3),
     ...nurse.all,
-    ...moved(callButton(), 1.9, -6, 60),
+    ...pressed(1.9, -6, 60),
     arcs(100, 124, [50, 66, 82], -66, -8, 5),
   ];
 };
@@ -347,7 +351,7 @@ export const bandageWet = (): TopicShape[] => [
   small(170, 46, 0.5).soft([60, 6, 92, 70, 84, 100, 60, 112, 36, 100, 28, 70], 'tear', 4, 0.7),
   small(222, 62, 0.36).soft([60, 6, 92, 70, 84, 100, 60, 112, 36, 100, 28, 70], 'tear', 4, 0.7),
   small(204, 26, 0.26).soft([60, 6, 92, 70, 84, 100, 60, 112, 36, 100, 28, 70], 'tear', 4, 0.7),
-  ...moved(callButton(), 0.95, 10, 186),
+  ...pressed(0.95, 10, 186),
 ];
 
 /** On the edge of the bed for the first time, staff at both sides; one leg has grown thin and is worth as much. */
