@@ -1,5 +1,5 @@
 /** Things that stand about in the pictures of topics, each placed by its middle and its size. */
-import { oval, at, smooth, straight, type Shape } from '../shapes.ts';
+import { oval, at, straight, type Shape } from '../shapes.ts';
 import { arc } from '../parts/points.ts';
 import { toeRow } from '../things/toes.ts';
 import { box } from '../play/brush.ts';
