@@ -164,8 +164,8 @@ export const washBandageDay = (): TopicShape[] => [
 
 /** New sheets come in from the head end as a roll; the child lifts a little. */
 export const sheets = (): TopicShape[] => {
-  const b = bedFromSide({ y: 18, eyes: 'right' });
-  const nurse = figure({ who: 'staff', x: 156, y: 52, r: 24, hem: 150 });
+  const b = bedFromSide({ y: 8, eyes: 'right' });
+  const nurse = figure({ who: 'staff', x: 156, y: 42, r: 24, hem: 140 });
   const roll = b.p(118, 10, 0);
   return [
     ...nurse.body,
@@ -207,7 +207,7 @@ export const sheets = (): TopicShape[] => {
       2,
     ),
     ...arrow([roll.x + 26, roll.y + 36, roll.x + 60, roll.y + 31, roll.x + 92, roll.y + 27]),
-    ...handFrom('staff', 'rest', [roll.x + 2, roll.y - 34, 28, 96], [150, 112], 1),
+    ...handFrom('staff', 'rest', [roll.x + 2, roll.y - 34, 28, 96], [150, 102], 1),
   ];
 };
 

@@ -317,17 +317,19 @@ export const toesBare = (): TopicShape[] => [
   ink.flat([2, 276, 398, 276, 398, 299, 2, 299], 'mattress', 2.6),
 ];
 
-/** A grown-up whose hands rest in the lap; round the pull a line says: staff only. */
+/** One hand holds the child's, the other rests in the lap; the ring round the pull says: staff only. */
 export const yourHandsOff = (): TopicShape[] => {
-  const b = bedFromSide({ x: -116, y: -34, scale: 1.06 });
-  const g = figure({ who: 'grown', x: 78, y: 110, r: 34, hem: 290 });
+  const b = bedFromSide({ y: -18, eyes: 'right', tilt: 14, near: [104, 178, 40], inRoom: true });
+  const g = figure({ who: 'grown', x: 158, y: 104, r: 32, hem: 286, left: [116, 184, 186] });
   return [
-    ...whole(b),
-    { d: oval(at(300, 150), 94, 140), line: 'mark', weight: 4, dash: '12 10' },
+    ...b.bed,
+    ...b.body,
+    ...b.front,
+    { d: oval(at(300, 142), 97, 136), line: 'mark', weight: 4, dash: '12 10' },
     ...g.body,
-    ink.soft([20, 304, 26, 250, 60, 234, 100, 234, 132, 250, 140, 304], 'soft', 2.6, 0.5),
-    ...handFrom('grown', 'rest', [58, 252, 40, 12], [36, 196], -1),
-    ...handFrom('grown', 'rest', [100, 250, 40, 166], [122, 196], 1),
+    ink.soft([98, 304, 104, 250, 136, 234, 180, 234, 212, 250, 220, 304], 'soft', 2.6, 0.5),
+    ...g.arms,
+    ...handFrom('grown', 'rest', [180, 246, 38, 160], [200, 188], 1),
   ];
 };
 
