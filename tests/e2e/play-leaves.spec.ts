@@ -158,14 +158,16 @@ test.describe('without script', () => {
   });
 });
 
-for (const [language, light] of [
-  ['en', 'day'],
-  ['ar', 'night'],
+for (const [language, light, ageMonths] of [
+  ['en', 'day', 88],
+  ['ar', 'night', 40],
+  // the youngest have most to be done for them
+  ['es', 'day', 20],
 ] as const)
   test(`the plan for the bed end, ${language}: one A5 sheet in two languages, full as the day may be`, async ({
     page,
   }) => {
-    await withBed(page, FULL);
+    await withBed(page, { ...FULL, child: { ...FULL.child, ageMonths } });
     await chosen(page, { light, locale: language });
     await page.goto(`/${language}/things-to-do/paper/`);
     for (const spoken of [language, language === 'en' ? 'es' : 'en'])
