@@ -56,14 +56,14 @@ describe('the day is tiled exactly', () => {
         expectTiled(day);
         expect([day.from, day.to]).toEqual(Object.values(boundsOf(dayNumberOf(kept.day)!, offsetAt)));
       }),
-      { numRuns: 1500 },
+      { numRuns: 500 },
     );
   });
 
   it('for the typical bed on every day of two years in every place', () => {
     const lengths = new Set<number>();
     for (const { offsetAt } of PLACES)
-      for (const date of DATES.filter((_, n) => n % 3 === 0).concat('2026-10-25', '2027-03-28')) {
+      for (const date of DATES.filter((_, n) => n % 5 === 0).concat('2026-10-25', '2027-03-28')) {
         const day = build({ ...TYPICAL_BOOK, day: date }, offsetAt);
         let cursor: number = day.from;
         const whole = day.tiles.every((tile) => tile.from === cursor && (cursor = tile.to) > tile.from);
@@ -87,7 +87,7 @@ describe('the day is tiled exactly', () => {
         const quiet = kept.quiet.some(({ from, until }) => from <= shown && shown < until);
         expect(tile.kind).toBe(!awake ? 'night' : quiet ? 'quiet-hour' : 'free-time');
       }),
-      { numRuns: 1500 },
+      { numRuns: 500 },
     );
   });
 });
@@ -110,7 +110,7 @@ describe('nothing is silently gone', () => {
         }
         expect(day.explained.every(({ event: id }) => kept.events.some((one) => one.id === id))).toBe(true);
       }),
-      { numRuns: 1500 },
+      { numRuns: 500 },
     );
   });
 
@@ -121,14 +121,14 @@ describe('nothing is silently gone', () => {
         const kept = plain.reduce(added, empty);
         const day = build(kept);
         for (const { by, was, is, why } of day.explained) {
-          expect(['came-first', 'no-room', 'day-ends']).toContain(why);
+          expect(['came-first', 'no-room', 'day-ends', 'asleep']).toContain(why);
           if (why === 'came-first') expect(by).toBeDefined();
           const first = day.tiles.find(({ id }) => id === by);
           if (by !== undefined) expect(first!.from < was.to && was.from < first!.to).toBe(true);
           if (is) expect(is.from).toBeGreaterThanOrEqual(was.from);
         }
       }),
-      { numRuns: 800 },
+      { numRuns: 400 },
     );
   });
 
@@ -250,7 +250,7 @@ describe('what hurts, and what may be eaten', () => {
           expect(strong(kept.events.find(({ id }) => id === reason.by)!)).toBeTruthy();
         }
       }),
-      { numRuns: 600 },
+      { numRuns: 300 },
     );
   });
 
@@ -272,7 +272,7 @@ describe('what hurts, and what may be eaten', () => {
           expectTiled(day);
         }
       }),
-      { numRuns: 600 },
+      { numRuns: 300 },
     );
     const day = dayOf(
       book(event('b', 'breakfast', 450, 30)),
