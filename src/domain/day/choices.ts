@@ -66,6 +66,13 @@ function swap(book: DayBook, day: Day, first: Tile, second: Tile): DayBook | und
   const asTold =
     first.from - day.wake === a.from - book.wake && second.from - day.wake === b.from - book.wake;
   if (!asTold || long !== a.minutes || short !== b.minutes) return undefined;
+  // a third that wants the same time would have to make room for another than before
+  const until = a.from + long + short;
+  const third = book.events.some(
+    ({ id, off, from, minutes }) =>
+      id !== a.id && id !== b.id && !off && from < until && a.from < from + minutes,
+  );
+  if (third) return undefined;
   const swapped = movedInDay(book, b.id, { from: a.from, minutes: short }, 'wanted');
   return movedInDay(swapped, a.id, { from: a.from + short, minutes: long }, 'wanted');
 }

@@ -87,6 +87,25 @@ describe('at night', () => {
   });
 });
 
+describe('the ward’s night', () => {
+  it('goes from ten to six, even where a child is told to wake before and to sleep after', () => {
+    const book = { ...TYPICAL_BOOK, wake: 300, lightsOut: 1380 };
+    const day = dayOf(book, TABLE, {}, offsetAt);
+    const seen = (clock: string) =>
+      doorsAt(day, book, 'path', inLondon(`2026-11-25T${clock}`), TABLE, offsetAt);
+    expect(['05:59', '06:00', '21:59', '22:00'].map((clock) => seen(clock).night)).toEqual([
+      true,
+      false,
+      false,
+      true,
+    ]);
+    for (const clock of ['04:00', '05:59', '22:00', '23:30']) {
+      const [now, { tile }] = [inLondon(`2026-11-25T${clock}`), seen(clock).now!];
+      expect([tile.kind, tile.from <= now && now < tile.to]).toEqual(['night', true]);
+    }
+  });
+});
+
 describe('by day', () => {
   it('now is what stands at this minute; next and later follow, in order, and are not open time', () => {
     fc.assert(
@@ -278,6 +297,18 @@ describe('a picture pushed through the door', () => {
       }),
       { numRuns: 400 },
     );
+  });
+
+  it('ends where something came up: the X-ray at 07:50 begins at 07:50', () => {
+    const done = pushed(TYPICAL_BOOK, TYPICAL_DAY, 'e-breakfast');
+    const news = { id: 'x-ray-1', kind: 'x-ray' as const, from: 470, minutes: 40, source: 'bed' as const };
+    const { tiles } = dayOf(cameUpInDay(done, news, offsetAt), TABLE, {}, offsetAt);
+    const at = (id: string) => tiles.find((tile) => tile.id === id)!;
+    expect([at('e-breakfast').from, at('e-breakfast').to]).toEqual([
+      inLondon('2026-11-25T07:30'),
+      inLondon('2026-11-25T07:50'),
+    ]);
+    expect(at('x-ray-1').from).toBe(inLondon('2026-11-25T07:50'));
   });
 
   it('comes back for ten seconds, and afterwards no more', () => {

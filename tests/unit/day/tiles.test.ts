@@ -46,6 +46,8 @@ function expectTiled({ from, to, tiles }: { from: Instant; to: Instant; tiles: D
   }
   expect(cursor).toBe(to);
   expect(new Set(tiles.map(({ id }) => id)).size).toBe(tiles.length);
+  // open time is one part, as long as it lasts
+  expect(tiles.filter(({ kind }, n) => isFiller(kind) && tiles[n + 1]?.kind === kind)).toEqual([]);
 }
 
 describe('the day is tiled exactly', () => {
@@ -177,6 +179,22 @@ describe('nothing is silently gone', () => {
       book(event('x-ray', 'x-ray', 620, 40, { cameUp: true }), event('wash', 'wash', 600, 30)),
     );
     expect(half.explained).toMatchObject([{ event: 'wash', how: 'shortened', why: 'came-first' }]);
+  });
+
+  it('what nobody is woken for stands behind waking, because the child sleeps', () => {
+    const day = build(
+      book(
+        event('call', 'call-home', 410, 20, { source: 'family' }),
+        event('play', 'play', 420, 5, { source: 'plan' }),
+      ),
+    );
+    expect(told(day)).toEqual([
+      ['play', 420, 5],
+      ['call', 425, 20],
+    ]);
+    expect(day.explained.map(({ event: id, why, by }) => [id, why, by])).toEqual([
+      ['call', 'asleep', undefined],
+    ]);
   });
 
   it('what somebody moved or took off tells from when to when, and why', () => {
