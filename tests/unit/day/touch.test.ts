@@ -202,6 +202,19 @@ describe('two pictures to choose from', () => {
     expect(swapped).toBeGreaterThan(20);
   });
 
+  it('are not offered where a third thing waits for the same time', () => {
+    const family = { source: 'family' as const };
+    const two = [
+      { id: 'call', kind: 'call-home' as const, ...family, from: 780, minutes: 25 },
+      { id: 'film', kind: 'screen' as const, ...family, from: 805, minutes: 20 },
+    ].reduce(added, { ...TYPICAL_BOOK, events: [] });
+    const three = added(two, { id: 'visitor', kind: 'visitor', ...family, from: 800, minutes: 5 });
+    const offer = (book: typeof two) =>
+      orderChoice(dayOf(book, TABLE, {}, offsetAt), book, 'path', inLondon('2026-11-25T09:00'), TABLE);
+    expect(offer(two)?.options).toEqual(['call', 'film']);
+    expect(offer(three)?.options ?? []).not.toContain('film');
+  });
+
   it('song first, please: the song stands before the story, and both are told as wished', () => {
     const now = inLondon('2026-11-25T19:00');
     const day = dayOf(TYPICAL_BOOK, TABLE, {}, offsetAt);
