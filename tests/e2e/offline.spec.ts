@@ -78,7 +78,7 @@ test('in flight mode, after one visit', async ({ page, context, site, old }) => 
   });
 
   await test.step('the safety pages of languages never opened are there', async () => {
-    await opens(page, site.address, old, '/ar/look/toes/toes-numb/');
+    await opens(page, site.address, old, '/ar/look/feeling/toes-numb/');
     await expect(page.locator('html')).toHaveAttribute('dir', 'rtl');
     await expect(page.locator('article[data-urgency]')).toHaveAttribute('data-urgency', 'ring-now');
     await expect(page.locator('[data-written]')).toBeVisible();
