@@ -22,7 +22,10 @@ async function expectLowerBound(page: Page, urgency: string, own: Record<string,
   }
 }
 
-for (const language of LANGUAGES) {
+/** One for each reading direction; the pages of all four are read as they lie on the server, below. */
+const TAPPED = ['en', 'ar'] as const;
+
+for (const language of TAPPED) {
   const own = words(language);
 
   test.describe(`${language}, no script`, () => {
