@@ -11,6 +11,7 @@ import {
   titleIn,
   visit,
 } from '../helpers/builds.ts';
+import { forgetNotes } from '../helpers/kept-notes.ts';
 import { resultAddress, scriptRuns, Taps, tapTo, words } from '../helpers/pages.ts';
 
 // the offline copy is a part of what is looked at
@@ -58,6 +59,20 @@ test('in flight mode, after one visit', async ({ page, context, site, old }) => 
     await expect(page.locator('[data-entry="bell"]')).toHaveCount(1);
   });
 
+  await test.step('a page is loaded again, and the worker starts again after the browser stopped it', async () => {
+    await page.reload();
+    await scriptRuns(page);
+    await stopWorkers(context, page);
+    await page.reload();
+    await scriptRuns(page);
+    await forgetNotes(page, site.address);
+    await page.goto(`${site.address}/en/look/`);
+    await reportsASign(page, 'load-not-free');
+    await page.reload();
+    await expect(page.locator('[data-written]')).toBeVisible();
+    await readyOffline(page);
+  });
+
   await test.step('an unknown address leads to help, and a forgotten slash is forgiven', async () => {
     for (const [asked, given] of [
       ['/en/nothing-here/', '/en/look/'],
@@ -84,6 +99,8 @@ test('in flight mode, after one visit', async ({ page, context, site, old }) => 
     for (const language of ['ar', 'es', 'pl']) {
       for (const address of ['', 'look/', 'look/toes/', 'look/full/1/', 'bell/', 'sources/'])
         await opens(page, site.address, old, `/${language}/${address}`);
+      // a sign that is open already is not written down a second time
+      await forgetNotes(page, site.address);
       await page.goto(`${site.address}/${language}/look/`);
       await reportsASign(page, 'toes-cool');
       await expect(page.locator('[data-do-not]').first()).toContainText(
@@ -96,18 +113,6 @@ test('in flight mode, after one visit', async ({ page, context, site, old }) => 
     );
     expect(safety.length).toBeGreaterThan(400);
     expect(safety.filter((address) => !here.includes(address))).toEqual([]);
-  });
-
-  await test.step('a page is loaded again, and the worker starts again after the browser stopped it', async () => {
-    await page.reload();
-    await scriptRuns(page);
-    await stopWorkers(context, page);
-    await page.reload();
-    await scriptRuns(page);
-    await reportsASign(page, 'load-not-free');
-    await page.reload();
-    await expect(page.locator('[data-written]')).toBeVisible();
-    await readyOffline(page);
   });
 });
 

@@ -52,8 +52,8 @@ export async function leaveRows(page: Page, values: Record<string, unknown>): Pr
 }
 
 /** Takes every note off this browser, as on a phone that was never used; leaves the site's pages. */
-export async function forgetNotes(page: Page): Promise<void> {
-  await page.goto('/icon.svg');
+export async function forgetNotes(page: Page, origin = ''): Promise<void> {
+  await page.goto(`${origin}/icon.svg`);
   await page.evaluate(
     () =>
       new Promise<void>((resolve, reject) => {
