@@ -1,7 +1,8 @@
 /** One scene of play from its parts, back to front: bed, child and grown-up, bubbles, things, hands, things in front. */
 import type { DrawnAge } from '../spec.ts';
+import { extent, lighter } from '../lighter.ts';
 import { heldInside } from '../parts/points.ts';
-import { at, oval, pointsOf, straight, type Picture, type Point, type Shape } from '../shapes.ts';
+import { at, oval, straight, type Picture, type Shape } from '../shapes.ts';
 import { brush, PLAY_SIZE, type Drawing, type Placed } from './brush.ts';
 import { MARKS } from './marks.ts';
 import { ON_PAPER } from './on-paper.ts';
@@ -98,33 +99,6 @@ const WIDE = 14;
 /** A line shorter than this is a speck in a list of pictures. */
 const SPECK = 2.6;
 
-function extent(d: string): number {
-  const own = pointsOf(d);
-  const [xs, ys] = [own.map((p) => p.x), own.map((p) => p.y)];
-  return Math.max(Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys));
-}
-
-/**
- * The same curve with one control point instead of two where the eye cannot tell: a third less to send. The two
- * curves are farthest apart by √3/36 of the third difference of the cubic's points.
- */
-function lighter(d: string, grid: number): string {
-  const n = (value: number) => String(Math.round(value / grid) * grid);
-  const write = (points: readonly Point[]) => points.map((p) => `${n(p.x)} ${n(p.y)}`).join(' ');
-  let from: Point = at(0, 0);
-  return d.replace(/([MLCQ])([\d. ]+)/g, (_, command: string, numbers: string) => {
-    const own = pointsOf(numbers);
-    const start = from;
-    from = own[own.length - 1]!;
-    if (command !== 'C') return command + write(own);
-    const [a, b, c] = own as [Point, Point, Point];
-    const third = Math.hypot(c.x - 3 * b.x + 3 * a.x - start.x, c.y - 3 * b.y + 3 * a.y - start.y);
-    if ((third * Math.sqrt(3)) / 36 > STRAY) return 'C' + write(own);
-    const one = at((3 * (a.x + b.x) - start.x - c.x) / 4, (3 * (a.y + b.y) - start.y - c.y) / 4);
-    return 'Q' + write([one, c]);
-  });
-}
-
 const held = (shapes: readonly Shape[]) => heldInside(shapes, PLAY_SIZE, PLAY_SIZE);
 
 /** Held inside the square, and light. */
@@ -132,7 +106,7 @@ function framed(shapes: readonly Shape[]): Picture {
   const light = held(shapes).flatMap((shape): Shape[] => {
     const size = extent(shape.d);
     const speck = !shape.fill && size > 0 && size < SPECK;
-    return speck ? [] : [{ ...shape, d: lighter(shape.d, size > WIDE ? 1 : 0.5) }];
+    return speck ? [] : [{ ...shape, d: lighter(shape.d, size > WIDE ? 1 : 0.5, STRAY) }];
   });
   return { width: PLAY_SIZE, height: PLAY_SIZE, shapes: held(light) };
 }
