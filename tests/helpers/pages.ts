@@ -59,7 +59,7 @@ function classOf(sign: SignId, answer: string): string {
 export const resultAddress = (language: string, sign: SignId, answer = 'different'): string =>
   `/${language}/look/${SIGNS[sign].part}/${sign}/${answer === 'different' ? '' : `${answer}/`}`;
 
-const NOT_YET = ['our-day', 'why-and-how'];
+const NOT_YET = ['our-day'];
 /** One address of every kind of route, and each class of result; without the language chooser at `/`. */
 export const routesOf = (language: string): string[] => [
   `/${language}/#choose`,
