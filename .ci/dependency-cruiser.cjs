@@ -148,7 +148,7 @@ module.exports = {
     packages(
       'i18n-its-package',
       '^src/i18n/',
-      [`${PACKAGES}i18next/`, '^[$]app/environment$', '^virtual:languages$'],
+      [`${PACKAGES}i18next/`, '^[$]app/environment$', '^virtual:(languages|review-of-the-rest)$'],
       'The one translator, and the list of languages the build makes.',
     ),
     {

@@ -90,7 +90,7 @@ export const routesOf = (language: string): string[] => [
   `/${language}/pass-it-on/`,
   `/${language}/put-away/`,
   `/${language}/try-it/`,
-  ...['', 'bed/', 'plan/', 'ideas/', 'code/', 'take/', 'moment/', 'paper/'].map(
+  ...['', 'bed/', 'plan/', 'ideas/', 'night/', 'code/', 'take/', 'moment/', 'paper/'].map(
     (page) => `/${language}/things-to-do/${page}`,
   ),
   ...NOT_YET.map((area) => `/${language}/${area}/`),

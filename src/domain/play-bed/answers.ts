@@ -44,7 +44,6 @@ const begun = (bed: Pick<PlayBed, 'plan'>, idea: string, minute: DayMinute): Pla
  *
  * Shape: the bed's `done`; an idea that was marked already stands in it once.
  * Units: minutes since the ward's midnight, put on the grid of five.
- * Not: it plans nothing. An idea done before its time is left out of the rest of the day by `problemOf`.
  */
 export function markDone(
   bed: Pick<PlayBed, 'done' | 'plan'>,
@@ -61,6 +60,32 @@ export function markDone(
   };
   return [...bed.done, begun(bed, idea.id, minute) ?? byHand].sort((a, b) => a.from - b.from);
 }
+
+/**
+ * What of a bed changes once an idea is marked as done: its later place in the plan is free time, and nothing else moves.
+ *
+ * Not: a hard moment is never left empty for it. What was kept for one stays there until the day is planned anew; whoever
+ * marks it asks for that, see `isKept`.
+ */
+export function withDone(
+  bed: Pick<PlayBed, 'done' | 'plan' | 'pins' | 'sketch'>,
+  idea: Pick<Idea, 'id' | 'minutes'>,
+  minute: DayMinute,
+): Pick<PlayBed, 'done' | 'pins'> & Partial<Pick<PlayBed, 'plan'>> {
+  const stays = (one: Placement) => one.idea !== idea.id || one.from <= minute || isMoment(bed, one);
+  return {
+    done: markDone(bed, idea, minute),
+    pins: bed.pins.filter(stays),
+    ...(bed.plan ? { plan: bed.plan.filter(stays) } : {}),
+  };
+}
+
+const isMoment = ({ sketch }: Pick<PlayBed, 'sketch'>, { window }: Placement): boolean =>
+  sketch.moments.some(({ id }) => id === window);
+
+/** Whether the plan keeps an idea for a hard moment that has not begun. */
+export const isKept = (bed: Pick<PlayBed, 'plan' | 'sketch'>, idea: string, minute: DayMinute): boolean =>
+  (bed.plan ?? []).some((one) => one.idea === idea && one.from > minute && isMoment(bed, one));
 
 /** What was done today without an idea that was marked by mistake. */
 export const unmarkDone = (bed: Pick<PlayBed, 'done'>, idea: string): readonly Placement[] =>

@@ -2,7 +2,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { IDEAS } from '#content/ideas.ts';
-import { leaningOf, LEANINGS, markDone, unmarkDone, wasDone, withLeaning } from '#domain/play-bed/answers.ts';
+import {
+  isKept,
+  leaningOf,
+  LEANINGS,
+  markDone,
+  unmarkDone,
+  wasDone,
+  withDone,
+  withLeaning,
+} from '#domain/play-bed/answers.ts';
 import { readBed } from '#domain/play-bed/bed-store.ts';
 import { restOfDay } from '#domain/play-bed/came-up.ts';
 import { ideasForNow, inDarkHours } from '#domain/play-bed/offer.ts';
@@ -99,7 +108,30 @@ describe('what was done today', () => {
     expect(nextDay(bed, '2026-11-26').history.yesterday).toContain(first);
   });
 
-  it('that was planned for later leaves its later place', () => {
+  it('leaves its later place free, moves nothing else, and no hard moment is emptied for it', () => {
+    let [free, kept] = [0, 0];
+    for (const placement of FULL.plan!) {
+      const one = problemOf(FULL, IDEAS).problem.ideas.find(({ id }) => id === placement.idea)!;
+      const before = placement.from - 1;
+      const isMoment = FULL.sketch.moments.some(({ id }) => id === placement.window);
+      const bed = { ...FULL, done: [], pins: [placement] };
+      const after = withDone(bed, one, before);
+      expect(after.plan).toEqual(isMoment ? bed.plan : bed.plan!.filter((other) => other !== placement));
+      expect(after.pins).toEqual(isMoment ? [placement] : []);
+      expect(isKept(bed, one.id, before)).toBe(isMoment);
+      expect(isKept(bed, one.id, placement.from)).toBe(false);
+      expect(withDone(bed, one, placement.from)).toEqual({
+        done: [placement],
+        pins: [placement],
+        plan: bed.plan,
+      });
+      if (isMoment) kept += 1;
+      else free += 1;
+    }
+    expect(Math.min(free, kept)).toBeGreaterThan(1);
+  });
+
+  it('is out of every window for the rest of the day, once the day is planned anew', () => {
     const later = FULL.plan!.filter(({ from }) => from > 12 * 60);
     expect(later.length).toBeGreaterThan(3);
     for (const { idea: id } of later) {

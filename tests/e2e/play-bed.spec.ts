@@ -1,0 +1,250 @@
+/** The bed's page told in full, an idea in someone's own words, what was done, and the list for the dark hours. */
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { expect, test, type Page } from '@playwright/test';
+import { chosen, scriptRuns, sideways, words } from '../helpers/pages.ts';
+import { leaveNotes, noted } from '../helpers/kept-notes.ts';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const english = words('en');
+const MORNING = new Date('2026-01-15T08:40:00Z');
+const NIGHT = new Date('2026-01-15T02:40:00Z');
+
+interface Axe {
+  run: (where: string) => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
+}
+interface KeptBed {
+  child: Record<'likes' | 'dislikes' | 'never' | 'lacks', string[]>;
+  room: { things: string[]; isolation: string };
+  permissions: string[];
+  sketch: Record<'quiet' | 'propped', { from: number; until: number }[]> & { wake: number };
+  limits: { grownUpMinutes: number };
+  own: { id: string; title: string; cautions: string[] }[];
+  done: { idea: string }[];
+  plan?: { idea: string; from: number }[];
+}
+const bedOf = (page: Page): Promise<KeptBed> =>
+  page.evaluate(() => (JSON.parse(localStorage.getItem('bare-toes:play')!) as { beds: KeptBed[] }).beds[0]!);
+async function atTheBed(page: Page, time = MORNING) {
+  await page.clock.install({ time });
+  await page.goto('/en/things-to-do/bed/');
+  await scriptRuns(page);
+}
+const fold = (page: Page, name: string) => page.locator(`[data-fold="${name}"]`);
+const opened = (page: Page, name: string) => fold(page, name).locator(':scope > summary').tap();
+async function planned(page: Page) {
+  await page.locator('[data-action="plan"]').tap();
+  await page.waitForURL('**/things-to-do/plan/');
+  await expect(page.locator('[data-strip] [data-idea]').first()).toBeVisible();
+}
+/** Answers everything of an own idea but its name. */
+async function answered(page: Page) {
+  const pick = (name: string, value: string) =>
+    page.locator(`[name="own-${name}"][value="${value}"]`).check();
+  await pick('kind', 'talk');
+  await page.locator('[name="own-least"]').fill('5');
+  await page.locator('[name="own-most"]').fill('20');
+  for (const [name, value] of [
+    ...[['position', 'both'] as const, ['hands', '0'] as const, ['energy', '2'] as const],
+    ...[['noise', '1'] as const, ['mess', '0'] as const, ['who', 'either'] as const],
+    ...[['wipe', 'yes'] as const],
+  ])
+    await pick(name, value);
+  for (const no of await page.locator('[data-own-form] input[value="no"]').all()) await no.check();
+}
+
+test('what is ticked behind the headings is said on the closed ones, and is there after a reload', async ({
+  page,
+}) => {
+  await atTheBed(page);
+  await opened(page, 'things');
+  await page.locator('[data-field="things"] input[value="soft-toy"]').check();
+  await opened(page, 'likes');
+  await page.locator('[data-field="likes"] input[value="draw"]').check();
+  await opened(page, 'never');
+  // said last, it is the one word that counts
+  await page.locator('[data-field="never"] input[value="draw"]').check();
+  await page.locator('[name="never-idea"]').selectOption({ label: english['ideas:song-swap.name']! });
+  await opened(page, 'lacks');
+  await page.locator('[data-field="lacks"] input[value="hearing"]').check();
+  await opened(page, 'ward');
+  await page.locator('[data-field="isolation"] input[value="breath"]').check();
+  await page.locator('[data-field="allows"] input[value="plants"]').check();
+  await opened(page, 'limits');
+  await page.locator('[name="grown-up-minutes"]').selectOption({ label: '60' });
+  const says = (name: string) => page.locator(`[data-says="${name}"]`);
+  await expect(says('never')).toContainText(english['play:kind.draw']!);
+  await expect(says('likes')).toHaveText(english['play:set.nothing']!);
+  await page.reload();
+  await expect(says('never')).toContainText(english['ideas:song-swap.name']!);
+  await expect(says('lacks')).toHaveText(english['play:set.lackshearing']!);
+  await expect(says('ward')).toContainText(english['play:set.allowsplants']!);
+  expect(await bedOf(page)).toMatchObject({
+    child: { likes: [], never: ['draw', 'song-swap'], lacks: ['hearing'] },
+    room: { isolation: 'breath' },
+    permissions: ['plants'],
+    limits: { grownUpMinutes: 60 },
+  });
+  expect((await bedOf(page)).room.things).toContain('soft-toy');
+});
+
+test('times that meet become one; an end before its beginning changes nothing and says where', async ({
+  page,
+}) => {
+  await atTheBed(page);
+  const head = page.locator('[data-stretches="head"]');
+  await head.locator('input[value="at-times"]').check();
+  const add = async (from: string, until: string) => {
+    await page.locator('[name="head-from"]').fill(from);
+    await page.locator('[name="head-until"]').fill(until);
+    await page.locator('[data-action="add-head"]').tap();
+  };
+  await add('09:00', '10:00');
+  await add('10:00', '11:30');
+  await expect(head.locator('[data-stretch]')).toHaveCount(1);
+  await add('14:00', '13:00');
+  await expect(head.locator('[data-wrong="wrongTime"]')).toBeVisible();
+  expect((await bedOf(page)).sketch.propped).toEqual([{ from: 540, until: 690 }]);
+  await opened(page, 'day');
+  await page.locator('[name="wake"]').fill('05:00');
+  await expect(page.locator('[data-wrong="wake"]')).toContainText('07:00');
+  expect((await bedOf(page)).sketch.wake).toBe(420);
+});
+
+test('an own idea that is not whole says what is missing and where, and loses nothing; whole, it is planned', async ({
+  page,
+}) => {
+  await atTheBed(page);
+  await opened(page, 'own');
+  await page.locator('[data-action="write-own"]').tap();
+  await answered(page);
+  await page.locator('[name="own-title"]').fill('W');
+  await page.locator('[data-action="keep-own"]').tap();
+  await expect(page.locator('[data-own-wrong]')).toHaveCount(1);
+  await expect(page.locator('[name="own-title"]')).toBeFocused();
+  await expect(page.locator('[name="own-title"]')).toHaveValue('W');
+  await page.locator('[name="own-title"]').fill('Whales over the ward');
+  await page.locator('[name="own-feelings"][value="yes"]').check();
+  await page.locator('[data-action="keep-own"]').tap();
+  const listed = page.locator('[data-own-idea="own-1"]');
+  await expect(listed).toContainText('Whales over the ward');
+  await expect(listed).toContainText(english['ideas:cautions.feelings']!);
+  await listed.locator('[data-edit-own]').tap();
+  await expect(page.locator('[name="own-feelings"][value="yes"]')).toBeChecked();
+  await page.locator('[name="own-title"]').fill('Whales again');
+  await page.locator('[data-action="keep-own"]').tap();
+  await opened(page, 'likes');
+  await page.locator('[name="likes-idea"]').selectOption({ index: 1 });
+  expect((await bedOf(page)).child.likes).toEqual(['own-1']);
+  await planned(page);
+  await expect(page.locator('[data-strip] [data-idea="own-1"]')).toContainText('Whales again');
+  await page.goto('/en/things-to-do/bed/');
+  await opened(page, 'own');
+  await page.locator('[data-remove-own="own-1"]').tap();
+  await expect(page.locator('[data-own-idea]')).toHaveCount(0);
+  await expect.poll(async () => JSON.stringify(await bedOf(page))).not.toContain('own-1');
+});
+
+test('an idea that was done is not offered again today; again and not again can be taken back', async ({
+  page,
+}) => {
+  await atTheBed(page);
+  await planned(page);
+  await page.goto('/en/things-to-do/');
+  const offered = page.locator('[data-now] [data-idea]');
+  const id = (await offered.first().getAttribute('data-idea'))!;
+  const before = (await bedOf(page)).plan!;
+  await offered.first().locator('[data-done]').tap();
+  const done = page.locator(`[data-done-today] [data-idea="${id}"]`);
+  await expect(done).toBeVisible();
+  await expect(page.locator(`[data-now] [data-idea="${id}"]`)).toHaveCount(0);
+  // nothing else of the day moves
+  expect((await bedOf(page)).plan).toEqual(before.filter(({ idea, from }) => idea !== id || from <= 520));
+  await done.locator('[data-not-again]').tap();
+  expect((await bedOf(page)).child.dislikes).toEqual([id]);
+  await done.locator('[data-again]').tap();
+  expect((await bedOf(page)).child).toMatchObject({ likes: [id], dislikes: [] });
+  await done.locator('[data-again]').tap();
+  expect((await bedOf(page)).child.likes).toEqual([]);
+  await done.locator('[data-done]').tap();
+  expect((await bedOf(page)).done).toEqual([]);
+});
+
+test('in the plan what has begun can be marked, and what has still to come cannot', async ({ page }) => {
+  await atTheBed(page);
+  await planned(page);
+  await page.clock.setFixedTime(new Date('2026-01-15T12:45:00Z'));
+  await page.reload();
+  const rows = page.locator('[data-strip] [data-idea]');
+  await expect(rows.first().locator('[data-done]')).toBeVisible();
+  await expect(rows.last().locator('[data-answers]')).toHaveCount(0);
+  await rows.first().locator('[data-done]').tap();
+  const bed = await bedOf(page);
+  expect(bed.done).toEqual([bed.plan![0]]);
+});
+
+test('in the dark hours the family’s page leads to the night’s short list, and offers nothing of the day', async ({
+  page,
+}) => {
+  await page.clock.install({ time: NIGHT });
+  await page.goto('/en/things-to-do/');
+  await scriptRuns(page);
+  await page.locator('[data-action="begin-bed"]').tap();
+  await expect(page.locator('[data-now]')).toHaveCount(0);
+  await page.locator('[data-action="dark-hours"]').tap();
+  await page.waitForURL('**/things-to-do/night/');
+  const ideas = page.locator('[data-night] [data-idea]');
+  await expect(ideas).toHaveCount(3);
+  const names = await ideas.evaluateAll((all) => all.map((one) => one.getAttribute('data-idea')));
+  await expect(page.locator('header a[href$="/en/bell/"]').first()).toBeVisible();
+  await page.locator('[data-action="other-ideas"]').tap();
+  expect(await ideas.count()).toBeLessThanOrEqual(3);
+  await expect(page.locator(`[data-night] [data-idea="${names[0]}"]`)).toHaveCount(0);
+  const small = await page
+    .locator('main :is(a, button, summary)')
+    .evaluateAll((all) => all.filter((one) => one.getBoundingClientRect().height < 72).length);
+  expect(small).toBe(0);
+});
+
+test('the night’s list is dark by day, too, and gives way while something waits that rings now', async ({
+  page,
+}) => {
+  await page.clock.install({ time: MORNING });
+  await leaveNotes(page, [
+    noted(MORNING, 5, { kind: 'sign', sign: 'toes-colour', answer: 'different' }, 'a1b2c3-1'),
+  ]);
+  await page.goto('/en/things-to-do/night/');
+  await expect(page.locator('html')).toHaveAttribute('data-light', 'night');
+  await expect(page.locator('[data-urgent]')).toBeVisible();
+  await expect(page.locator('[data-night]')).toHaveCount(0);
+});
+
+// the longest words, the largest buttons, the smallest screen
+test('by night at 320 px the bed with every heading open is within reach and readable', async ({ page }) => {
+  await page.setViewportSize({ width: 320, height: 640 });
+  await chosen(page, { light: 'night' });
+  await page.clock.install({ time: MORNING });
+  await page.goto('/pl/things-to-do/bed/');
+  await scriptRuns(page);
+  for (const summary of await page.locator('[data-fold] > summary').all()) await summary.tap();
+  await page.locator('[data-action="write-own"]').tap();
+  await page.locator('[data-action="keep-own"]').tap();
+  await expect(page.locator('[data-own-faults]')).toBeVisible();
+  expect(await sideways(page)).toEqual([]);
+  const small = await page
+    .locator('main :is(a, button, summary, label:has(input), select)')
+    .evaluateAll(
+      (all, height) =>
+        all
+          .filter((one) => one.getBoundingClientRect().height < height - 0.5)
+          .map((one) => one.outerHTML.slice(0, 90)),
+      72,
+    );
+  expect(small).toEqual([]);
+  await page.evaluate(axe);
+  const violations = await page.evaluate(async () => {
+    const found = await (globalThis as unknown as { axe: Axe }).axe.run('main');
+    return found.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 120)}`);
+  });
+  expect(violations).toEqual([]);
+});
