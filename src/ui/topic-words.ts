@@ -9,14 +9,16 @@ const translate = (words: Words): Translate => words.t as unknown as Translate;
 export const topicTitle = (words: Words, topic: TopicId): string =>
   translate(words)(`why:topic.${topic}.title`);
 
+/** An empty text would be taken for a missing one, and its key returned. */
+const MISSING = '\u0000';
 /** More thoughts than this in one text would be too many. */
 const MOST = 16;
 /** The texts under a key that are counted from 1, in their order; `why` last, where there is one. */
 function counted(words: Words, key: string): string[] {
   const found: string[] = [];
   for (const part of [...Array.from({ length: MOST }, (_, at) => String(at + 1)), 'why']) {
-    const text = translate(words)(`${key}.${part}`, { defaultValue: '' });
-    if (text) found.push(text);
+    const text = translate(words)(`${key}.${part}`, { defaultValue: MISSING });
+    if (text !== MISSING) found.push(text);
   }
   return found;
 }
