@@ -94,7 +94,9 @@ function content(words: Words, entry: Entry, all: readonly Entry[]): string {
 
 /** The name of an idea of the library; an own idea stands in its own words, set apart. Needs the area `ideas`. */
 export function playName(words: Words, idea: string): string {
-  return translate(words)(`ideas:${idea}.name`, { defaultValue: '' }) || ownWords(idea);
+  const key = `ideas:${idea}.name`;
+  const name = translate(words)(key, { defaultValue: key });
+  return name === key ? ownWords(idea) : name;
 }
 
 /** A note as one line: its kind, and what it holds. Needs the areas `notes`, `signs`, `look` and `ideas`. */

@@ -128,6 +128,7 @@ test('an own idea that is not whole says what is missing and where, and loses no
   await page.locator('[data-action="keep-own"]').tap();
   const listed = page.locator('[data-own-idea="own-1"]');
   await expect(listed).toContainText('Whales over the ward');
+  await expect(listed.locator('[data-edit-own]')).toBeFocused();
   await expect(listed).toContainText(english['ideas:cautions.feelings']!);
   await listed.locator('[data-edit-own]').tap();
   await expect(page.locator('[name="own-feelings"][value="yes"]')).toBeChecked();
@@ -140,6 +141,12 @@ test('an own idea that is not whole says what is missing and where, and loses no
   await expect(page.locator('[data-strip] [data-idea="own-1"]')).toContainText('Whales again');
   await page.goto('/en/things-to-do/bed/');
   await opened(page, 'own');
+  // what a new answer bars leaves the plan, too
+  await page.locator('[data-edit-own="own-1"]').tap();
+  await page.locator('[name="own-throws"][value="yes"]').check();
+  await page.locator('[data-action="keep-own"]').tap();
+  await expect(listed.locator('[data-own-barred]')).toBeVisible();
+  await expect.poll(async () => (await bedOf(page)).plan!.map(({ idea }) => idea)).not.toContain('own-1');
   await page.locator('[data-remove-own="own-1"]').tap();
   await expect(page.locator('[data-own-idea]')).toHaveCount(0);
   await expect.poll(async () => JSON.stringify(await bedOf(page))).not.toContain('own-1');
@@ -197,6 +204,10 @@ test('in the dark hours the family’s page leads to the night’s short list, a
   await expect(ideas).toHaveCount(3);
   const names = await ideas.evaluateAll((all) => all.map((one) => one.getAttribute('data-idea')));
   await expect(page.locator('header a[href$="/en/bell/"]').first()).toBeVisible();
+  // what is said about one moves none of them under the finger
+  await ideas.first().locator('[data-not-again]').tap();
+  await expect(ideas.first().locator('[data-not-again]')).toHaveAttribute('aria-pressed', 'true');
+  expect(await ideas.evaluateAll((all) => all.map((one) => one.getAttribute('data-idea')))).toEqual(names);
   await page.locator('[data-action="other-ideas"]').tap();
   expect(await ideas.count()).toBeLessThanOrEqual(3);
   await expect(page.locator(`[data-night] [data-idea="${names[0]}"]`)).toHaveCount(0);

@@ -8,7 +8,7 @@ import { arm, type Reach } from './arms.ts';
 import { brush, dots } from './brush.ts';
 
 export type Eyes = 'open' | 'shut' | 'up' | 'down' | 'left' | 'right';
-export type Mouth = 'calm' | 'smile' | 'speaking' | 'wide' | 'blowing';
+export type Mouth = 'calm' | 'smile' | 'laugh' | 'speaking' | 'wide' | 'blowing';
 
 export interface ChildLook {
   /** Middle of the face, and half its height. */
@@ -70,6 +70,19 @@ function mouth(f: HeadFrame, look: Mouth): Shape {
       return line([-0.16, -0.01, 0, 0.04, 0.16, -0.01]);
     case 'smile':
       return line([-0.27, -0.06, 0, 0.1, 0.27, -0.06]);
+    case 'laugh':
+      return {
+        d: smooth(
+          points([-0.36, -0.14, 0, -0.04, 0.36, -0.14, 0.25, 0.14, 0, 0.25, -0.25, 0.14]).map((p) =>
+            f.p(p.x, y + p.y),
+          ),
+          true,
+          0.8,
+        ),
+        fill: 'mouth',
+        line: 'ink',
+        weight: f.weight * 0.8,
+      };
     case 'speaking':
       return open(0.17, 0.12);
     case 'wide':
@@ -267,4 +280,36 @@ export function childAtTray(c: ChildLook, age: DrawnAge): BedLayers {
       Math.abs((c.left ?? rest(-1))[0] - (c.right ?? rest(1))[0]),
     ),
   };
+}
+
+/** A face close by, with the shoulders under it: no bed is seen. In a game the child's body may be of stone. */
+export type NearFace = Omit<ChildLook, 'left' | 'right'> & { grown?: true; stone?: true };
+
+/** The child on the pillow, or a grown-up with longer hair, from the front and as near as in a talk. */
+export function nearFace(f: NearFace, age: DrawnAge): Shape[] {
+  const { x, y, r } = f;
+  const own = (flat: readonly number[], fill: string, ease: number) => ({
+    d: smooth(points(flat, at(x, y), r), true, ease),
+    fill,
+    line: 'ink',
+    weight: 2.4,
+  });
+  return [
+    ...(f.stone
+      ? []
+      : f.grown
+        ? [own([0, -1.2, 0.98, -0.8, 1.12, 0.2, 0.9, 1.05, -0.9, 1.05, -1.12, 0.2, -0.98, -0.8], 'hair', 0.9)]
+        : [own([-1.8, -0.7, -1.4, -1.2, 1.4, -1.2, 1.8, -0.7, 1.7, 1, -1.7, 1], 'pillow', 0.6)]),
+    own(
+      f.stone
+        ? [
+            -0.32, 0.85, -1.15, 1.15, -1.3, 1.6, -0.9, 2, -0.45, 2.4, 0.45, 2.4, 0.9, 2, 1.3, 1.6, 1.15, 1.15,
+            0.32, 0.85, 0, 1.1,
+          ]
+        : [-0.34, 0.85, -1.1, 1.2, -1.35, 4, 1.35, 4, 1.1, 1.2, 0.34, 0.85, 0, 1.25],
+      f.stone ? 'metal' : f.grown ? 'bag' : 'gown',
+      0.6,
+    ),
+    ...childHead(f, f.grown ? 14 : age),
+  ];
 }

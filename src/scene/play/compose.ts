@@ -7,7 +7,7 @@ import { MARKS } from './marks.ts';
 import { ON_PAPER } from './on-paper.ts';
 import { pencil, PAPER_THINGS, story, written } from './paper-things.ts';
 import { nearHand, type NearHand } from './arms.ts';
-import { childAtTray, childInBed, type ChildLook } from './child.ts';
+import { childAtTray, childInBed, nearFace, type ChildLook, type NearFace } from './child.ts';
 import { grownUp, type GrownLook } from './grown-up.ts';
 import { PROPS } from './props.ts';
 import { ROOM_THINGS } from './room-things.ts';
@@ -30,10 +30,11 @@ const DRAWINGS = {
 } as const satisfies Record<string, Drawing>;
 export type DrawingId = keyof typeof DRAWINGS;
 
-/** Where the child lies: alone in the middle, with room at the right, or low, with room above. */
+/** Where the child lies: alone in the middle, with room at the right, or low, with room above; `chat` leaves it to what is said. */
 const PLACES = {
   mid: { x: 60, y: 44, r: 25 },
   left: { x: 36, y: 58, r: 20 },
+  chat: { x: 32, y: 78, r: 18 },
   low: { x: 60, y: 80, r: 20 },
   far: { x: 60, y: 56, r: 18 },
   leaning: { x: 46, y: 62, r: 21 },
@@ -59,6 +60,8 @@ export interface PlayScene {
   /** Without a tray the child lies flat. */
   tray?: true;
   grown?: GrownLook;
+  /** Faces close by, instead of the bed. */
+  faces?: readonly NearFace[];
   bubbles?: readonly Bubble[];
   things?: readonly Placed<DrawingId>[];
   /** Hands seen close, where no whole child is seen. */
@@ -154,6 +157,7 @@ export function compose(scene: PlayScene, age: DrawnAge): Picture {
     // leaning on somebody, not on the pillow
     ...(bed?.behind.slice(grown?.held ? 1 : 0) ?? []),
     ...(grown?.held ? [] : (person?.behind ?? [])),
+    ...(scene.faces ?? []).flatMap((face) => nearFace(face, age)),
     ...(scene.bubbles ?? []).flatMap(bubble),
     ...placed(scene.things),
     ...(bed?.arms ?? []),

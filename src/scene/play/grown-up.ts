@@ -8,6 +8,10 @@ export interface GrownLook {
   /** Middle of the head; at the right edge, level with the child, where left out. */
   x?: number;
   y?: number;
+  /** Half the height of the head. */
+  r?: number;
+  /** The child from the side, on a pillow. */
+  young?: true;
   mouth?: 'shut' | 'speaking' | 'wide' | 'blowing';
   /** How far the head is bowed over the bed, in degrees. */
   bow?: number;
@@ -25,17 +29,16 @@ const LIPS = {
   shut: [-0.8, 0.36, -0.74, 0.43, -0.8, 0.5],
   speaking: [-0.83, 0.34, -0.6, 0.43, -0.77, 0.55],
   wide: [-0.82, 0.26, -0.4, 0.42, -0.72, 0.68],
-  blowing: [-0.94, 0.37, -0.84, 0.43, -0.92, 0.5],
+  blowing: [-1.0, 0.36, -0.88, 0.43, -0.98, 0.52],
 } as const;
 
 /** The grown-up at the right side of the bed, from the side, turned to the child. */
 export function grownUp(g: GrownLook): { behind: Shape[]; arm: Shape[] } {
-  const { x = 99, y = 42, bow = 0, mouth: lips = 'shut' } = g;
-  const r = 18;
+  const { x = 99, y = 42, bow = 0, r = 18, mouth: lips = 'shut' } = g;
   const p = brush();
   const center = at(x, y);
   const put = (flat: readonly number[]) => points(flat, center, r).map((q) => turn(q, center, -bow));
-  const cloth = g.nurse ? 'wet' : 'bag';
+  const cloth = g.nurse ? 'wet' : g.young ? 'gown' : 'bag';
   const skin = g.nurse ? 'hand' : 'skin';
   const drop = lips === 'wide' ? 0.12 : 0;
   const face = [
@@ -65,34 +68,49 @@ export function grownUp(g: GrownLook): { behind: Shape[]; arm: Shape[] } {
     -0.2,
     1.1,
   ];
-  const hair = g.nurse
+  const hair = g.young
     ? [
-        0.06, 0.3, 0.4, 0.5, 0.8, 0.36, 0.98, -0.2, 0.66, -0.92, 0, -1.14, -0.6, -0.92, -0.76, -0.5, -0.14,
-        -0.5, 0.04, -0.16,
+        0.02, 0.06, 0.3, 0.42, 0.58, 0.34, 0.9, -0.2, 0.68, -0.9, 0, -1.14, -0.6, -0.94, -0.8, -0.52, -0.3,
+        -0.44, -0.06, -0.2,
       ]
-    : [
-        0.1, 0.12, 0.34, 0.4, 0.64, 0.66, 0.94, 0, 0.68, -0.9, 0, -1.14, -0.6, -0.94, -0.8, -0.56, -0.1,
-        -0.52, 0.02, -0.16,
-      ];
+    : g.nurse
+      ? [
+          0.06, 0.3, 0.4, 0.5, 0.8, 0.36, 0.98, -0.2, 0.66, -0.92, 0, -1.14, -0.6, -0.92, -0.76, -0.5, -0.14,
+          -0.5, 0.04, -0.16,
+        ]
+      : [
+          0.1, 0.12, 0.34, 0.4, 0.64, 0.66, 0.94, 0, 0.68, -0.9, 0, -1.14, -0.6, -0.94, -0.8, -0.56, -0.1,
+          -0.52, 0.02, -0.16,
+        ];
   const eye = put([-0.46, -0.1]);
   const reach = g.hand;
   const shoulder = at(Math.min(x + 3, 108), y + 40);
   return {
     behind: [
+      ...(g.young
+        ? [
+            p.soft(
+              [x - r * 0.5, 119, x - r * 0.2, y - r * 1.3, 118, y - r * 1.5, 119, 119],
+              'pillow',
+              2.4,
+              0.4,
+            ),
+          ]
+        : []),
       p.soft(
         [
-          x - 9,
+          x - r * 0.5,
           119,
-          x - 12,
-          y + 46,
-          x - 8,
-          y + 26,
-          x + 4,
-          y + 20,
-          Math.min(x + 18, 118.8),
-          y + 26,
+          x - r * 0.67,
+          y + r * 2.55,
+          x - r * 0.44,
+          y + r * 1.44,
+          x + r * 0.22,
+          y + r * 1.1,
+          Math.min(x + r, 118.8),
+          y + r * 1.44,
           118.8,
-          y + 40,
+          y + r * 2.2,
           118.8,
           119,
         ],
@@ -107,7 +125,7 @@ export function grownUp(g: GrownLook): { behind: Shape[]; arm: Shape[] } {
         ? []
         : g.eyes === 'shut'
           ? [{ d: smooth(put([-0.62, -0.08, -0.48, 0, -0.34, -0.08])), line: 'ink', weight: 1.7 }]
-          : [dots(eye, 3)]),
+          : [dots(eye, r * (g.young ? 0.22 : 0.17))]),
       { d: smooth(put([-0.34, -0.32, -0.48, -0.38, -0.64, -0.32])), line: 'ink', weight: 1.6 },
     ],
     arm: reach ? arm(shoulder, reach, 1, 11, { cloth, skin }) : [],

@@ -105,18 +105,12 @@ export const MARKS = {
     { ...arcs(p, [46], -80, 250, 6), dash: '6 6' },
     p.rule([[26, 26, 46, 14, 52, 36]], 6, 'mark'),
   ],
+  /** A head that says no. */
+  shake: (p) => {
+    const [right, left] = [arcs(p, [40, 52], -24, 24, 5), arcs(p, [40, 52], 156, 204, 5)];
+    return [{ ...right, d: right.d + left.d }];
+  },
   oval: (p) => [{ ...p.ring([60, 60, 50, 50], 'white', 5), fill: '', line: 'mark' }],
-  gone: (p) => [
-    {
-      ...p.rule([[12, 30, 30, 12, 90, 12, 108, 30, 108, 90, 90, 108, 30, 108, 12, 90, 12, 30]], 5),
-      dash: '6 6',
-    },
-  ],
-  beads: (p) => [
-    p.stroke([4, 36, 32, 66, 60, 72, 88, 66, 116, 36], 4),
-    p.ring([16, 50, 12, 12, 60, 72, 13, 13, 104, 50, 12, 12], 'band', 4),
-    p.ring([37, 66, 12, 12, 83, 66, 12, 12], 'scarf', 4),
-  ],
   pause: (p) => [p.flats([box(20, 20, 46, 100), box(74, 20, 100, 100)], 'ink', 2)],
   beam: (p) => [{ ...p.flat([42, 116, 78, 116, 118, 2, 2, 2], 'band'), line: 'band' }],
   hatching: (p) => [
@@ -132,22 +126,31 @@ export const MARKS = {
       4,
     ),
   ],
-  still: (p) => [
-    {
-      ...p.rule(
-        [
-          [8, 116, 4, 60, 20, 10],
-          [112, 116, 116, 60, 100, 10],
-        ],
-        5,
-      ),
-      dash: '8 6',
-    },
-  ],
+  /** What is not named. */
+  open: (p) => [p.dots([20, 60, 60, 60, 100, 60], 20)],
   spot: (p) => [p.ring([60, 60, 46, 40], 'band', 2.4), p.ring([60, 60, 28, 24], 'white', 2)],
   /** Back along the dial: before it was thought to come. */
   ahead: (p) => [
     p.strokes([[96, 16, 62, 6, 28, 18]], 6, 'mark'),
     p.rule([[42, 4, 26, 18, 44, 28]], 6, 'mark'),
+  ],
+  /** A clock on which something moves from later to sooner. */
+  sooner: (p) => [
+    p.ring([60, 66, 50, 50], 'white', 4.6),
+    p.rule(
+      [
+        [60, 16, 60, 24],
+        [60, 116, 60, 108],
+        [10, 66, 18, 66],
+        [110, 66, 102, 66],
+        [60, 66, 46, 40],
+      ],
+      4,
+    ),
+    p.dashed([60, 66, 92, 82], 5),
+    { ...p.ring([98, 86, 13, 13], 'white', 3), dash: '4 4' },
+    p.ring([40, 28, 14, 14], 'red', 3),
+    p.strokes([[92, 64, 86, 40, 66, 34]], 6, 'mark'),
+    p.rule([[78, 24, 63, 34, 76, 48]], 6, 'mark'),
   ],
 } as const satisfies Record<string, Drawing>;

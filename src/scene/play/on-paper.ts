@@ -155,17 +155,14 @@ export const ON_PAPER = {
         i % 2 ? 'scarf' : 'red',
       ),
     ),
+  /** Five steps, the highest liked best. */
   five: (p) => [
     p.flats(
-      [0, 1, 2, 3, 4].map((i) => box(40, 8 + i * 22, 112 - i * 15, 22 + i * 22)),
+      [0, 1, 2, 3, 4].map((i) => box(4 + i * 22.4, 100 - i * 17, 26.4 + i * 22.4, 118)),
       'wet',
       3,
     ),
-    p.dots(
-      [0, 1, 2, 3, 4].flatMap((i) => [20, 15 + i * 22]),
-      15,
-      'mark',
-    ),
+    p.soft([105, 63, 97, 54, 96, 46, 100, 43, 105, 47, 110, 43, 114, 46, 113, 54], 'red', 2.2, 0.7),
   ],
   tally: (p) => [
     p.rule(
@@ -188,11 +185,51 @@ export const ON_PAPER = {
     p.ring([88, 30, 9, 9, 30, 76, 8, 8], 'red', 3),
     p.dashed([36, 76, 62, 60, 84, 36], 4),
   ],
-  /** A sheet folded half over itself. */
+  /** A sheet of which one corner is turned over and pressed flat. */
   halffold: (p) => [
-    p.flat([14, 60, 106, 60, 112, 108, 8, 108], 'white', 3.4),
-    p.flat([14, 60, 106, 60, 98, 18, 28, 30], 'pad', 3.4),
-    p.dashed([46, 14, 76, 2, 100, 30], 4, 'mark'),
+    p.flat([52, 22, 96, 16, 114, 96, 6, 110, 9, 68], 'white', 3.4),
+    p.flat([52, 22, 9, 68, 60, 66], 'pad', 3.4),
+    p.stroke([4, 40, 8, 16, 28, 10, 42, 24, 46, 40], 5, 'mark'),
+    p.rule([[34, 32, 46, 46, 54, 28]], 5, 'mark'),
+  ],
+  /** Frames of a film: the figure goes up a step. */
+  strip: (p) => [
+    p.flat(box(2, 6, 118, 46), 'ink', 2),
+    p.dots(
+      [0, 1, 2, 3, 4, 5, 6, 7].flatMap((i) => [9 + i * 14.6, 11, 9 + i * 14.6, 41]),
+      4.6,
+      'white',
+    ),
+    p.flats(
+      [0, 1, 2, 3].map((i) => box(5 + i * 28, 16, 31 + i * 28, 36)),
+      'white',
+      1.6,
+    ),
+    p.flats(
+      [
+        [10, 34, 14, 25, 18, 34],
+        [40, 32, 44, 23, 48, 32],
+        [72, 28, 76, 20, 80, 28],
+        [104, 34, 108, 25, 112, 34],
+      ],
+      'red',
+      1.6,
+    ),
+    p.dots([14, 23, 44, 21, 76, 19, 108, 23], 5),
+  ],
+  /** Blocks, each waiting for an animal. */
+  tiles: (p) => [
+    p.flats(
+      [
+        [15, 46],
+        [33, 18],
+        [60, 14],
+        [87, 18],
+      ].map(([x, y]) => box(x! - 13, y! - 13, x! + 13, y! + 13)),
+      'band',
+      2.6,
+    ),
+    p.dashed([93, 34, 117, 34, 117, 58, 93, 58, 93, 34], 2.6),
   ],
   night: (p) => [
     p.flat(box(4, 4, 116, 62), 'bag', 3.4),

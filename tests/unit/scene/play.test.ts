@@ -108,6 +108,14 @@ describe('the play pictures together', () => {
     }
   });
 
+  it('no cord is drawn: games stay away from the pulled leg', () => {
+    // the colour belongs to the cord alone, in every picture that shows it
+    const own = pictures.filter(([, { shapes }]) =>
+      shapes.some(({ fill, line }) => fill === 'cord' || line === 'cord'),
+    );
+    expect(own.map(([name]) => name)).toEqual([]);
+  });
+
   it('a name is escaped', () => {
     expect(ideaMarkup('hand-in-hand', '"<&>"')).toContain('aria-label="&quot;&lt;&amp;&gt;&quot;"');
     expect(ideaMarkup('hand-in-hand', '"<&>"')).toContain('role="img"');

@@ -1,0 +1,259 @@
+/** From the kept day to the day as it stands: parts that lie side by side without a gap, and what became of the rest. */
+import type { OffsetAt } from '../clock/local.ts';
+import { instant, type Instant } from '../units.ts';
+import { dayOfBook, firstPlace, isDone, type DayBook, type DayEvent, type Place, type Why } from './book.ts';
+import type { DayEventId, DayEventTable, FillerId } from './ids.ts';
+import { boundsOf, momentOf } from './wall.ts';
+
+export interface Span {
+  from: Instant;
+  to: Instant;
+}
+
+/** One part of the day, its end not included. */
+export interface Tile extends Span {
+  /** Of an event, its own; of open time, `~` and its place, so that it meets no event's. */
+  id: string;
+  kind: DayEventId;
+  ideas?: readonly string[];
+  hurts?: true;
+  private?: true;
+}
+
+/** What became of something that does not stand where it stood first. */
+export interface Explained {
+  event: string;
+  kind: DayEventId;
+  how: 'moved' | 'shortened' | 'longer' | 'left-out';
+  was: Span;
+  /** Absent where it was left out. */
+  is?: Span;
+  /** `no-eating`: nothing by mouth at that time, says the card. `day-ends`: the day is over before it is. */
+  why: Why | 'no-eating' | 'no-room' | 'day-ends';
+  /** What came first, by id. */
+  by?: string;
+}
+
+export interface Day extends Span {
+  wake: Instant;
+  lightsOut: Instant;
+  quiet: readonly Span[];
+  /** In order of time: the first begins with the day, each other one where the one before ends, the last ends with it. */
+  tiles: readonly Tile[];
+  /** Everything that stands elsewhere than first, or nowhere; in order of when it was. */
+  explained: readonly Explained[];
+}
+
+/** What the nurse's card says about this day. */
+export interface DayFacts {
+  /** No meal, snack or drink stands before it; `not-today` where nobody said until when. */
+  eatingFrom?: Instant | 'not-today';
+}
+
+/** Further away than this it is another part of the day, and somebody has to say when. Source: our proposal. */
+const FURTHEST_MINUTES = 180;
+const LEAST_MINUTES = 5;
+
+type Wanted = Span & { event: DayEvent; rank: number };
+type Placed = Wanted & { pinned: boolean };
+
+const overlaps = (a: Span, b: Span) => a.from < b.to && b.from < a.to;
+
+/** What goes first where two things want one time: what came up, what hurts, the ward's times, the family's, play. */
+function rankOf(event: DayEvent, table: DayEventTable): number {
+  if (event.cameUp) return 0;
+  if (event.kind === 'play') return 4;
+  const row = table[event.kind];
+  if (event.hurts || row.hurts) return 1;
+  return row.place === 'fixed' ? 2 : 3;
+}
+
+const inRank = (a: Wanted, b: Wanted) =>
+  a.rank - b.rank || a.from - b.from || a.to - b.to || (a.event.id < b.event.id ? -1 : 1);
+
+/** The earliest place behind its own in which all of it fits while the child is awake. */
+function roomFor(
+  wanted: Wanted,
+  placed: readonly Span[],
+  wake: Instant,
+  lightsOut: Instant,
+): Span | undefined {
+  const minutes = wanted.to - wanted.from;
+  const begins = [Math.max(wanted.from, wake), ...placed.map(({ to }) => to)]
+    .filter((at) => at >= wanted.from && at >= wake && at - wanted.from <= FURTHEST_MINUTES)
+    .sort((a, b) => a - b);
+  for (const at of begins) {
+    const span = { from: instant(at), to: instant(at + minutes) };
+    if (span.to <= lightsOut && !placed.some((other) => overlaps(other, span))) return span;
+  }
+  return undefined;
+}
+
+/** Its own place up to what comes first there, if that is worth beginning. */
+function beginningOf(wanted: Wanted, placed: readonly Span[]): Span | undefined {
+  if (placed.some(({ from, to }) => from <= wanted.from && wanted.from < to)) return undefined;
+  const to = instant(Math.min(wanted.to, ...placed.map(({ from }) => from).filter((at) => at > wanted.from)));
+  const least = wanted.rank === 4 ? LEAST_MINUTES : Math.max(LEAST_MINUTES, (wanted.to - wanted.from) / 2);
+  return to - wanted.from >= least ? { from: wanted.from, to } : undefined;
+}
+
+type Outcome = { event: DayEvent; by?: string; noRoom?: true };
+
+/** Gives each a place: first all that can stand where they want to, then the others around them. */
+function settle(wanted: readonly Wanted[], pins: readonly Placed[], wake: Instant, lightsOut: Instant) {
+  const placed: Placed[] = [...pins];
+  const waiting: Wanted[] = [];
+  const outcomes = new Map<string, Outcome>();
+  const asleep = (one: Wanted) => one.rank >= 3 && (one.from < wake || one.to > lightsOut);
+  for (const one of wanted)
+    if (asleep(one) || placed.some((other) => overlaps(other, one))) waiting.push(one);
+    else placed.push({ ...one, pinned: false });
+  for (const one of waiting) {
+    const first = placed.filter((other) => overlaps(other, one)).sort(inRank)[0];
+    const outcome = { event: one.event, ...(first ? { by: first.event.id } : {}) };
+    const own = asleep(one) ? undefined : beginningOf(one, placed);
+    const span = own ?? (one.rank === 4 ? undefined : roomFor(one, placed, wake, lightsOut));
+    outcomes.set(one.event.id, span ? outcome : { ...outcome, noRoom: true });
+    if (span) placed.push({ ...one, ...span, pinned: false });
+  }
+  return { placed: placed.sort((a, b) => a.from - b.from), outcomes };
+}
+
+/** What a part of the day is where nothing stands. */
+export function fillerAt(day: Pick<Day, 'wake' | 'lightsOut' | 'quiet'>, at: Instant): FillerId {
+  if (at < day.wake || at >= day.lightsOut) return 'night';
+  return day.quiet.some(({ from, to }) => from <= at && at < to) ? 'quiet-hour' : 'free-time';
+}
+
+/** Open time, quiet time and night from one moment to another, each as long as it can be. */
+export function fillersBetween(
+  day: Pick<Day, 'wake' | 'lightsOut' | 'quiet'> & { from: Instant },
+  span: Span,
+): Tile[] {
+  const cuts = [day.wake, day.lightsOut, ...day.quiet.flatMap(({ from, to }) => [from, to])]
+    .filter((at) => at > span.from && at < span.to)
+    .sort((a, b) => a - b);
+  const tiles: Tile[] = [];
+  [span.from, ...cuts].forEach((from, n, all) => {
+    const to = all[n + 1] ?? span.to;
+    const kind = fillerAt(day, from);
+    const before = tiles[tiles.length - 1];
+    if (to <= from) return;
+    if (before?.kind === kind) before.to = to;
+    else tiles.push({ id: `~${kind}-${from - day.from}`, kind, from, to });
+  });
+  return tiles;
+}
+
+/**
+ * The day as it stands.
+ *
+ * Shape: the kept day, the table of events, what the card says, and the place's clocks -> parts that cover the day
+ * exactly, and what became of everything that stands elsewhere than first. Of two that want one time, what came up goes
+ * first, then what hurts, then the ward's times, then the family's, then play; what makes room stands behind it within
+ * three hours, is shortened to no less than half, or is named as left out. What the child does moves nothing.
+ * Units: lengths are universal minutes, so half an hour of wash is half an hour in any night; the parts of a day in which
+ * the clocks change are 1380 or 1500 minutes together.
+ * Errors: throws a RangeError for a day that is none of the calendar.
+ * Not: whether there is anybody to do it.
+ *
+ * @example dayOf(book, DAY_EVENTS, {}, london).tiles[0] // { id: '~night-0', kind: 'night', … }
+ */
+export function dayOf(book: DayBook, table: DayEventTable, facts: DayFacts, offsetAt: OffsetAt): Day {
+  const number = dayOfBook(book);
+  const { from, to } = boundsOf(number, offsetAt);
+  const inDay = (at: number): Instant => instant(Math.min(Math.max(at, from), to));
+  const moment = (minute: number) => inDay(momentOf(number, minute, offsetAt));
+  const wake = moment(book.wake);
+  const lightsOut = instant(Math.max(wake, moment(book.lightsOut)));
+  const spanOf = (place: Place): Span => {
+    const begin = moment(place.from);
+    return { from: begin, to: instant(begin + place.minutes) };
+  };
+  const quiet = book.quiet
+    .map((stretch) => ({ from: moment(stretch.from), to: moment(stretch.until) }))
+    .filter((stretch) => stretch.to > stretch.from);
+
+  const mayEat = (begin: Instant) =>
+    facts.eatingFrom === undefined || (facts.eatingFrom !== 'not-today' && begin >= facts.eatingFrom);
+  const barred = new Set(
+    book.events
+      .filter((event) => table[event.kind].group === 'food' && !mayEat(spanOf(event).from))
+      // what was eaten was eaten
+      .filter(({ id }) => !isDone(book, id))
+      .map(({ id }) => id),
+  );
+  const standing = book.events
+    .filter(({ id, off }) => !off && !barred.has(id))
+    .map((event): Wanted => ({ event, ...spanOf(event), rank: rankOf(event, table) }))
+    .map((one) => ({ ...one, to: inDay(one.to) }))
+    .sort(inRank);
+  const pins: Placed[] = [];
+  for (const mark of [...book.done].sort((a, b) => a.from - b.from || (a.event < b.event ? -1 : 1))) {
+    const one = standing.find(({ event }) => event.id === mark.event);
+    const span = { from: inDay(mark.from), to: inDay(mark.to) };
+    if (one && span.to > span.from && !pins.some((other) => overlaps(other, span)))
+      pins.push({ ...one, ...span, pinned: true });
+  }
+  const isPinned = (id: string) => pins.some(({ event }) => event.id === id);
+  const free = standing.filter(({ event, from: at, to: end }) => end > at && !isPinned(event.id));
+  const { placed, outcomes } = settle(free, pins, wake, lightsOut);
+
+  const shape = { wake, lightsOut, quiet, from };
+  const tiles: Tile[] = [];
+  let cursor = from;
+  for (const one of placed) {
+    tiles.push(...fillersBetween(shape, { from: cursor, to: one.from }), tileOf(one, table));
+    cursor = one.to;
+  }
+  tiles.push(...fillersBetween(shape, { from: cursor, to }));
+
+  const explained = book.events.flatMap((event): Explained[] => {
+    const was = spanOf(firstPlace(event));
+    const tile = placed.find((one) => one.event.id === event.id);
+    const is = tile && { from: tile.from, to: tile.to };
+    if (is && is.from === was.from && is.to === was.to) return [];
+    const outcome = outcomes.get(event.id);
+    return [
+      {
+        ...{ event: event.id, kind: event.kind, how: howOf(was, is), was },
+        ...(is ? { is } : {}),
+        ...reasonOf(event, outcome, barred.has(event.id)),
+      },
+    ];
+  });
+  explained.sort((a, b) => a.was.from - b.was.from || (a.event < b.event ? -1 : 1));
+  return { from, to, wake, lightsOut, quiet, tiles, explained };
+}
+
+function tileOf({ event, from, to }: Placed, table: DayEventTable): Tile {
+  const { id, kind, ideas } = event;
+  return {
+    ...{ id, kind, from, to },
+    ...(ideas?.length ? { ideas } : {}),
+    ...(event.hurts || table[kind].hurts ? { hurts: true as const } : {}),
+    ...(event.private ? { private: true as const } : {}),
+  };
+}
+
+function howOf(was: Span, is: Span | undefined): Explained['how'] {
+  if (!is) return 'left-out';
+  if (is.from !== was.from) return 'moved';
+  return is.to < was.to ? 'shortened' : 'longer';
+}
+
+/** The newest reason: what made room today, then what somebody said. */
+function reasonOf(
+  event: DayEvent,
+  outcome: Outcome | undefined,
+  barred: boolean,
+): Pick<Explained, 'why' | 'by'> {
+  const by = (id: string | undefined) => (id === undefined ? {} : { by: id });
+  if (event.off) return { why: event.why ?? 'not-today', ...by(event.by) };
+  if (barred) return { why: 'no-eating' };
+  if (outcome) {
+    const why = outcome.noRoom ? 'no-room' : outcome.by === undefined ? 'day-ends' : 'came-first';
+    return { why, ...by(outcome.by) };
+  }
+  return event.why ? { why: event.why, ...by(event.by) } : { why: 'day-ends' };
+}

@@ -1,0 +1,69 @@
+/** A day on the wall of one place as moments: 23 or 25 hours long where the clocks change, and never more than once there. */
+import { clockChanges, DAY_MINUTES, type OffsetAt } from '../clock/local.ts';
+import type { DayMinute } from '../play/types.ts';
+import { instant, type Instant } from '../units.ts';
+
+/** No place was ever further from universal time. */
+const FURTHEST = 16 * 60;
+const YEARS = { first: 2020, last: 2147 } as const;
+const DATE = /^(\d{4})-(\d{2})-(\d{2})$/;
+
+/** Days since 1 January 1970 of a date of the Gregorian calendar; counted from March, so that leap days come last. */
+function daysSince1970(year: number, month: number, day: number): number {
+  const inYear = month > 2 ? year : year - 1;
+  const fromMarch = (month + 9) % 12;
+  const leapDays = Math.floor(inYear / 4) - Math.floor(inYear / 100) + Math.floor(inYear / 400);
+  return inYear * 365 + leapDays + Math.floor((fromMarch * 153 + 2) / 5) + day - 1 - 719_468;
+}
+
+/**
+ * A date as its number, and nothing for what is no day of the calendar.
+ *
+ * Units: days since 1 January 1970, for the years 2020 to 2147.
+ * @example dayNumberOf('2026-10-25') // 20751
+ */
+export function dayNumberOf(text: string): number | undefined {
+  const [, year, month, day] = (DATE.exec(text) ?? []).map(Number);
+  if (year === undefined || month === undefined || day === undefined) return undefined;
+  if (year < YEARS.first || year > YEARS.last || month < 1 || month > 12 || day < 1) return undefined;
+  const next = month === 12 ? daysSince1970(year + 1, 1, 1) : daysSince1970(year, month + 1, 1);
+  const number = daysSince1970(year, month, day);
+  return number < next ? number : undefined;
+}
+
+/** The first moment at which the wall had counted so many minutes; a time that is skipped is the moment after. */
+function firstAt(local: number, offsetAt: OffsetAt): Instant {
+  const [from, to] = [instant(local - FURTHEST), instant(local + FURTHEST)];
+  const changes = clockChanges(from, to, offsetAt);
+  const starts = [{ at: from, after: offsetAt(from) }, ...changes];
+  for (const [i, { at, after }] of starts.entries()) {
+    const reached = Math.max(at, local - after);
+    if (reached < (starts[i + 1]?.at ?? Infinity)) return instant(reached);
+  }
+  return to;
+}
+
+/**
+ * When a day begins and when the next one does. Every moment belongs to exactly one day.
+ *
+ * Shape: a number as `dayNumberOf` gives -> its first moment, and the first that is no longer in it. A day that a place
+ * left out of its calendar has no length.
+ * Units: universal minutes; 1380 or 1500 of them where the clocks go by an hour.
+ * @example boundsOf(20751, london) // 1500 minutes
+ */
+export const boundsOf = (day: number, offsetAt: OffsetAt): { from: Instant; to: Instant } => ({
+  from: firstAt(day * DAY_MINUTES, offsetAt),
+  to: firstAt((day + 1) * DAY_MINUTES, offsetAt),
+});
+
+/**
+ * The moment at which the wall shows a minute of that day: the first of two, and where the minute is skipped, the
+ * moment the clocks were put forward.
+ * @example momentOf(20751, 90, london) // the earlier 01:30
+ */
+export const momentOf = (day: number, minute: DayMinute, offsetAt: OffsetAt): Instant =>
+  firstAt(day * DAY_MINUTES + minute, offsetAt);
+
+/** What the wall shows at a moment, in minutes since midnight: 0 to 1439. */
+export const wallMinute = (at: Instant, offsetAt: OffsetAt): DayMinute =>
+  (((at + offsetAt(at)) % DAY_MINUTES) + DAY_MINUTES) % DAY_MINUTES;
