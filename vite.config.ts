@@ -16,6 +16,8 @@ const FIRST = new RegExp(
 
 export default defineConfig({
   plugins: [languagesPlugin(), firstDrawingPlugin(), namedImportsPlugin(), sveltekit()],
+  // one value a file: a name for each key would be written three times
+  json: { namedExports: false },
   build: {
     // A browser that does not know this syntax still has the plain pages: the core path needs no script.
     target: 'es2022',

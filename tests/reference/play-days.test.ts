@@ -1,5 +1,5 @@
 // Two hundred whole days with the whole library beside HiGHS 1.15.3, a general solver: what it found is kept in
-// play-days.json, which .ci/play-days.mjs writes; one of the quick days is solved again here.
+// play-days.json, which .ci/play-days.mjs writes; five of them are solved again here.
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import loadHighs from 'highs';
@@ -19,7 +19,7 @@ const withoutEmpty = (raw: number) => raw + EMPTY * Math.max(0, -Math.floor((raw
 
 it(
   'a general solver’s best of 200 days lies between score and bound, and no plan breaks a rule',
-  { timeout: 120_000 },
+  { timeout: 300_000 },
   () => {
     expect(oracle.days).toHaveLength(200);
     for (const { seed, digest, best: raw } of oracle.days) {
@@ -36,8 +36,8 @@ it(
   },
 );
 
-it('the general solver finds today what is written down', { timeout: 120_000 }, async () => {
-  for (const { seed, best } of oracle.days.slice(1, 2)) {
+it('the general solver finds today what is written down', { timeout: 300_000 }, async () => {
+  for (const { seed, best } of oracle.days.slice(1, 6)) {
     const highs = await loadHighs();
     const model = dayAsLp(madeUpDay(seed, { ideas: oracle.ideas }), false);
     const { ObjectiveValue } = highs.solve(model, { mip_rel_gap: 0, mip_abs_gap: 0.5 });

@@ -1,7 +1,7 @@
 /** Moments at which the child chooses between two pictures, both truly possible. Nothing marks one of them. */
 import type { Instant } from '../units.ts';
 import { firstPlace, isDone, movedInDay, type DayBook } from './book.ts';
-import type { DayEventTable } from './ids.ts';
+import type { DayEventId, DayEventTable } from './ids.ts';
 import { MODES, type AgeMode } from './modes.ts';
 import type { Day, Tile } from './tiles.ts';
 
@@ -44,11 +44,37 @@ export function momentChoices(mode: AgeMode, at: { handsToChoose: 0 | 1 | 2; gro
   return possible.map((id) => ({ id, options: MOMENT_CHOICES[id], neither }));
 }
 
+/**
+ * What opens and closes a day keeps its place, and only the planner may place an idea elsewhere. Food waits for what the
+ * card says about eating.
+ */
+const STAYS: readonly DayEventId[] = ['wake', 'curtain-time', 'goodnight', 'play'];
+
 /** Whether the family may put it elsewhere: movable, not yet begun, not done, no care. */
 function isMovable(book: DayBook, tile: Tile, now: Instant, table: DayEventTable): boolean {
   const row = table[tile.kind];
   const free = row.place === 'movable' && row.group !== 'care' && !tile.hurts;
   return free && tile.from > now && !isDone(book, tile.id);
+}
+
+/** Two neighbours of the day, where both stand as they were told and either may begin. */
+function swap(book: DayBook, day: Day, first: Tile, second: Tile): DayBook | undefined {
+  const [a, b] = [first, second].map(({ id }) => book.events.find((event) => event.id === id));
+  if (!a || !b || first.to !== second.from) return undefined;
+  const [long, short] = [first.to - first.from, second.to - second.from];
+  // what was displaced has no place of its own that it could give away
+  const asTold =
+    first.from - day.wake === a.from - book.wake && second.from - day.wake === b.from - book.wake;
+  if (!asTold || long !== a.minutes || short !== b.minutes) return undefined;
+  // a third that wants the same time would have to make room for another than before
+  const until = a.from + long + short;
+  const third = book.events.some(
+    ({ id, off, from, minutes }) =>
+      id !== a.id && id !== b.id && !off && from < until && a.from < from + minutes,
+  );
+  if (third) return undefined;
+  const swapped = movedInDay(book, b.id, { from: a.from, minutes: short }, 'wanted');
+  return movedInDay(swapped, a.id, { from: a.from + short, minutes: long }, 'wanted');
 }
 
 /**
@@ -66,14 +92,14 @@ export function orderChoice(
 ): Choice | undefined {
   const { choices, neither } = MODES[mode];
   if (!choices) return undefined;
-  const shown = (tile: Tile) => isMovable(book, tile, now, table) && table[tile.kind].modes.includes(mode);
+  const isFree = (tile: Tile) =>
+    isMovable(book, tile, now, table) &&
+    table[tile.kind].modes.includes(mode) &&
+    !STAYS.includes(tile.kind) &&
+    table[tile.kind].group !== 'food';
   for (let n = 0; n + 1 < day.tiles.length; n++) {
     const [first, second] = [day.tiles[n]!, day.tiles[n + 1]!];
-    // what closes the day closes it
-    if (second.kind === 'goodnight' || second.kind === 'curtain-time') continue;
-    // an idea of the plan was placed where it is allowed; only the planner may place it elsewhere
-    if ([first, second].some(({ kind }) => kind === 'play' || kind === 'wake')) continue;
-    if (shown(first) && shown(second))
+    if (isFree(first) && isFree(second) && swap(book, day, first, second))
       return { id: `first-${first.id}-${second.id}`, options: [first.id, second.id], neither };
   }
   return undefined;
@@ -81,7 +107,7 @@ export function orderChoice(
 
 /**
  * The day after the child chose which of two neighbours comes first; the other follows at once.
- * Shape: the same day where it stood first already, or where they are no neighbours.
+ * Shape: the same day where it stood first already, or where they cannot change places.
  */
 export function chosenFirst(
   book: DayBook,
@@ -90,15 +116,8 @@ export function chosenFirst(
   id: string,
 ): DayBook {
   const [first, second] = options.map((one) => day.tiles.find((tile) => tile.id === one));
-  if (!first || !second || first.to !== second.from || id !== second.id) return book;
-  const [a, b] = [first.id, second.id].map((one) => book.events.find((event) => event.id === one));
-  if (!a || !b) return book;
-  // where they stand, not where they wanted to: both fit there in either order
-  const from = a.from;
-  const [long, short] = [first.to - first.from, second.to - second.from];
-  if (long !== a.minutes || short !== b.minutes || b.from !== from + long) return book;
-  const swapped = movedInDay(book, b.id, { from, minutes: short }, 'wanted');
-  return movedInDay(swapped, a.id, { from: from + short, minutes: long }, 'wanted');
+  if (!first || !second || id !== second.id) return book;
+  return swap(book, day, first, second) ?? book;
 }
 
 /** What became of an offered choice so far. */

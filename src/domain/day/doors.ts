@@ -1,12 +1,14 @@
 /** What a child sees of the day: now, next and later; the way step by step; sun and moon; what may be pushed. */
 import type { OffsetAt } from '../clock/local.ts';
 import { isNight } from '../clock/night.ts';
-import type { Instant } from '../units.ts';
+import { instant, type Instant } from '../units.ts';
 import { isDone, UNDO_SECONDS, type DayBook, type DoneMark } from './book.ts';
 import { isFiller, type DayEventTable } from './ids.ts';
 import { MODES, modeRow, type AgeMode } from './modes.ts';
 import { fillersBetween, type Day, type Tile } from './tiles.ts';
 import { wallMinute } from './wall.ts';
+
+const NOON = 12 * 60;
 
 /** Whether it is night for the child: before waking, after lights-out, or the ward's own night. */
 export const isNightIn = (day: Day, now: Instant, offsetAt: OffsetAt): boolean =>
@@ -72,8 +74,10 @@ export function doorsAt(
 ): Doors {
   if (now < day.from || now >= day.to) return { night: false };
   if (isNightIn(day, now, offsetAt)) {
-    const from = now < day.wake ? day.from : day.lightsOut;
-    const to = now < day.wake ? day.wake : day.to;
+    // the ward's night may reach further than this child's
+    const early = now < day.wake || wallMinute(now, offsetAt) < NOON;
+    const from = early ? day.from : instant(Math.min(day.lightsOut, now));
+    const to = early ? instant(Math.max(day.wake, now + 1)) : day.to;
     return { now: { tile: { id: '~night', kind: 'night', from, to }, done: false }, night: true };
   }
   const strip = stripOf(day, mode, now, table);

@@ -81,7 +81,8 @@ export function bookOf(
       })),
   ];
   const empty: DayBook = {
-    ...{ day: bed.day, wake: sketch.wake, lightsOut: sketch.lightsOut, quiet: sketch.quiet },
+    ...{ day: bed.day, wake: sketch.wake, lightsOut: sketch.lightsOut },
+    quiet: [...sketch.quiet].sort((a, b) => a.from - b.from || a.until - b.until),
     ...{ events: [], done: [] },
   };
   return events.reduce(added, empty);

@@ -3,7 +3,7 @@ import type { OffsetAt } from '../clock/local.ts';
 import { instant, type Instant } from '../units.ts';
 import { dayOfBook, firstPlace, isDone, type DayBook, type DayEvent, type Place, type Why } from './book.ts';
 import type { DayEventId, DayEventTable, FillerId } from './ids.ts';
-import { boundsOf, momentOf } from './wall.ts';
+import { dayOnWall } from './wall.ts';
 
 export interface Span {
   from: Instant;
@@ -32,6 +32,7 @@ export interface Explained {
   why: Why | 'no-eating' | 'no-room' | 'day-ends';
   /** What came first, by id. */
   by?: string;
+  private?: true;
 }
 
 export interface Day extends Span {
@@ -54,22 +55,29 @@ export interface DayFacts {
 const FURTHEST_MINUTES = 180;
 const LEAST_MINUTES = 5;
 
-type Wanted = Span & { event: DayEvent; rank: number };
-type Placed = Wanted & { pinned: boolean };
+type Wanted = Span & { event: DayEvent; rank: Rank };
 
 const overlaps = (a: Span, b: Span) => a.from < b.to && b.from < a.to;
 
-/** What goes first where two things want one time: what came up, what hurts, the ward's times, the family's, play. */
-function rankOf(event: DayEvent, table: DayEventTable): number {
-  if (event.cameUp) return 0;
-  if (event.kind === 'play') return 4;
+/** What goes first where two things want one time. The child's own routine makes room for everything. */
+const RANKS = ['came-up', 'hurts', 'ward', 'family', 'play', 'routine'] as const;
+type Rank = (typeof RANKS)[number];
+const placeInRank = (rank: Rank) => RANKS.indexOf(rank);
+
+function rankOf(event: DayEvent, table: DayEventTable): Rank {
+  if (event.cameUp) return 'came-up';
+  if (event.kind === 'play') return 'play';
   const row = table[event.kind];
-  if (event.hurts || row.hurts) return 1;
-  return row.place === 'fixed' ? 2 : 3;
+  if (event.hurts || row.hurts) return 'hurts';
+  if (event.source === 'routine') return 'routine';
+  return row.place === 'fixed' ? 'ward' : 'family';
 }
 
 const inRank = (a: Wanted, b: Wanted) =>
-  a.rank - b.rank || a.from - b.from || a.to - b.to || (a.event.id < b.event.id ? -1 : 1);
+  placeInRank(a.rank) - placeInRank(b.rank) ||
+  a.from - b.from ||
+  a.to - b.to ||
+  (a.event.id < b.event.id ? -1 : 1);
 
 /** The earliest place behind its own in which all of it fits while the child is awake. */
 function roomFor(
@@ -93,30 +101,34 @@ function roomFor(
 function beginningOf(wanted: Wanted, placed: readonly Span[]): Span | undefined {
   if (placed.some(({ from, to }) => from <= wanted.from && wanted.from < to)) return undefined;
   const to = instant(Math.min(wanted.to, ...placed.map(({ from }) => from).filter((at) => at > wanted.from)));
-  const least = wanted.rank === 4 ? LEAST_MINUTES : Math.max(LEAST_MINUTES, (wanted.to - wanted.from) / 2);
+  const least =
+    wanted.rank === 'play' ? LEAST_MINUTES : Math.max(LEAST_MINUTES, (wanted.to - wanted.from) / 2);
   return to - wanted.from >= least ? { from: wanted.from, to } : undefined;
 }
 
-type Outcome = { event: DayEvent; by?: string; noRoom?: true };
+/** A child that sleeps is woken for what the ward plans, and for nothing else. */
+const isAsleep = ({ rank, from, to }: Wanted, wake: Instant, lightsOut: Instant) =>
+  placeInRank(rank) >= placeInRank('family') && (from < wake || to > lightsOut);
 
 /** Gives each a place: first all that can stand where they want to, then the others around them. */
-function settle(wanted: readonly Wanted[], pins: readonly Placed[], wake: Instant, lightsOut: Instant) {
-  const placed: Placed[] = [...pins];
+function settle(
+  wanted: readonly Wanted[],
+  pins: readonly Wanted[],
+  wake: Instant,
+  lightsOut: Instant,
+): Wanted[] {
+  const placed: Wanted[] = [...pins];
   const waiting: Wanted[] = [];
-  const outcomes = new Map<string, Outcome>();
-  const asleep = (one: Wanted) => one.rank >= 3 && (one.from < wake || one.to > lightsOut);
   for (const one of wanted)
-    if (asleep(one) || placed.some((other) => overlaps(other, one))) waiting.push(one);
-    else placed.push({ ...one, pinned: false });
+    if (isAsleep(one, wake, lightsOut) || placed.some((other) => overlaps(other, one))) waiting.push(one);
+    else placed.push(one);
   for (const one of waiting) {
-    const first = placed.filter((other) => overlaps(other, one)).sort(inRank)[0];
-    const outcome = { event: one.event, ...(first ? { by: first.event.id } : {}) };
-    const own = asleep(one) ? undefined : beginningOf(one, placed);
-    const span = own ?? (one.rank === 4 ? undefined : roomFor(one, placed, wake, lightsOut));
-    outcomes.set(one.event.id, span ? outcome : { ...outcome, noRoom: true });
-    if (span) placed.push({ ...one, ...span, pinned: false });
+    const own = isAsleep(one, wake, lightsOut) ? undefined : beginningOf(one, placed);
+    // only the planner may place an idea elsewhere
+    const span = own ?? (one.rank === 'play' ? undefined : roomFor(one, placed, wake, lightsOut));
+    if (span) placed.push({ ...one, ...span });
   }
-  return { placed: placed.sort((a, b) => a.from - b.from), outcomes };
+  return placed.sort((a, b) => a.from - b.from);
 }
 
 /** What a part of the day is where nothing stands. */
@@ -160,10 +172,9 @@ export function fillersBetween(
  * @example dayOf(book, DAY_EVENTS, {}, london).tiles[0] // { id: '~night-0', kind: 'night', … }
  */
 export function dayOf(book: DayBook, table: DayEventTable, facts: DayFacts, offsetAt: OffsetAt): Day {
-  const number = dayOfBook(book);
-  const { from, to } = boundsOf(number, offsetAt);
+  const { from, to, at: onWall } = dayOnWall(dayOfBook(book), offsetAt);
   const inDay = (at: number): Instant => instant(Math.min(Math.max(at, from), to));
-  const moment = (minute: number) => inDay(momentOf(number, minute, offsetAt));
+  const moment = (minute: number) => inDay(onWall(minute));
   const wake = moment(book.wake);
   const lightsOut = instant(Math.max(wake, moment(book.lightsOut)));
   const spanOf = (place: Place): Span => {
@@ -188,16 +199,16 @@ export function dayOf(book: DayBook, table: DayEventTable, facts: DayFacts, offs
     .map((event): Wanted => ({ event, ...spanOf(event), rank: rankOf(event, table) }))
     .map((one) => ({ ...one, to: inDay(one.to) }))
     .sort(inRank);
-  const pins: Placed[] = [];
+  const pins: Wanted[] = [];
   for (const mark of [...book.done].sort((a, b) => a.from - b.from || (a.event < b.event ? -1 : 1))) {
     const one = standing.find(({ event }) => event.id === mark.event);
     const span = { from: inDay(mark.from), to: inDay(mark.to) };
     if (one && span.to > span.from && !pins.some((other) => overlaps(other, span)))
-      pins.push({ ...one, ...span, pinned: true });
+      pins.push({ ...one, ...span });
   }
   const isPinned = (id: string) => pins.some(({ event }) => event.id === id);
   const free = standing.filter(({ event, from: at, to: end }) => end > at && !isPinned(event.id));
-  const { placed, outcomes } = settle(free, pins, wake, lightsOut);
+  const placed = settle(free, pins, wake, lightsOut);
 
   const shape = { wake, lightsOut, quiet, from };
   const tiles: Tile[] = [];
@@ -213,12 +224,15 @@ export function dayOf(book: DayBook, table: DayEventTable, facts: DayFacts, offs
     const tile = placed.find((one) => one.event.id === event.id);
     const is = tile && { from: tile.from, to: tile.to };
     if (is && is.from === was.from && is.to === was.to) return [];
-    const outcome = outcomes.get(event.id);
+    const why = barred.has(event.id)
+      ? { why: 'no-eating' as const }
+      : (displaced(event, standing, placed, wake, lightsOut) ?? said(event));
     return [
       {
         ...{ event: event.id, kind: event.kind, how: howOf(was, is), was },
         ...(is ? { is } : {}),
-        ...reasonOf(event, outcome, barred.has(event.id)),
+        ...why,
+        ...(isPrivate(event, table) ? { private: true as const } : {}),
       },
     ];
   });
@@ -226,15 +240,24 @@ export function dayOf(book: DayBook, table: DayEventTable, facts: DayFacts, offs
   return { from, to, wake, lightsOut, quiet, tiles, explained };
 }
 
-function tileOf({ event, from, to }: Placed, table: DayEventTable): Tile {
+function tileOf({ event, from, to }: Wanted, table: DayEventTable): Tile {
   const { id, kind, ideas } = event;
   return {
     ...{ id, kind, from, to },
     ...(ideas?.length ? { ideas } : {}),
     ...(event.hurts || table[kind].hurts ? { hurts: true as const } : {}),
-    ...(event.private ? { private: true as const } : {}),
+    ...(isPrivate(event, table) ? { private: true as const } : {}),
   };
 }
+
+/** Only what the child put in itself, and never a care: nobody may miss one because it was hidden. */
+export function mayBePrivate(event: DayEvent, table: DayEventTable): boolean {
+  const row = table[event.kind];
+  const care = row.group === 'care' || row.group === 'rare' || row.hurts || event.hurts;
+  return event.source === 'child' && !care;
+}
+const isPrivate = (event: DayEvent, table: DayEventTable) =>
+  event.private === true && mayBePrivate(event, table);
 
 function howOf(was: Span, is: Span | undefined): Explained['how'] {
   if (!is) return 'left-out';
@@ -242,18 +265,35 @@ function howOf(was: Span, is: Span | undefined): Explained['how'] {
   return is.to < was.to ? 'shortened' : 'longer';
 }
 
-/** The newest reason: what made room today, then what somebody said. */
-function reasonOf(
+type Reason = Pick<Explained, 'why' | 'by'>;
+const reason = (why: Explained['why'], by?: string): Reason => ({ why, ...(by === undefined ? {} : { by }) });
+
+/** What somebody said; of what nobody said anything, the day was over. */
+const said = ({ off, why, by }: DayEvent): Reason => reason(why ?? (off ? 'not-today' : 'day-ends'), by);
+
+/**
+ * Why something does not stand where it was to stand today: the first in rank of what stands there. Told from the day as
+ * it stands, so that nothing the child does changes a reason.
+ */
+function displaced(
   event: DayEvent,
-  outcome: Outcome | undefined,
-  barred: boolean,
-): Pick<Explained, 'why' | 'by'> {
-  const by = (id: string | undefined) => (id === undefined ? {} : { by: id });
-  if (event.off) return { why: event.why ?? 'not-today', ...by(event.by) };
-  if (barred) return { why: 'no-eating' };
-  if (outcome) {
-    const why = outcome.noRoom ? 'no-room' : outcome.by === undefined ? 'day-ends' : 'came-first';
-    return { why, ...by(outcome.by) };
-  }
-  return event.why ? { why: event.why, ...by(event.by) } : { why: 'day-ends' };
+  standing: readonly Wanted[],
+  placed: readonly Wanted[],
+  wake: Instant,
+  lightsOut: Instant,
+): Reason | undefined {
+  const own = standing.findIndex((one) => one.event.id === event.id);
+  const wanted = standing[own];
+  if (!wanted || wanted.to <= wanted.from) return undefined;
+  const is = placed.find((one) => one.event.id === event.id);
+  if (is && is.from === wanted.from && is.to === wanted.to) return undefined;
+  const there = placed
+    .filter((one) => one.event.id !== event.id && overlaps(one, wanted))
+    .map((one) => standing.findIndex(({ event: other }) => other.id === one.event.id))
+    .sort((a, b) => a - b);
+  const asleep = isAsleep(wanted, wake, lightsOut);
+  const before = there.find((place) => place < own);
+  const by = standing[before ?? (asleep ? -1 : (there[0] ?? -1))]?.event.id;
+  if (!is) return reason('no-room', by);
+  return reason(by === undefined && asleep ? 'asleep' : 'came-first', by);
 }

@@ -31,16 +31,31 @@ export function dayNumberOf(text: string): number | undefined {
   return number < next ? number : undefined;
 }
 
-/** The first moment at which the wall had counted so many minutes; a time that is skipped is the moment after. */
-function firstAt(local: number, offsetAt: OffsetAt): Instant {
-  const [from, to] = [instant(local - FURTHEST), instant(local + FURTHEST)];
-  const changes = clockChanges(from, to, offsetAt);
-  const starts = [{ at: from, after: offsetAt(from) }, ...changes];
-  for (const [i, { at, after }] of starts.entries()) {
-    const reached = Math.max(at, local - after);
-    if (reached < (starts[i + 1]?.at ?? Infinity)) return instant(reached);
-  }
-  return to;
+/** The clocks of a place around one day, read once. */
+export interface DayOnWall {
+  from: Instant;
+  to: Instant;
+  /** As `momentOf`. */
+  at(minute: DayMinute): Instant;
+}
+
+/**
+ * A day of a place with all its moments: `boundsOf` and `momentOf` for who asks more than once.
+ * Units: `day` as `dayNumberOf` gives it; moments are universal minutes.
+ */
+export function dayOnWall(day: number, offsetAt: OffsetAt): DayOnWall {
+  const [begin, end] = [day * DAY_MINUTES, (day + 1) * DAY_MINUTES];
+  const [early, late] = [instant(begin - FURTHEST), instant(end + FURTHEST)];
+  const starts = [{ at: early, after: offsetAt(early) }, ...clockChanges(early, late, offsetAt)];
+  // a time that is skipped is the moment after
+  const firstAt = (local: number): Instant => {
+    for (const [i, { at, after }] of starts.entries()) {
+      const reached = Math.max(at, local - after);
+      if (reached < (starts[i + 1]?.at ?? Infinity)) return instant(reached);
+    }
+    return late;
+  };
+  return { from: firstAt(begin), to: firstAt(end), at: (minute) => firstAt(begin + minute) };
 }
 
 /**
@@ -51,10 +66,10 @@ function firstAt(local: number, offsetAt: OffsetAt): Instant {
  * Units: universal minutes; 1380 or 1500 of them where the clocks go by an hour.
  * @example boundsOf(20751, london) // 1500 minutes
  */
-export const boundsOf = (day: number, offsetAt: OffsetAt): { from: Instant; to: Instant } => ({
-  from: firstAt(day * DAY_MINUTES, offsetAt),
-  to: firstAt((day + 1) * DAY_MINUTES, offsetAt),
-});
+export function boundsOf(day: number, offsetAt: OffsetAt): { from: Instant; to: Instant } {
+  const { from, to } = dayOnWall(day, offsetAt);
+  return { from, to };
+}
 
 /**
  * The moment at which the wall shows a minute of that day: the first of two, and where the minute is skipped, the
@@ -62,7 +77,7 @@ export const boundsOf = (day: number, offsetAt: OffsetAt): { from: Instant; to: 
  * @example momentOf(20751, 90, london) // the earlier 01:30
  */
 export const momentOf = (day: number, minute: DayMinute, offsetAt: OffsetAt): Instant =>
-  firstAt(day * DAY_MINUTES + minute, offsetAt);
+  dayOnWall(day, offsetAt).at(minute);
 
 /** What the wall shows at a moment, in minutes since midnight: 0 to 1439. */
 export const wallMinute = (at: Instant, offsetAt: OffsetAt): DayMinute =>

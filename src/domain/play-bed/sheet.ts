@@ -1,6 +1,7 @@
 /** The day of one bed as it hangs at the bed's end: what, when, what is liked, what to take care of. Nothing clinical. */
 import { CAUTIONS, type Caution, type DayMinute, type Idea, type Placement } from '../play/types.ts';
 import { eventKind, type PlayBed } from './bed.ts';
+import { momentCard, type MomentCard, type StepId } from './moments.ts';
 import { ideaOf } from './own-idea.ts';
 
 type Moment = PlayBed['sketch']['moments'][number];
@@ -21,14 +22,17 @@ export interface DaySheet {
   /** What to watch with anything that is planned, each once. */
   cautions: readonly Caution[];
   freeHands: 0 | 1 | 2;
+  /** What is done at a hard moment of this age; where ideas are kept for them, those stand in the rows instead. */
+  card: MomentCard;
 }
 
 /** Events, moments and ideas that still fit one sheet of A5 in two languages; a whole day planned full has some 47. */
-export const MOST_PLACES = 44;
+export const MOST_PLACES = 40;
 const MOST_WORDS = 3;
 
 /** Who passes a bed's end may read the sheet, so whatever is about medicine is not on it. */
 const isClinical = (id: string) => eventKind(id) === 'medicine';
+const CLINICAL_STEPS: readonly string[] = ['ask-medicine-time'] satisfies StepId[];
 
 /**
  * The day of a bed for its end.
@@ -66,6 +70,8 @@ export function daySheet(bed: PlayBed, library: readonly Idea[]): DaySheet {
   );
   const known = new Map([...library, ...own.map(ideaOf)].map((idea) => [idea.id, idea]));
   const cautions = new Set(plan.flatMap(({ idea }) => known.get(idea)?.cautions ?? []));
+  const steps = momentCard(child.ageMonths);
+  const isKept = plan.some(({ window }) => moments.has(window));
   return {
     rows,
     leftOut: events.length - shown.length,
@@ -73,5 +79,10 @@ export function daySheet(bed: PlayBed, library: readonly Idea[]): DaySheet {
     never: child.never.slice(0, MOST_WORDS),
     cautions: CAUTIONS.filter((caution) => cautions.has(caution)),
     freeHands,
+    card: {
+      before: steps.before.filter(({ id }) => !CLINICAL_STEPS.includes(id)),
+      during: steps.during.filter(({ ideas }) => !isKept || ideas.length === 0),
+      after: steps.after,
+    },
   };
 }

@@ -90,7 +90,18 @@ export function grownUp(g: GrownLook): { behind: Shape[]; arm: Shape[] } {
       ...(g.young
         ? [
             p.soft(
-              [x - r * 0.5, 119, x - r * 0.2, y - r * 1.3, 118, y - r * 1.5, 119, 119],
+              [
+                x - r * 1.3,
+                119,
+                x - r * 0.6,
+                y + r * 1.3,
+                x + r * 0.2,
+                y - r * 1.2,
+                117,
+                y - r * 1.4,
+                119,
+                119,
+              ],
               'pillow',
               2.4,
               0.4,

@@ -1,10 +1,11 @@
 /** Topics of care: what staff do, where the family is, and what a child may need by day and by night. */
+import { box } from '../play/brush.ts';
 import { at, oval, smooth } from '../shapes.ts';
 import { bedFromSide, whole } from './bed.ts';
 import { nearLeg } from './leg.ts';
 import { ink, small, type TopicShape } from './page.ts';
 import { figure, handFrom, head, lying, profile } from './people.ts';
-import { apple, arrow, box, curtain, door, glass, lamp, rail, room, straw, moon } from './things.ts';
+import { apple, arrow, curtain, door, glass, lamp, moon, rail, room, straw } from './things.ts';
 
 /** A stair of plain steps, no faces on it: the child points out how sore it is, and a nurse brings a small cup. */
 export const soreness = (): TopicShape[] => {
@@ -18,7 +19,7 @@ export const soreness = (): TopicShape[] => {
     tilt: 4,
     right: [186, 158, -14, 'point'],
   });
-  const step = (i: number) => [212 + i * 34, 186 - i * 32, 246 + i * 34, 186 - i * 32] as const;
+  const step = (i: number) => [212 + i * 34, 190 - i * 28, 246 + i * 34, 190 - i * 28] as const;
   const steps = [step(0), step(1), step(2), step(3), step(4)];
   return [
     ...c.behind,
@@ -37,6 +38,18 @@ export const soreness = (): TopicShape[] => {
     ink.flat(box(196, 36, 396, 222), 'white', 2.6),
     ink.flat([...steps.flat(), 382, 208, 212, 208], 'pad', 2.8),
     ink.rule(steps, 6, 'plate'),
+    // the higher the step, the more it hurts: the same rays as over the leg, one more each time
+    ink.rule(
+      steps.flatMap(([x, y], i) =>
+        Array.from({ length: i }, (_, j) => {
+          const a = ((j - (i - 1) / 2) * 38 - 90) * (Math.PI / 180);
+          const [c2, s2] = [Math.cos(a), Math.sin(a)];
+          return [x + 17 + 9 * c2, y - 3 + 9 * s2, x + 17 + 20 * c2, y - 3 + 20 * s2];
+        }),
+      ),
+      3,
+      'mark',
+    ),
     ...c.arms,
     ...handFrom('staff', 'fist', [324, 266, 36, 184], [404, 284], -1),
     ink.flat([284, 238, 312, 238, 308, 276, 288, 276], 'white', 2.6),
@@ -48,7 +61,7 @@ export const soreness = (): TopicShape[] => {
 export const firstNight = (): TopicShape[] => {
   const b = bedFromSide({ x: 62, y: 68, scale: 0.68, eyes: 'shut', inRoom: true });
   const nurse = figure({ who: 'staff', x: 346, y: 82, r: 15, hem: 170 });
-  const parent = figure({ who: 'other', x: 36, y: 182, r: 19, hem: 256, eyes: 'shut', tilt: 16 });
+  const parent = figure({ who: 'kin', x: 36, y: 182, r: 19, hem: 256, eyes: 'shut', tilt: 16 });
   return [
     ...room(264, 'scarf'),
     ink.flat(box(166, 20, 246, 92), 'frame', 2.6),
@@ -129,8 +142,8 @@ export const washBandageDay = (): TopicShape[] => [
   ink.flat(box(0, 208, 400, 222), 'sheet', 2.6),
   ink.flat(box(0, 222, 400, 299), 'mattress', 2.6),
   ink.soft([-6, 40, 60, 30, 128, 44, 134, 110, 110, 140, -6, 146], 'pillow', 2.6, 0.6),
-  ...head('child', { x: 74, y: 96, r: 36, tilt: -14, eyes: 'left' }),
-  ...profile('grown', 26, 56, 26, { facing: 1, mouth: 'speaking', bow: 20 }),
+  ...head('child', { x: 84, y: 100, r: 34, tilt: -14, eyes: 'left' }),
+  ...profile('grown', 24, 50, 26, { facing: 1, mouth: 'speaking', bow: 24 }),
   ink.soft([-4, 96, 14, 82, 36, 90, 44, 130, 40, 208, -4, 208], 'bag', 2.6, 0.6),
   ink.soft([-4, 150, 40, 128, 100, 130, 140, 152, 152, 212, -4, 212], 'blanket', 2.6, 0.6),
   ...nearLeg({ from: 130, to: 318, y: 164, half: 34, foot: 1.5 }),
@@ -151,8 +164,8 @@ export const washBandageDay = (): TopicShape[] => [
 
 /** New sheets come in from the head end as a roll; the child lifts a little. */
 export const sheets = (): TopicShape[] => {
-  const b = bedFromSide({ y: 18, eyes: 'right' });
-  const nurse = figure({ who: 'staff', x: 156, y: 52, r: 24, hem: 150 });
+  const b = bedFromSide({ y: 8, eyes: 'right' });
+  const nurse = figure({ who: 'staff', x: 156, y: 42, r: 24, hem: 140 });
   const roll = b.p(118, 10, 0);
   return [
     ...nurse.body,
@@ -194,7 +207,7 @@ export const sheets = (): TopicShape[] => {
       2,
     ),
     ...arrow([roll.x + 26, roll.y + 36, roll.x + 60, roll.y + 31, roll.x + 92, roll.y + 27]),
-    ...handFrom('staff', 'rest', [roll.x + 2, roll.y - 34, 28, 96], [150, 112], 1),
+    ...handFrom('staff', 'rest', [roll.x + 2, roll.y - 34, 28, 96], [150, 102], 1),
   ];
 };
 

@@ -2,7 +2,8 @@
 import { at, hatch, smooth, straight, type Point, type Shape } from '../shapes.ts';
 import { drawFoot, type FootLook } from '../whole/foot.ts';
 import { ink } from './page.ts';
-import { box, weight } from './things.ts';
+import { box } from '../play/brush.ts';
+import { weight } from './things.ts';
 
 export interface NearLeg {
   /** Below the knee, and the ankle. */

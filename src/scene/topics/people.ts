@@ -9,17 +9,26 @@ import { dots } from '../play/brush.ts';
 import { childHead, type ChildLook } from '../play/child.ts';
 import { ink } from './page.ts';
 
-export type Who = 'child' | 'sibling' | 'grown' | 'other' | 'staff' | 'doctor';
+export type Who = 'child' | 'sibling' | 'grown' | 'other' | 'kin' | 'staff' | 'doctor';
 
 const CLOTH: Record<Who, string> = {
   child: 'gown',
   sibling: 'band',
   grown: 'bag',
   other: 'scarf',
+  kin: 'bag',
   staff: 'wet',
   doctor: 'wet',
 };
-const AGE: Record<Who, DrawnAge> = { child: 5, sibling: 5, grown: 14, other: 14, staff: 14, doctor: 14 };
+const AGE: Record<Who, DrawnAge> = {
+  child: 5,
+  sibling: 5,
+  grown: 14,
+  other: 14,
+  kin: 14,
+  staff: 14,
+  doctor: 14,
+};
 
 /** Staff have a tone of their own, a family has the child's. */
 const skinFor = (who: Who) => (who === 'staff' || who === 'doctor' ? 'hand' : 'skin');

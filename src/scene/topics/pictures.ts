@@ -3,6 +3,8 @@ import { mirrored } from '../parts/points.ts';
 import type { Side } from '../spec.ts';
 import * as care from './care-pictures.ts';
 import * as company from './company-pictures.ts';
+import * as home from './home-pictures.ts';
+import * as legs from './leg-pictures.ts';
 import { writeTopic } from './markup.ts';
 import { framed, TOPIC_VIEW, type TopicShape } from './page.ts';
 import * as pull from './pull-pictures.ts';
@@ -19,14 +21,14 @@ const DRAWN = {
   'first-night': care.firstNight,
   'toilet-in-bed': care.toiletInBed,
   'eating-lying': care.eatingLying,
-  'toes-bare': pull.toesBare,
-  'your-hands-off': pull.yourHandsOff,
+  'toes-bare': legs.toesBare,
+  'your-hands-off': legs.yourHandsOff,
   'wash-bandage-day': care.washBandageDay,
   sheets: care.sheets,
-  'bandage-wet': pull.bandageWet,
+  'bandage-wet': legs.bandageWet,
   poo: care.poo,
   'wee-drink': care.weeDrink,
-  'skin-heel': pull.skinHeel,
+  'skin-heel': legs.skinHeel,
   'move-the-rest': company.moveTheRest,
   sleep: company.sleep,
   boredom: company.boredom,
@@ -36,12 +38,12 @@ const DRAWN = {
   visitors: company.visitors,
   school: company.school,
   'x-ray-trip': care.xRayTrip,
-  'doctors-round': company.doctorsRound,
-  'your-own-body': company.yourOwnBody,
-  'parents-too': company.parentsToo,
-  'what-next': company.whatNext,
-  'coming-out': pull.comingOut,
-  'going-home': company.goingHome,
+  'doctors-round': home.doctorsRound,
+  'your-own-body': home.yourOwnBody,
+  'parents-too': home.parentsToo,
+  'what-next': home.whatNext,
+  'coming-out': legs.comingOut,
+  'going-home': home.goingHome,
 } as const satisfies Record<string, (side: Side) => TopicShape[]>;
 
 export type TopicPictureId = keyof typeof DRAWN;

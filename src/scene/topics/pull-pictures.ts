@@ -1,13 +1,14 @@
 /** Topics that leg and pull tell themselves. The head lies at the left: the leg near us is the right one. */
-import { at, oval, type Shape } from '../shapes.ts';
+import { type Shape } from '../shapes.ts';
 import { mirrored } from '../parts/points.ts';
 import { callButton } from '../things/handset.ts';
 import { bedFromSide, whole } from './bed.ts';
-import { bareFoot, nearBandage, nearLeg, plateRight, pullRight } from './leg.ts';
+import { bareFoot, nearBandage, pullRight } from './leg.ts';
 import type { Side } from '../spec.ts';
-import { ink, moved, small, type SetUpPart, type TopicShape } from './page.ts';
-import { figure, handFrom, head } from './people.ts';
-import { arcs, arrow, box, clock, door, hands, handset, room, toes, weight } from './things.ts';
+import { ink, moved, type SetUpPart, type TopicShape } from './page.ts';
+import { figure, head } from './people.ts';
+import { box } from '../play/brush.ts';
+import { arcs, arrow, clock, door, hands, handset, room, toes, weight } from './things.ts';
 
 /** A thigh with its bone and muscles; `rest` 0 is pulled together, 1 lies in line. */
 function thigh(y: number, rest: 0 | 1): Shape[] {
@@ -85,8 +86,7 @@ function thigh(y: number, rest: 0 | 1): Shape[] {
       knee - 14,
       y - 8 + low * 0.6,
     ]),
-    { ...ink.stroke(wave(y - 28), rest ? 6 : 7, 'red') },
-    { ...ink.stroke(wave(y + 30), rest ? 6 : 7, 'red') },
+    ...[y - 28, y + 30].flatMap((top) => [ink.stroke(wave(top), 9), ink.stroke(wave(top), 4.6, 'red')]),
   ];
 }
 
@@ -271,6 +271,10 @@ export const sixLooks = (side: Side): TopicShape[] => {
   ];
 };
 
+/** The call button in a hand of the family. */
+export const pressed = (scale: number, x: number, y: number): TopicShape[] =>
+  moved(callButton(), scale, x, y).map((s) => (s.fill === 'hand' ? { ...s, fill: 'skin' } : s));
+
 /** The button is pressed, and somebody comes. */
 export const calling = (): TopicShape[] => {
   const nurse = figure({
@@ -288,116 +292,7 @@ export const calling = (): TopicShape[] => {
     ...room(244),
     ...door(258, 32, 104, 248, 0.3),
     ...nurse.all,
-    ...moved(callButton(), 1.9, -6, 60),
+    ...pressed(1.9, -6, 60),
     arcs(100, 124, [50, 66, 82], -66, -8, 5),
-  ];
-};
-
-/** A blanket over a frame stands clear of both bare feet. */
-export const toesBare = (): TopicShape[] => [
-  ink.soft([14, 272, 26, 96, 84, 34, 316, 34, 374, 96, 386, 272], 'blanket', 2.6, 0.5),
-  ink.soft([58, 272, 66, 128, 108, 82, 292, 82, 334, 128, 342, 272], 'ground', 2.6, 0.5),
-  { ...ink.stroke([50, 272, 58, 122, 102, 74, 298, 74, 342, 122, 350, 272], 5, 'metal') },
-  ink.strokes(
-    [
-      [40, 110, 36, 180, 30, 262],
-      [360, 110, 364, 180, 370, 262],
-      [110, 44, 104, 58, 108, 70],
-      [290, 44, 296, 58, 292, 70],
-    ],
-    2,
-  ),
-  ...toes(138, 190, 1.25, -1, 2.8),
-  ...toes(262, 190, 1.25, 1, 2.8),
-  ink.flat([2, 246, 398, 246, 398, 276, 2, 276], 'sheet', 2.6),
-  ink.flat([2, 276, 398, 276, 398, 299, 2, 299], 'mattress', 2.6),
-];
-
-/** A grown-up whose hands rest in the lap; round the pull a line says: staff only. */
-export const yourHandsOff = (): TopicShape[] => {
-  const b = bedFromSide({ x: -116, y: -34, scale: 1.06 });
-  const g = figure({ who: 'grown', x: 78, y: 110, r: 34, hem: 290 });
-  return [
-    ...whole(b),
-    { d: oval(at(300, 150), 94, 140), line: 'mark', weight: 4, dash: '12 10' },
-    ...g.body,
-    ink.soft([20, 304, 26, 250, 60, 234, 100, 234, 132, 250, 140, 304], 'soft', 2.6, 0.5),
-    ...handFrom('grown', 'rest', [58, 252, 40, 12], [36, 196], -1),
-    ...handFrom('grown', 'rest', [100, 250, 40, 166], [122, 196], 1),
-  ];
-};
-
-/** The heel hangs free over its thin pad. */
-export const skinHeel = (): TopicShape[] => [
-  ink.flat(box(0, 236, 400, 256), 'sheet', 2.6),
-  ink.flat(box(0, 256, 400, 299), 'mattress', 2.6),
-  ink.soft([40, 236, 50, 210, 100, 202, 170, 204, 200, 214, 208, 236], 'pad', 2.6, 0.5),
-  ...nearLeg({ from: -10, to: 264, y: 158, half: 54, band: [0.16, 0.78], foot: 2.6 }),
-  ...plateRight(264, 160, 2.5, 400),
-  { ...ink.rule([[236, 214, 340, 214]], 3, 'mark'), dash: '7 6' },
-  ...arrow([290, 233, 290, 219], 3.6, 'mark', 7),
-];
-
-/** Water on the bandage: the button is pressed, hands stay away. */
-export const bandageWet = (): TopicShape[] => [
-  ink.flat(box(0, 190, 400, 206), 'sheet', 2.6),
-  ink.flat(box(0, 206, 400, 299), 'mattress', 2.6),
-  ...nearLeg({ from: -10, to: 288, y: 138, half: 50, band: [0.18, 0.84], wet: 0.5, foot: 2.2 }),
-  ...plateRight(288, 140, 2.2, 400),
-  small(170, 46, 0.5).soft([60, 6, 92, 70, 84, 100, 60, 112, 36, 100, 28, 70], 'tear', 4, 0.7),
-  small(222, 62, 0.36).soft([60, 6, 92, 70, 84, 100, 60, 112, 36, 100, 28, 70], 'tear', 4, 0.7),
-  small(204, 26, 0.26).soft([60, 6, 92, 70, 84, 100, 60, 112, 36, 100, 28, 70], 'tear', 4, 0.7),
-  ...moved(callButton(), 0.95, 10, 186),
-];
-
-/** On the edge of the bed for the first time, staff at both sides; one leg has grown thin and is worth as much. */
-export const comingOut = (): TopicShape[] => {
-  const [a, b] = [
-    figure({ who: 'staff', x: 62, y: 56, r: 27, hem: 226, feet: 292, eyes: 'right', right: [146, 150, 10] }),
-    figure({ who: 'staff', x: 338, y: 56, r: 27, hem: 226, feet: 292, eyes: 'left', left: [254, 150, 170] }),
-  ];
-  const c = figure({
-    who: 'child',
-    x: 200,
-    y: 80,
-    r: 33,
-    hem: 190,
-    left: [172, 184, 80],
-    right: [228, 184, 100],
-  });
-  const shin = (x: number, w: number) =>
-    ink.soft(
-      [x - w, 190, x + w, 190, x + w, 216, x + w * 0.7, 256, x - w * 0.7, 256, x - w, 216],
-      'skin',
-      2.6,
-      0.5,
-    );
-  return [
-    ...room(262),
-    ink.flat(box(70, 172, 330, 190), 'sheet', 2.6),
-    ink.flat(box(70, 190, 330, 210), 'mattress', 2.6),
-    ink.flat(box(70, 210, 330, 220), 'frame', 2.6),
-    ...c.body,
-    shin(178, 11),
-    shin(222, 16),
-    ink.ring([177, 262, 16, 9, 223, 262, 17, 9], 'skin', 2.6),
-    ink.rule(
-      [169, 174, 179, 184, 215, 220, 226, 231].map((x) => [x, 264, x, 270]),
-      1.6,
-    ),
-    ink.soft([158, 174, 200, 168, 242, 174, 244, 204, 200, 196, 156, 204], 'gown', 2.6, 0.5),
-    ink.strokes(
-      [
-        [170, 220, 178, 224, 186, 220],
-        [171, 246, 178, 249, 185, 246],
-      ],
-      2,
-      'skin-shade',
-    ),
-    ...c.arms,
-    ...a.body,
-    ...b.body,
-    ...a.arms,
-    ...b.arms,
   ];
 };

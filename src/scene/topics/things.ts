@@ -1,11 +1,9 @@
 /** Things that stand about in the pictures of topics, each placed by its middle and its size. */
-import { oval, at, smooth, straight, type Shape } from '../shapes.ts';
+import { oval, at, straight, type Shape } from '../shapes.ts';
 import { arc } from '../parts/points.ts';
 import { toeRow } from '../things/toes.ts';
 import { box } from '../play/brush.ts';
 import { ink, small } from './page.ts';
-
-export { box };
 
 /** The ward's handset on its lead. */
 export function handset(x: number, y: number, scale: number, turned = 0): Shape[] {
@@ -19,19 +17,18 @@ export function handset(x: number, y: number, scale: number, turned = 0): Shape[
   ];
 }
 
-/** A glass of water with a straw that bends. */
+/** A glass of water, filled up to a share of its height. */
 export function glass(x: number, y: number, scale: number, full = 0.6): Shape[] {
   const p = small(x, y, scale);
   const top = 110 - 80 * full;
+  const lean = (110 - top) * 0.04;
   return [
-    p.flat([28, 24, 92, 24, 84, 112, 36, 112], 'white', 3),
-    p.flat([32 - (top - 110) * 0.04, top, 88 + (top - 110) * 0.04, top, 83, 109, 37, 109], 'tear', 2),
-    p.flat([28, 24, 92, 24, 84, 112, 36, 112], '', 3),
-  ].map((s) =>
-    s.fill === '' ? { d: s.d, line: 'ink', weight: 3 * Math.max(0.7, Math.min(1, scale * 1.4)) } : s,
-  );
+    p.flat([28, 24, 92, 24, 84, 112, 36, 112], 'white'),
+    p.flat([32 + lean, top, 88 - lean, top, 83, 109, 37, 109], 'tear', 2),
+  ];
 }
 
+/** A straw that bends, its lower end in a glass drawn after it. */
 export const straw = (x: number, y: number, scale: number): Shape[] => {
   const p = small(x, y, scale);
   return [p.rule([[62, 96, 74, 10, 100, 0]], 10), p.rule([[62, 96, 74, 10, 100, 0]], 5, 'white')];
@@ -55,6 +52,7 @@ export function mug(x: number, y: number, scale: number): Shape[] {
   ];
 }
 
+/** An apple with a leaf. */
 export function apple(x: number, y: number, scale: number): Shape[] {
   const p = small(x, y, scale);
   return [
@@ -66,18 +64,6 @@ export function apple(x: number, y: number, scale: number): Shape[] {
     ),
     p.stroke([60, 36, 60, 20, 68, 8], 5),
     p.soft([66, 20, 84, 8, 98, 14, 84, 24], 'wet', 3, 0.9),
-  ];
-}
-
-/** A chair without arms, from the side; who sits on it looks to larger x where `facing` is 1. */
-export function chair(x: number, floor: number, facing: 1 | -1, size = 1): Shape[] {
-  const at_ = (flat: readonly number[]) =>
-    flat.map((v, i) => (i % 2 ? floor - v * size : x + facing * v * size));
-  const legs = [at_([-22, 44, -26, 0]), at_([22, 44, 26, 0])];
-  return [
-    ink.rule([...legs, at_([-24, 44, -30, 100])], 8),
-    ink.rule([...legs, at_([-24, 44, -30, 100])], 3.4, 'frame'),
-    ink.flat(at_([-28, 50, 26, 50, 26, 42, -28, 42]), 'frame', 2.6),
   ];
 }
 
@@ -93,33 +79,22 @@ export function door(left: number, top: number, w: number, floor: number, open =
   ];
 }
 
-/** A window with four panes; by night a moon and stars are in it. */
-export function windowOf(x: number, y: number, w: number, h: number, night = false): Shape[] {
-  return [
-    ink.flat(box(x, y, x + w, y + h), 'frame', 2.6),
-    ink.flat(box(x + 6, y + 6, x + w - 6, y + h - 6), night ? 'scarf' : 'tear', 2),
-    ...(night
-      ? [
-          moon(x + w * 0.66, y + h * 0.36, w / 260),
-          ink.dots(
-            [x + w * 0.26, y + h * 0.3, x + w * 0.3, y + h * 0.74, x + w * 0.78, y + h * 0.76],
-            4,
-            'white',
-          ),
-        ]
-      : []),
-    ink.rule(
-      [
-        [x + w / 2, y + 6, x + w / 2, y + h - 6],
-        [x + 6, y + h / 2, x + w - 6, y + h / 2],
-      ],
-      5,
-      'frame',
-    ),
-    ink.flat(box(x - 7, y + h, x + w + 7, y + h + 9), 'plate', 2.4),
-  ];
-}
+/** A window with four panes. */
+export const windowOf = (x: number, y: number, w: number, h: number): Shape[] => [
+  ink.flat(box(x, y, x + w, y + h), 'frame', 2.6),
+  ink.flat(box(x + 6, y + 6, x + w - 6, y + h - 6), 'tear', 2),
+  ink.rule(
+    [
+      [x + w / 2, y + 6, x + w / 2, y + h - 6],
+      [x + 6, y + h / 2, x + w - 6, y + h / 2],
+    ],
+    5,
+    'frame',
+  ),
+  ink.flat(box(x - 7, y + h, x + w + 7, y + h + 9), 'plate', 2.4),
+];
 
+/** The moon as a sickle. */
 export const moon = (x: number, y: number, scale: number): Shape =>
   small(x, y, scale).soft(
     [74, 12, 50, 16, 28, 38, 26, 70, 46, 98, 80, 102, 96, 90, 70, 84, 56, 62, 58, 36],
@@ -128,6 +103,7 @@ export const moon = (x: number, y: number, scale: number): Shape =>
     0.9,
   );
 
+/** The sun with its rays. */
 export function sun(x: number, y: number, r: number): Shape[] {
   const rays = Array.from({ length: 8 }, (_, i) => {
     const a = (i / 8) * 2 * Math.PI;
@@ -159,36 +135,34 @@ export function curtain(from: number, to: number, top: number, bottom: number, f
     const x = from + step * (i + 1);
     return [x, top + 4, x - 3, (top + bottom) / 2, x, bottom - 4];
   });
+  const rings = Array.from({ length: folds + 1 }, (_, i) => [from + step * i, top]);
   return [
-    { d: straight([at(from, top), at(to, top)]) + smooth([]), fill: 'gown' },
     ink.soft([from, top, to, top, ...hem], 'gown', 2.6, 0.25),
     ink.strokes(lines, 2, 'soft'),
-    ink.dots(Array.from({ length: folds + 1 }, (_, i) => [from + step * i, top]).flat(), 5),
-  ].slice(1);
+    ink.dots(rings.flat(), 5),
+  ];
 }
 
+/** The rail a curtain runs on. */
 export const rail = (from: number, to: number, y: number): Shape[] => [
   ink.rule([[from, y, to, y]], 7),
   ink.rule([[from, y, to, y]], 2.6, 'metal'),
 ];
 
-/** A clock without figures; the field shows how long, from one angle to another, 0 at the top. */
-export function clock(x: number, y: number, r: number, from = 0, to = 0): Shape[] {
+/** A clock's face without figures. */
+export function clock(x: number, y: number, r: number): Shape[] {
   const on = (degrees: number, k: number): [number, number] => {
     const a = ((degrees - 90) * Math.PI) / 180;
     return [x + Math.cos(a) * r * k, y + Math.sin(a) * r * k];
   };
-  const span = Array.from({ length: 9 }, (_, i) => on(from + ((to - from) * i) / 8, 0.86)).flat();
-  return [
-    ink.ring([x, y, r, r], 'white', 3),
-    ...(to > from ? [{ ...ink.flat([x, y, ...span], 'band-shade', 1.4) }] : []),
-    ink.rule(
-      Array.from({ length: 12 }, (_, i) => [...on(i * 30, 0.9), ...on(i * 30, i % 3 === 0 ? 0.76 : 0.83)]),
-      2.2,
-    ),
-  ];
+  const marks = Array.from({ length: 12 }, (_, i) => [
+    ...on(i * 30, 0.9),
+    ...on(i * 30, i % 3 === 0 ? 0.76 : 0.83),
+  ]);
+  return [ink.ring([x, y, r, r], 'white', 3), ink.rule(marks, 2.2)];
 }
 
+/** The two hands of a clock, in degrees from the top. */
 export const hands = (x: number, y: number, r: number, hour: number, minute: number): Shape => {
   const on = (degrees: number, k: number) => {
     const a = ((degrees - 90) * Math.PI) / 180;
@@ -203,7 +177,7 @@ export const hands = (x: number, y: number, r: number, hour: number, minute: num
   );
 };
 
-/** Two feet seen from the foot end, toes up, over a hem. */
+/** Toes from the big one outward: middle, tip, half width. */
 const TOES = [
   [34, 50, 13.5],
   [55, 57, 8.6],
@@ -212,7 +186,7 @@ const TOES = [
   [94, 75, 5.6],
 ] as const;
 
-/** A bare foot's toes over a hem; `mirror` −1 is the other foot. */
+/** A bare foot's toes over a hem, seen from the foot end: 1 is the left foot, −1 the right. */
 export function toes(x: number, y: number, scale: number, side: 1 | -1 = 1, weight = 3.4): Shape[] {
   const p = small(x, y, scale);
   return toeRow(
@@ -258,6 +232,7 @@ export function bubble(x: number, y: number, w: number, h: number, toX: number, 
   ];
 }
 
+/** A white field without a tail. */
 export const bulb = (x: number, y: number, w: number, h: number): Shape => ({
   d: oval(at(x, y), w / 2, h / 2),
   fill: 'white',

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { IDEAS } from '#content/ideas.ts';
 import { eventKind } from '#domain/play-bed/bed.ts';
+import { momentCard } from '#domain/play-bed/moments.ts';
 import { daySheet, MOST_PLACES, type SheetRow } from '#domain/play-bed/sheet.ts';
 import type { Placement } from '#domain/play/types.ts';
 import { anyBed, TYPICAL } from '../../helpers/play-beds.ts';
@@ -87,5 +88,22 @@ describe('the sheet at the bed’s end', () => {
     expect([...cautions].sort()).toEqual([...new Set(['water', ...film.cautions, ...book.cautions])].sort());
     expect(film.cautions.some((caution) => book.cautions.includes(caution))).toBe(true);
     expect(daySheet({ ...bed, plan: [] }, IDEAS).cautions).toEqual([]);
+  });
+
+  it('says what is done at a hard moment but for medicine, and leaves to what is kept what is kept', () => {
+    fc.assert(
+      fc.property(anyBed, (bed) => {
+        const { card, rows } = daySheet(bed, IDEAS);
+        const whole = momentCard(bed.child.ageMonths);
+        const isKept = rows.some((row) => row.kind === 'moment' && row.kept.length > 0);
+        const all = [...whole.before, ...whole.during, ...whole.after];
+        const shown = [...card.before, ...card.during, ...card.after];
+        const gone = all.filter((step) => !shown.includes(step)).map(({ id }) => id);
+        expect(gone.filter((id) => id.includes('medicine'))).toHaveLength(1);
+        for (const { id } of whole.during.filter(({ ideas }) => ideas.length > 0))
+          expect(gone.includes(id)).toBe(isKept);
+        expect(shown.map(({ id }) => id)).toContain('never-held-down-by-family');
+      }),
+    );
   });
 });

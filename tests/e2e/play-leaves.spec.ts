@@ -1,0 +1,181 @@
+/** A plan leaves the tablet: as a code and a link, as the card for a hard moment, and on paper at the bed's end. */
+import { expect, test, type Browser, type Page } from '@playwright/test';
+import { encodePlay } from '#domain/play-bed/travel.ts';
+import type { PlayBed } from '#domain/play-bed/bed.ts';
+import { momentCard } from '#domain/play-bed/moments.ts';
+import { IDEA_ORDER, THING_ORDER } from '#content/idea-order.ts';
+import { readFromScreen } from '../helpers/codes.ts';
+import { chosen, scriptRuns, words } from '../helpers/pages.ts';
+import { FULL, TYPICAL } from '../helpers/play-beds.ts';
+
+const english = words('en');
+/** The day the helpers' beds were ticked for. */
+const MORNING = new Date('2026-11-25T08:40:00Z');
+const keptPlay = (page: Page) => page.evaluate(() => localStorage.getItem('bare-toes:play'));
+
+/** A device on which this bed has been planned. */
+async function withBed(page: Page, bed: PlayBed, at = MORNING) {
+  await page.clock.install({ time: at });
+  await page.addInitScript(
+    (kept) => {
+      if (!localStorage.getItem('bare-toes:play')) localStorage.setItem('bare-toes:play', kept);
+    },
+    JSON.stringify({ open: bed.shape, beds: [bed] }),
+  );
+}
+async function newPhone(browser: Browser, at = MORNING): Promise<Page> {
+  const context = await browser.newContext({
+    viewport: { width: 360, height: 740 },
+    hasTouch: true,
+    timezoneId: 'Europe/London',
+    serviceWorkers: 'block',
+  });
+  const page = await context.newPage();
+  await page.clock.install({ time: at });
+  return page;
+}
+const pagesOf = async (page: Page) => {
+  const paper = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+  const [, width, height] = /\/MediaBox\s*\[\s*0 0 ([\d.]+) ([\d.]+)/.exec(paper) ?? [];
+  return {
+    count: [...paper.matchAll(/\/Type\s*\/Page(?!s)/g)].length,
+    // points of 1/72 inch; ISO 216: A5 is 148 by 210 mm
+    millimetres: [width, height].map((points) => Math.round((Number(points) * 25.4) / 72)),
+  };
+};
+
+test('scene 12: the family’s phone reads the code, sees what comes, and only then takes it', async ({
+  page,
+  context,
+  browser,
+  baseURL,
+}) => {
+  await withBed(page, TYPICAL);
+  await page.goto('/en/things-to-do/plan/');
+  await page.locator('[data-action="code"]').tap();
+  const picture = page.locator('[data-link]');
+  await expect(picture).toBeVisible();
+  const link = (await picture.getAttribute('data-link'))!;
+  expect(link).toBe(`${baseURL}/#${encodePlay(TYPICAL, IDEA_ORDER, THING_ORDER)}`);
+  expect(await readFromScreen(context, picture.locator('svg'))).toBe(link);
+
+  const phone = await newPhone(browser);
+  await phone.goto(link);
+  await phone.locator('li[lang="en"] a').tap();
+  await phone.waitForURL('**/en/things-to-do/take/#P1*');
+  const shown = phone.locator('[data-plan-of]');
+  await expect(shown).toHaveAttribute('data-plan-of', TYPICAL.shape);
+  await expect(phone.locator('[data-planned]')).toHaveAttribute('data-planned', String(TYPICAL.plan!.length));
+  await expect(phone.locator('[data-taken-moment]')).toHaveCount(TYPICAL.sketch.moments.length);
+  // nothing is taken by looking
+  expect(await keptPlay(phone)).toBeNull();
+  await phone.locator('[data-action="take"]').tap();
+  await expect(phone.locator('[data-taken]')).toHaveAttribute('data-taken', 'plan');
+  expect(JSON.parse((await keptPlay(phone))!)).toEqual({ open: TYPICAL.shape, beds: [TYPICAL] });
+  await phone.goto('/en/things-to-do/plan/');
+  await expect(phone.locator('[data-strip] [data-idea]')).toHaveCount(TYPICAL.plan!.length);
+  await phone.context().close();
+});
+
+test('a code that is damaged, cut short, foreign or too new says so and changes nothing', async ({
+  page,
+}) => {
+  await withBed(page, { ...FULL, shape: 'star' });
+  const code = encodePlay(TYPICAL, IDEA_ORDER, THING_ORDER);
+  const swapped = code.slice(0, 40) + (code[40] === '7' ? '8' : '7') + code.slice(41);
+  const newer = encodePlay(TYPICAL, [...IDEA_ORDER].reverse(), THING_ORDER);
+  // the letters of a list that this version does not have all of
+  const tooNew = encodePlay(
+    { ...TYPICAL, notToday: ['what-if-later'] },
+    [...IDEA_ORDER, 'what-if-later'],
+    THING_ORDER,
+  );
+  expect(newer).not.toBe(code);
+  await page.goto('/en/things-to-do/take/');
+  await scriptRuns(page);
+  const before = await keptPlay(page);
+  for (const [text, reason] of [
+    [swapped, 'damaged'],
+    [code.slice(0, -9), 'incomplete'],
+    ['1ABC-2DEF-3GHJ-4KMN-5PQR-6STV', 'foreign'],
+    [tooNew, 'too-new'],
+  ] as const) {
+    await page.locator('textarea').fill(`https://ward.example/#${text}`);
+    await page.locator('[data-action="read"]').tap();
+    const fault = page.locator('[data-fault]');
+    await expect(fault).toHaveAttribute('data-fault', reason);
+    await expect(fault).toHaveText(english[`plans:take.${reason}`]!);
+    await expect(page.locator('[data-action="take"]')).toHaveCount(0);
+    expect(await keptPlay(page)).toBe(before);
+  }
+});
+
+test('a bed of the same shape gives way only after that was said; of another day only the bed comes', async ({
+  page,
+}) => {
+  await withBed(page, { ...FULL, child: { ...FULL.child, ageMonths: 30 } }, new Date('2026-11-27T08:40:00Z'));
+  await page.goto(`/en/things-to-do/take/#${encodePlay(TYPICAL, IDEA_ORDER, THING_ORDER)}`);
+  await expect(page.locator('[data-replaces]')).toBeVisible();
+  await expect(page.locator('[data-other-day]')).toHaveAttribute('data-other-day', TYPICAL.day);
+  await page.locator('[data-action="take"]').tap();
+  await expect(page.locator('[data-taken]')).toHaveAttribute('data-taken', 'bed');
+  const { beds } = JSON.parse((await keptPlay(page))!) as { beds: PlayBed[] };
+  expect(beds).toHaveLength(1);
+  expect(beds[0]).toMatchObject({ day: '2026-11-27', child: TYPICAL.child });
+  expect(beds[0]).not.toHaveProperty('plan');
+});
+
+test('scene 14: from the plan to the card of that moment, with its idea and what staff do', async ({
+  page,
+}) => {
+  await withBed(page, FULL);
+  await page.goto('/en/things-to-do/plan/');
+  const [moment] = FULL.sketch.moments.filter(({ procedure }) => procedure === 'bandage');
+  await page.locator(`[data-moment-card="${moment!.id}"]`).tap();
+  await page.waitForURL(`**/things-to-do/moment/#${moment!.id}`);
+  const card = page.locator('[data-moment-card]');
+  await expect(card).toHaveAttribute('data-moment-card', 'six');
+  await expect(card.locator('[data-moment]')).toHaveAttribute('data-moment', moment!.id);
+  const kept = FULL.plan!.filter(({ window }) => window === moment!.id).map(({ idea }) => idea);
+  expect(kept.length).toBeGreaterThan(0);
+  const shown = card.locator('[data-phase="during"] [data-idea]');
+  await expect(shown).toHaveCount(kept.length);
+  for (const idea of kept)
+    await expect(card.locator(`[data-phase="during"] [data-idea="${idea}"]`)).toBeVisible();
+  for (const { id, who } of momentCard(FULL.child.ageMonths).before)
+    await expect(card.locator(`[data-phase="before"] [data-step="${id}"]`)).toHaveAttribute('data-who', who);
+  expect(await pagesOf(page)).toEqual({ count: 1, millimetres: [148, 210] });
+});
+
+test.describe('without script', () => {
+  test.use({ javaScriptEnabled: false });
+  test('the card for every age is there as plain text', async ({ page }) => {
+    await page.goto('/en/things-to-do/moment/');
+    for (const month of [12, 40, 80, 120, 170])
+      for (const { id } of momentCard(month).during)
+        await expect(page.locator(`[data-step="${id}"]`).first()).toBeVisible();
+    await expect(page.locator('[data-phase]')).toHaveCount(15);
+  });
+});
+
+for (const [language, light, ageMonths] of [
+  ['en', 'day', 88],
+  ['ar', 'night', 40],
+  // the youngest have most to be done for them
+  ['es', 'day', 20],
+] as const)
+  test(`the plan for the bed end, ${language}: one A5 sheet in two languages, full as the day may be`, async ({
+    page,
+  }) => {
+    await withBed(page, { ...FULL, child: { ...FULL.child, ageMonths } });
+    await chosen(page, { light, locale: language });
+    await page.goto(`/${language}/things-to-do/paper/`);
+    for (const spoken of [language, language === 'en' ? 'es' : 'en'])
+      await expect(page.locator(`[data-paper] [lang="${spoken}"]`).first()).toBeVisible();
+    await expect(page.locator('[data-paper] .play-picture:not([data-drawn])')).toHaveCount(0);
+    const ideas = FULL.plan!.filter(({ window }) => FULL.sketch.moments.every(({ id }) => id !== window));
+    await expect(page.locator('[data-row="idea"]')).toHaveCount(ideas.length);
+    // whoever passes the bed's end may read it
+    await expect(page.locator('[data-paper]')).not.toContainText(words(language)['play:event.medicine']!);
+    expect(await pagesOf(page)).toEqual({ count: 1, millimetres: [148, 210] });
+  });
