@@ -40,7 +40,7 @@ export type CareCard = (typeof CARE_CARDS)[number];
 export const careTexts = (words: Words, card: CareCard, half: 'family' | 'staff'): string[] =>
   counted(words, `care:${card}.${half}`);
 
-/** What a search looks through. Needs the area `why`. */
+/** What a search over topics looks through. Needs the area `why`. */
 export const findable = (words: Words) =>
   TOPIC_IDS.map((id) => ({
     id,

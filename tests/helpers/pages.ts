@@ -93,6 +93,9 @@ export const routesOf = (language: string): string[] => [
   ...['', 'bed/', 'plan/', 'ideas/', 'night/', 'code/', 'take/', 'moment/', 'paper/'].map(
     (page) => `/${language}/things-to-do/${page}`,
   ),
+  ...['', 'why-pull/', 'my-set-up/', 'going-home/', 'hill/', 'paper/', 'care/'].map(
+    (page) => `/${language}/why-and-how/${page}`,
+  ),
   ...NOT_YET.map((area) => `/${language}/${area}/`),
 ];
 

@@ -1,0 +1,10 @@
+import { chromium } from '@playwright/test';
+import { launchOptions } from './.ci/browser.mjs';
+import { serve } from './.ci/serve.mjs';
+const s = await serve(() => './build', 0, false); const b = await chromium.launch(launchOptions());
+const c = await b.newContext({serviceWorkers:'block'}); const p = await c.newPage();
+p.on('pageerror', e => console.log('ERR', e.message)); p.on('console', m => console.log(m.text()));
+await p.addInitScript(() => localStorage.setItem('bare-toes:family', JSON.stringify({role:'child',locale:'en',age:5})));
+await p.goto(`http://127.0.0.1:${s.port}/en/why-and-how/calling/`); await p.waitForTimeout(1500);
+console.log(await p.evaluate(() => [localStorage.getItem('bare-toes:family'), document.querySelector('select[name=reader]')?.value, [...document.querySelectorAll('[data-reader]')].map(x=>x.dataset.reader).join()]));
+await b.close(); await s.close();
