@@ -6,8 +6,8 @@ import { namedImportsPlugin } from './.ci/named-imports-plugin.mjs';
 /** Modules of every first page. Notes, rules, the drawing and codes are not among them: they come when needed. */
 const FIRST = new RegExp(
   [
-    'node_modules/(?!(uqr|qr|idb-keyval)/)|preload-helper',
-    'src/i18n/(?!word-files|format)|src/content/(parts|second-steps)|src/domain/(units|clock/night)',
+    'node_modules/(?!(uqr|qr|idb-keyval|minisearch)/)|preload-helper',
+    'src/i18n/(?!word-files|format|find)|src/content/(parts|second-steps)|src/domain/(units|clock/night)',
     'src/ui/(BellBar|Ribbon|paths|child-spec)|src/routes/_live/(PageFoot|WaitingReports)',
     'src/scene/(Thing|TractionScene|spec)|src/state/(family|now)',
     'src/device/(preferences|clock|has-notes|note-place)',

@@ -142,14 +142,18 @@ module.exports = {
     only(
       'i18n-words',
       '^src/i18n/',
-      ['^src/i18n/', '^src/domain/units[.]ts$', '^locales/'],
-      'Words come from locales and know no page; times come in as domain units.',
+      ['^src/i18n/', '^src/domain/(units|text/fold)[.]ts$', '^locales/'],
+      'Words come from locales and know no page; times come in as domain units, typed words are folded there.',
     ),
     packages(
       'i18n-its-package',
       '^src/i18n/',
-      [`${PACKAGES}i18next/`, '^[$]app/environment$', '^virtual:(languages|review-of-the-rest)$'],
-      'The one translator, and the list of languages the build makes.',
+      [
+        `${PACKAGES}(i18next|minisearch)/`,
+        '^[$]app/environment$',
+        '^virtual:(languages|review-of-the-rest)$',
+      ],
+      'The one translator, the one search, and the list of languages the build makes.',
     ),
     {
       name: 'words-through-i18n',

@@ -1,6 +1,7 @@
 /** Loads only the areas of words that a page needs, and makes its translator. */
 import { createInstance, type TFunction } from 'i18next';
 import { review } from 'virtual:languages';
+import type care from '#locales/en/care.json';
 import type card from '#locales/en/card.json';
 import type common from '#locales/en/common.json';
 import type ideas from '#locales/en/ideas.json';
@@ -14,9 +15,15 @@ import type say from '#locales/en/say.json';
 import type signs from '#locales/en/signs.json';
 import type steps from '#locales/en/steps.json';
 import type staff from '#locales/en/staff.json';
+import type topicsBody from '#locales/en/topics-body.json';
+import type topicsEnd from '#locales/en/topics-end.json';
+import type topicsLife from '#locales/en/topics-life.json';
+import type topicsStart from '#locales/en/topics-start.json';
+import type why from '#locales/en/why.json';
 
 export interface Areas {
   card: typeof card;
+  care: typeof care;
   common: typeof common;
   ideas: typeof ideas;
   look: typeof look;
@@ -29,6 +36,11 @@ export interface Areas {
   signs: typeof signs;
   staff: typeof staff;
   steps: typeof steps;
+  'topics-body': typeof topicsBody;
+  'topics-end': typeof topicsEnd;
+  'topics-life': typeof topicsLife;
+  'topics-start': typeof topicsStart;
+  why: typeof why;
 }
 export type Area = keyof Areas;
 

@@ -59,7 +59,7 @@ function classOf(sign: SignId, answer: string): string {
 export const resultAddress = (language: string, sign: SignId, answer = 'different'): string =>
   `/${language}/look/${SIGNS[sign].part}/${sign}/${answer === 'different' ? '' : `${answer}/`}`;
 
-const NOT_YET = ['our-day', 'why-and-how'];
+const NOT_YET = ['our-day'];
 /** One address of every kind of route, and each class of result; without the language chooser at `/`. */
 export const routesOf = (language: string): string[] => [
   `/${language}/#choose`,
@@ -92,6 +92,9 @@ export const routesOf = (language: string): string[] => [
   `/${language}/try-it/`,
   ...['', 'bed/', 'plan/', 'ideas/', 'night/', 'code/', 'take/', 'moment/', 'paper/'].map(
     (page) => `/${language}/things-to-do/${page}`,
+  ),
+  ...['', 'why-pull/', 'my-set-up/', 'going-home/', 'hill/', 'paper/', 'care/'].map(
+    (page) => `/${language}/why-and-how/${page}`,
   ),
   ...NOT_YET.map((area) => `/${language}/${area}/`),
 ];

@@ -1,0 +1,50 @@
+/** What a topic says, and to whom. */
+import { TOPIC_IDS, areaOf, type Reader, type TopicId } from '#content/topics.ts';
+import type { Words } from '#i18n/words.ts';
+
+type Translate = (key: string, options?: Record<string, unknown>) => string;
+/** Keys made from ids are checked by tests/rules (every topic has every cell), not by the type checker. */
+const translate = (words: Words): Translate => words.t as unknown as Translate;
+
+export const topicTitle = (words: Words, topic: TopicId): string =>
+  translate(words)(`why:topic.${topic}.title`);
+
+/** An empty text would be taken for a missing one, and its key returned. */
+const MISSING = '\u0000';
+/** More thoughts than this in one text would be too many. */
+const MOST = 16;
+/** The texts under a key that are counted from 1, in their order; `why` last, where there is one. */
+function counted(words: Words, key: string): string[] {
+  const found: string[] = [];
+  for (const part of [...Array.from({ length: MOST }, (_, at) => String(at + 1)), 'why']) {
+    const text = translate(words)(`${key}.${part}`, { defaultValue: MISSING });
+    if (text !== MISSING) found.push(text);
+  }
+  return found;
+}
+
+/** What is told to one reader, a thought at a time. Needs the topic's area. */
+export const toldTo = (words: Words, topic: TopicId, reader: Reader): string[] =>
+  counted(words, `${areaOf(topic)}:${topic}.${reader}`);
+export const cautionsOf = (words: Words, topic: TopicId): string[] =>
+  counted(words, `${areaOf(topic)}:${topic}.cautions`);
+export const canAsk = (words: Words, topic: TopicId): string[] =>
+  counted(words, `${areaOf(topic)}:${topic}.canAsk`);
+export const topicShows = (words: Words, topic: TopicId): string =>
+  translate(words)(`${areaOf(topic)}:${topic}.shows`);
+
+/** The cards for the hour of a care itself. */
+export const CARE_CARDS = ['putting-on', 'skin-day', 'sheets', 'toilet'] as const;
+export type CareCard = (typeof CARE_CARDS)[number];
+/** One half of a care card, for the family or, as a reminder, for staff. Needs the area `care`. */
+export const careTexts = (words: Words, card: CareCard, half: 'family' | 'staff'): string[] =>
+  counted(words, `care:${card}.${half}`);
+
+/** What a search over topics looks through. Needs the area `why`. */
+export const findable = (words: Words) =>
+  TOPIC_IDS.map((id) => ({
+    id,
+    title: topicTitle(words, id),
+    question: translate(words)(`why:topic.${id}.question`),
+    words: translate(words)(`why:topic.${id}.words`),
+  }));

@@ -1,0 +1,116 @@
+/** Why & how: found by day or by words, told to one reader, heard, tapped, tilted and printed. */
+import { expect, test, type Page } from '@playwright/test';
+import { FIRST_TILES, READERS, TOPIC_IDS } from '#content/topics.ts';
+import { chosen, scriptRuns, words } from '../helpers/pages.ts';
+
+const english = words('en');
+const page1 = '/en/why-and-how/';
+const paperOf = async (page: Page) => {
+  const paper = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+  const [, width, height] = /\/MediaBox\s*\[\s*0 0 ([\d.]+) ([\d.]+)/.exec(paper) ?? [];
+  return {
+    sheets: [...paper.matchAll(/\/Type\s*\/Page(?!s)/g)].length,
+    // points of 1/72 inch; ISO 216: A4 is 210 by 297 mm, A5 148 by 210
+    millimetres: [width, height].map((points) => Math.round((Number(points) * 25.4) / 72)),
+  };
+};
+
+test('five tiles for the first day, all thirty-three topics, and a question in plain words finds one', async ({
+  page,
+}) => {
+  await page.goto(page1);
+  await scriptRuns(page);
+  await expect(page.locator('[data-topic]')).toHaveCount(TOPIC_IDS.length);
+  await expect(page.locator('.large [data-topic]')).toHaveCount(FIRST_TILES.length);
+  await page.locator('[data-action="find"]').fill('why no sock?');
+  await expect(page.locator('[data-found]')).toBeVisible();
+  await page.locator('[data-topic="toes-bare"]').tap();
+  await page.waitForURL('**/en/why-and-how/toes-bare/');
+  await expect(page.locator('h1')).toHaveText(english['why:topic.toes-bare.title']!);
+});
+
+test('a grown-up reads the grown-up’s text; the cautions stay whoever reads', async ({ page }) => {
+  await chosen(page, { role: 'grown-up', locale: 'en', age: 5 });
+  await page.goto(`${page1}why-pull/`);
+  await scriptRuns(page);
+  const told = page.locator('[data-reader]');
+  await expect(told).toHaveCount(1);
+  await expect(told).toHaveAttribute('data-reader', 'grownUp');
+  for (const reader of READERS) {
+    await page.locator('select[name="reader"]').selectOption({ label: english[`why:reader.${reader}`]! });
+    await expect(told).toHaveAttribute('data-reader', reader);
+    await expect(told).toContainText(english[`topics-start:why-pull.${reader}.1`]!);
+    await expect(page.locator('[data-cautions]')).toContainText(english['topics-start:why-pull.cautions.1']!);
+  }
+  await page.locator('input[type="checkbox"]').check();
+  await expect(told).toBeHidden();
+  await expect(page.locator('.topic-picture svg').first()).toBeVisible();
+});
+
+test('a child’s phone opens the text of the child’s age', async ({ page }) => {
+  await chosen(page, { role: 'child', locale: 'en', age: 5 });
+  await page.goto(`${page1}calling/`);
+  await scriptRuns(page);
+  await expect(page.locator('[data-reader]')).toHaveAttribute('data-reader', 'from3');
+});
+
+test('a part that is tapped tells its job, and that only staff touch it', async ({ page }) => {
+  await page.goto(`${page1}my-set-up/`);
+  await scriptRuns(page);
+  await page.locator('[data-part-name="load"]').first().tap();
+  const told = page.locator('[data-part-told]');
+  await expect(told).toHaveAttribute('data-part-told', 'load');
+  await expect(told).toContainText(english['why:part.load']!);
+  await expect(told).toContainText(english['why:part.onlyStaff']!);
+  await page.getByRole('button', { name: english['why:partName.wheel']! }).tap();
+  await expect(told).toHaveAttribute('data-part-told', 'wheel');
+});
+
+test('the hill: steeper slides to the head, heavier to the wheel; only staff set the real bed', async ({
+  page,
+}) => {
+  await page.goto(`${page1}hill/`);
+  await scriptRuns(page);
+  await expect(page.locator('main')).toContainText(english['why:hill.onlyStaff']!);
+  const slides = page.locator('[data-slides]');
+  await page.locator('[data-slider="friction"]').fill('0');
+  await page.locator('[data-slider="rise"]').fill('60');
+  await page.locator('[data-slider="bag"]').fill('0');
+  await expect(slides).toHaveAttribute('data-slides', 'head');
+  await page.locator('[data-slider="bag"]').fill('10');
+  await page.locator('[data-slider="rise"]').fill('0');
+  await expect(slides).toHaveAttribute('data-slides', 'foot');
+  await page.locator('[data-slider="friction"]').fill('1');
+  await expect(slides).toHaveAttribute('data-slides', 'stays');
+});
+
+test('on paper: one A4 for each chosen topic in two languages, the care cards one A5 each', async ({
+  page,
+}) => {
+  await page.goto(`${page1}paper/`);
+  await scriptRuns(page);
+  await page.locator('input[name="languages"][value="two"]').check();
+  await expect(page.locator('[data-sheet]').first().locator('[lang]')).toHaveCount(4);
+  await expect(page.locator('.topic-picture svg').first()).toBeVisible();
+  const topics = await paperOf(page);
+  expect(topics.millimetres).toEqual([210, 297]);
+  expect(topics.sheets).toBe(FIRST_TILES.length);
+
+  await page.goto(`${page1}care/`);
+  await scriptRuns(page);
+  await expect(page.locator('[data-care]').first().locator('[lang]')).toHaveCount(2);
+  const cards = await paperOf(page);
+  expect(cards.millimetres).toEqual([148, 210]);
+  expect(cards.sheets).toBe(4);
+});
+
+test.describe('without script', () => {
+  test.use({ javaScriptEnabled: false });
+  test('a topic is told to every reader, one under another', async ({ page }) => {
+    await page.goto(`${page1}soreness/`);
+    await expect(page.locator('[data-reader]')).toHaveCount(READERS.length);
+    await expect(page.locator('[data-reader="grownUp"]')).toContainText(
+      english['topics-start:soreness.grownUp.1']!,
+    );
+  });
+});
