@@ -3,7 +3,7 @@ import { familyKey } from './note-place.ts';
 /** A handful of choices that must be known before the first paint: kept in localStorage, or not at all. */
 export interface Preferences {
   read(): Record<string, unknown>;
-  /** False where the browser refused. */
+  /** Writes these beside what else is kept. False where the browser refused. */
   write(values: Record<string, unknown>): boolean;
   /** False where they are still there. */
   clear(): boolean;
@@ -21,7 +21,7 @@ export function browserPreferences(): Preferences {
     },
     write(values) {
       try {
-        localStorage.setItem(familyKey(), JSON.stringify(values));
+        localStorage.setItem(familyKey(), JSON.stringify({ ...this.read(), ...values }));
         return true;
       } catch {
         return false;

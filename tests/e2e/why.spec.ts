@@ -1,7 +1,8 @@
 /** Why & how: found by day or by words, told to one reader, heard, tapped, tilted and printed. */
 import { expect, test, type Page } from '@playwright/test';
 import { FIRST_TILES, READERS, TOPIC_IDS } from '#content/topics.ts';
-import { chosen, scriptRuns, words } from '../helpers/pages.ts';
+import { WARD } from '#content/ward.ts';
+import { chosen, keptNotes, scriptRuns, words } from '../helpers/pages.ts';
 
 const english = words('en');
 const page1 = '/en/why-and-how/';
@@ -45,6 +46,38 @@ test('a grown-up reads the grown-up’s text; the cautions stay whoever reads', 
   await page.locator('input[type="checkbox"]').check();
   await expect(told).toBeHidden();
   await expect(page.locator('.topic-picture svg').first()).toBeVisible();
+});
+
+test('a nurse pins three and no fourth; they stand first when the page is opened again', async ({ page }) => {
+  await page.goto(page1);
+  await scriptRuns(page);
+  await page.locator('summary', { hasText: english['why:pins.open']! }).tap();
+  const boxes = page.locator('input[name="pins"]');
+  for (const topic of ['sheets', 'poo', 'school'] as const)
+    await page.locator(`input[value="${topic}"]`).check();
+  await expect(page.getByText(english['why:pins.full']!)).toBeVisible();
+  await page.locator('input[value="visitors"]').tap();
+  await expect(boxes.and(page.locator(':checked'))).toHaveCount(3);
+  await page.reload();
+  const pinned = page.locator('[data-pinned] [data-topic]');
+  await expect(pinned).toHaveCount(3);
+  expect(await pinned.evaluateAll((all) => all.map((one) => (one as HTMLElement).dataset.topic))).toEqual([
+    'sheets',
+    'poo',
+    'school',
+  ]);
+});
+
+test('what is read is not kept; that a nurse read it with the family is, when they say so', async ({
+  page,
+}) => {
+  await chosen(page, { role: 'grown-up', locale: 'en' });
+  await page.goto(`${page1}sheets/`);
+  await scriptRuns(page);
+  expect(await keptNotes(page)).toEqual([]);
+  await page.locator('[data-action="read-together"]').tap();
+  await expect(page.locator('[data-read-together]')).toBeVisible();
+  expect(await keptNotes(page)).toMatchObject([{ kind: 'care', what: 'explained' }]);
 });
 
 test('a child’s phone opens the text of the child’s age', async ({ page }) => {
@@ -101,7 +134,9 @@ test('on paper: one A4 for each chosen topic in two languages, the care cards on
   await expect(page.locator('[data-care]').first().locator('[lang]')).toHaveCount(2);
   const cards = await paperOf(page);
   expect(cards.millimetres).toEqual([148, 210]);
-  expect(cards.sheets).toBe(4);
+  // four for the hour of a care, and one to take home
+  expect(cards.sheets).toBe(5);
+  await expect(page.locator('[data-care="skin-day"]')).toContainText(`${WARD.medicineWaitMinutes}`);
 });
 
 test.describe('without script', () => {

@@ -18,7 +18,7 @@ export const CHOICES = {
   poo: { what: ['none-today', 'hard', 'soft', 'loose'] },
   sleep: { what: ['fell-asleep', 'woke', 'nap'] },
   mood: { picture: ['curled-up', 'fists', 'hiding', 'loose', 'wide-awake'] },
-  care: { what: ['bandage', 'sheets', 'wash', 'x-ray', 'physio', 'round'] },
+  care: { what: ['bandage', 'sheets', 'wash', 'x-ray', 'physio', 'round', 'explained'] },
   visit: { who: ['family', 'friends', 'school', 'play-specialist', 'other'] },
   answer: { what: ['yes', 'no', 'later', 'ask-again', 'doctor-will-say', 'see-leaflet'] },
   'bed-note': {

@@ -91,13 +91,13 @@ describe('packed notes', () => {
     expect(() => packNotes(many)).toThrow('saw 100001');
   });
 
-  // the aim of the issue: at most 4.5 bytes a note
-  test.each(['even', 'likely'] as const)('a fortnight of two phones, %s: at most 2.5 bytes a note', (mix) => {
+  // the aim is 4.5; a word that was added after version 1 is spelled out and costs some more
+  test.each(['even', 'likely'] as const)('a fortnight of two phones, %s: at most 2.6 bytes a note', (mix) => {
     for (const seed of [1, 2, 3]) {
       const entries = fortnight(600, seed, mix);
       const packed = packNotes(entries);
       expect(unpacked(packed)).toEqual(entries);
-      expect(packed.length / 600).toBeLessThanOrEqual(2.5);
+      expect(packed.length / 600).toBeLessThanOrEqual(2.6);
     }
   });
 });
