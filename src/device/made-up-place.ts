@@ -1,6 +1,15 @@
 /** Turns the made-up child on and off: her notes, card and choices have places of their own. */
 import { clear, createStore } from 'idb-keyval';
-import { cardKey, databaseName, familyKey, isMadeUp, MADE_UP_KEY, playKey, TABLE } from './note-place.ts';
+import {
+  cardKey,
+  databaseName,
+  dayKey,
+  familyKey,
+  isMadeUp,
+  MADE_UP_KEY,
+  playKey,
+  TABLE,
+} from './note-place.ts';
 
 /** False where the browser refused. From here on every place is hers. */
 export function beginMadeUp(): boolean {
@@ -20,6 +29,7 @@ export async function endMadeUpPlaces(): Promise<void> {
     localStorage.removeItem(cardKey());
     localStorage.removeItem(familyKey());
     localStorage.removeItem(playKey());
+    localStorage.removeItem(dayKey());
     localStorage.removeItem(MADE_UP_KEY);
   } catch {
     // a browser that refuses to forget keeps her marked as made up

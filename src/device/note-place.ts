@@ -18,4 +18,5 @@ export const DAY_PREFIX = 'day-';
 export const familyKey = (): string => `bare-toes:family${suffix()}`;
 export const cardKey = (): string => `bare-toes:card${suffix()}`;
 export const playKey = (): string => `bare-toes:play${suffix()}`;
+export const dayKey = (): string => `bare-toes:day${suffix()}`;
 export const channelName = (): string => `bare-toes:notes${suffix()}`;

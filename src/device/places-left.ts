@@ -1,9 +1,11 @@
 /** Looks into every place where this site keeps something about a child, without trusting what erased it. */
 import { createStore, keys } from 'idb-keyval';
-import { cardKey, databaseName, familyKey, playKey, TABLE } from './note-place.ts';
+import { cardKey, databaseName, dayKey, familyKey, playKey, TABLE } from './note-place.ts';
 
-export async function placesLeft(): Promise<('notes' | 'card' | 'choices' | 'play')[]> {
-  const left: ('notes' | 'card' | 'choices' | 'play')[] = [];
+export type Place = 'notes' | 'card' | 'choices' | 'play' | 'day';
+
+export async function placesLeft(): Promise<Place[]> {
+  const left: Place[] = [];
   try {
     if ((await keys(createStore(databaseName(), TABLE))).length > 0) left.push('notes');
   } catch {
@@ -12,6 +14,7 @@ export async function placesLeft(): Promise<('notes' | 'card' | 'choices' | 'pla
   try {
     if (localStorage.getItem(cardKey()) !== null) left.push('card');
     if (localStorage.getItem(playKey()) !== null) left.push('play');
+    if (localStorage.getItem(dayKey()) !== null) left.push('day');
     if (localStorage.getItem(familyKey()) !== null) left.push('choices');
   } catch {
     left.push('choices');

@@ -1,0 +1,398 @@
+/** The child's day on this device: built from bed, card and plan, touched by the child, changed by the grown-up, kept. */
+import {
+  added,
+  asPlanned,
+  cameUpInDay,
+  freshId,
+  movedInDay,
+  renewed,
+  takenOff,
+  type DayBook,
+  type DayEvent,
+  type EventSource,
+  type Place,
+  type Why,
+} from '#domain/day/book.ts';
+import {
+  momentChoices,
+  offerState,
+  orderChoice,
+  type Choice,
+  type MomentChoiceId,
+} from '#domain/day/choices.ts';
+import {
+  clockAt,
+  doorsAt,
+  isNightIn,
+  pathOf,
+  skyAt,
+  stripOf,
+  type ClockFace,
+  type Doors,
+  type Sky,
+  type Step,
+} from '#domain/day/doors.ts';
+import { leadsToLook, type Feeling, type FeelingPressed } from '#domain/day/feelings.ts';
+import { bookOf, dayFactsOf, eatingFacts, type CardForDay } from '#domain/day/from-bed.ts';
+import type { DayEventId } from '#domain/day/ids.ts';
+import {
+  pressedAtEdge,
+  readKeptDay,
+  untouched,
+  usualWays,
+  type EdgePressed,
+  type KeptDay,
+  type Today,
+  type Ways,
+} from '#domain/day/kept-day.ts';
+import { modeRow, showsClock, type AgeMode } from '#domain/day/modes.ts';
+import { dayPictures, type DayPicture } from '#domain/day/pictures.ts';
+import { keptPrivate } from '#domain/day/private.ts';
+import { dayOf, type Day, type Explained, type Tile } from '#domain/day/tiles.ts';
+import { jobOf, openedDay, touched, type EdgePicture, type Job, type Tap } from '#domain/day/touch.ts';
+import { dayNumberOf } from '#domain/day/wall.ts';
+import type { PlayBed } from '#domain/play-bed/bed.ts';
+import { factsOf, nextDay, startBed, withoutCard } from '#domain/play-bed/problem.ts';
+import type { DayMinute, Fault } from '#domain/play/types.ts';
+import type { Instant } from '#domain/units.ts';
+import { DAY_EVENTS, ROUTINE } from '#content/day-events.ts';
+import { WARD_DAY } from '#content/ward-day.ts';
+import { browserDayPlace } from '#device/day-place.ts';
+import { afterSeconds, startStopwatch } from '#device/stopwatch.ts';
+import { UNDO_SECONDS } from '#domain/day/book.ts';
+import { bedsideWard } from './bedside.svelte.ts';
+import { currentCard, loadCard } from './card.svelte.ts';
+import { currentFamily } from './family.svelte.ts';
+import { currentMoment, offsetAt, readMoment } from './now.svelte.ts';
+import { openBed, openPlay, wardAt } from './play.svelte.ts';
+
+/** How many day pictures are drawn; then they begin again. */
+export const DAY_PICTURE_COUNT = 12;
+/** The day's times lie on this grid of minutes. */
+export const DAY_GRID = 5;
+/** A hard moment's choices are offered so many minutes ahead, and never before the child is told of it. */
+const CHOICES_AHEAD = 60;
+
+let kept = $state.raw<KeptDay | undefined>(undefined);
+let faults = $state.raw<readonly Fault[]>([]);
+let notKept = $state(false);
+let undo = $state.raw<{ id: string; seconds: () => number } | undefined>(undefined);
+let stopUndo: (() => void) | undefined;
+
+/** Whether the kept day was read; before that there is none. */
+export const dayIsOpen = (): boolean => kept !== undefined;
+/** What of the kept day could not be read; the rest was kept. */
+export const dayFaults = (): readonly Fault[] => faults;
+export const dayNotKept = (): boolean => notKept;
+/** How this family wants the child's pages. */
+export const dayWays = (): Ways => kept?.ways ?? usualWays(true);
+
+/** The bed as it is today; without a ticked one, the ward's usual day for the age of card or drawing. */
+function bedOfToday(today: string): PlayBed {
+  const bed = openBed();
+  if (bed) return nextDay(bed, today);
+  const card = currentCard();
+  const { age } = currentFamily();
+  return startBed('circle', today, card ? factsOf(card, age, currentMoment()) : withoutCard(age), WARD_DAY);
+}
+
+/** Completed months, as the day is shown for: the card's, the bed's, the drawing's. */
+export function dayAgeMonths(): number {
+  const { age } = currentCard() ?? {};
+  if (age) return age.years * 12 + (age.months ?? 0);
+  return openBed()?.child.ageMonths ?? currentFamily().age * 12;
+}
+
+/** What card, bed and grown-up say about today: eating, medicine minutes, hands to choose. */
+export function cardForDay(): CardForDay {
+  const told = dayFactsOf(currentCard(), dayAgeMonths(), bedsideWard().medicineWaitMinutes);
+  const now = currentMoment();
+  const eating = (openBed()?.eating ?? true) && !todayKept().nothingByMouth;
+  return { ...told, facts: eatingFacts(told.facts, eating, now) };
+}
+
+/** How the day is shown: as the family chose, or by age. */
+export const dayMode = (): AgeMode => kept?.ways.mode ?? cardForDay().mode;
+/** The mode by age alone, for whoever chooses another. */
+export const modeByAge = (): AgeMode => cardForDay().mode;
+export const dayShowsClock = (): boolean => showsClock(dayMode(), dayAgeMonths());
+
+/** The ward's day that it is now, as 2026-01-31. */
+export const dayToday = (): string => wardAt(currentMoment()).day;
+
+const freshBook = (today: string): DayBook => bookOf(bedOfToday(today), DAY_EVENTS, ROUTINE, dayMode());
+
+function keep(next: KeptDay): void {
+  kept = next;
+  notKept = !browserDayPlace().write(next);
+}
+
+/** Reads what this device keeps. Nothing of it is shown before. */
+export function openDay(): void {
+  if (kept) return;
+  readMoment();
+  loadCard();
+  openPlay();
+  const read = readKeptDay(browserDayPlace().read(), usualWays(currentFamily().shared));
+  faults = read.faults;
+  kept = read.kept;
+  followDay();
+}
+
+/** The first day that counts: when the nurse made the card, or when this device was first opened. */
+function firstDayOf(today: string): string {
+  const madeAt = currentCard()?.madeAt;
+  const days = [kept?.firstDay, madeAt === undefined ? undefined : wardAt(madeAt).day, today];
+  return days.filter((one) => one !== undefined).sort()[0] ?? today;
+}
+
+/** Brings the kept day up to bed, card, plan and date. Pages call it in an effect, so that it follows them. */
+export function followDay(): void {
+  if (!kept) return;
+  const today = dayToday();
+  const fresh = freshBook(today);
+  const book = kept.book ? renewed(kept.book, fresh, offsetAt) : fresh;
+  const firstDay = firstDayOf(today);
+  const same = kept.today?.day === today && kept.firstDay === firstDay;
+  if (same && JSON.stringify(book) === JSON.stringify(kept.book)) return;
+  keep({ ...kept, book, firstDay, today: todayKept() });
+}
+
+/** Today's touches; those of an earlier day are gone. */
+function todayKept(): Today {
+  const today = dayToday();
+  return kept?.today?.day === today ? kept.today : untouched(today);
+}
+
+/** The day as it is kept; nothing before it was read. */
+export const dayBook = (): DayBook | undefined => kept?.book;
+const laid = $derived(kept?.book && dayOf(kept.book, DAY_EVENTS, cardForDay().facts, offsetAt));
+/** The day as it stands, tiled without a gap. */
+export const dayNow = (): Day | undefined => laid;
+
+export const doorsNow = (): Doors | undefined =>
+  laid && kept?.book && doorsAt(laid, kept.book, dayMode(), currentMoment(), DAY_EVENTS, offsetAt);
+export const pathNow = (): Step[] =>
+  laid && kept?.book ? pathOf(laid, kept.book, dayMode(), currentMoment(), DAY_EVENTS) : [];
+export const stripNow = (): Tile[] => (laid ? stripOf(laid, dayMode(), currentMoment(), DAY_EVENTS) : []);
+export const skyNow = (): Sky | undefined => laid && skyAt(laid, currentMoment());
+export const clockNow = (): ClockFace => clockAt(currentMoment(), offsetAt);
+/** Whether it is night for the child. */
+export const isNightForChild = (): boolean =>
+  laid !== undefined && isNightIn(laid, currentMoment(), offsetAt);
+/** What stands elsewhere than first, as far as this age is told of it by now. */
+export function explainedNow(): Explained[] {
+  const mode = dayMode();
+  const strip = stripNow();
+  const told = ({ event, kind, is }: Explained) =>
+    is
+      ? // a care that is still "something new" is not told by having moved
+        strip.some((tile) => tile.id === event && tile.kind === kind)
+      : !(DAY_EVENTS[kind].hurts && modeRow(mode).tellAheadMinutes !== undefined);
+  return (laid?.explained ?? []).filter(
+    (one) => DAY_EVENTS[one.kind].modes.some((shown) => shown === mode) && told(one),
+  );
+}
+/** The job of the day, for who is nine to twelve. */
+export const jobNow = (): Job | undefined => jobOf(dayMode(), dayNumberOf(dayToday()) ?? 0);
+/** The row of day pictures: one for each day here; where they are to be asked for, only when they were. */
+export function dayPicturesNow(): DayPicture[] {
+  if (modeRow(dayMode()).dayPicture === 'where-wanted' && !dayWays().dayPictures) return [];
+  const today = dayToday();
+  return kept ? dayPictures(kept.firstDay ?? today, today, DAY_PICTURE_COUNT) : [];
+}
+
+/** One touch of the child. What is not possible now changes nothing, and nothing of it is a note. */
+export function touchDay(tap: Tap): void {
+  if (!kept?.book) return;
+  const today = todayKept();
+  const before = { ...openedDay(kept.book), feelings: today.feelings };
+  const after = touched(before, tap, {
+    ...{ mode: dayMode(), now: readMoment(), table: DAY_EVENTS, facts: cardForDay().facts, offsetAt },
+  });
+  if (after.book === before.book && after.feelings === before.feelings) return;
+  keep({ ...kept, book: after.book, today: { ...today, feelings: after.feelings } });
+}
+
+/** Pushes a picture through the door; for ten seconds it can be taken back. */
+export function pushThrough(id: string): void {
+  const before = kept?.book;
+  touchDay({ kind: 'push', id });
+  if (kept?.book === before) return;
+  stopUndo?.();
+  undo = { id, seconds: startStopwatch() };
+  stopUndo = afterSeconds(UNDO_SECONDS, () => (undo = undefined));
+}
+
+/** What was pushed last, while it can be taken back. */
+export const undoable = (): string | undefined => undo?.id;
+
+export function takeBack(): void {
+  if (undo) touchDay({ kind: 'take-back', id: undo.id, seconds: undo.seconds() });
+  stopUndo?.();
+  undo = undefined;
+}
+
+/** A body picture was pressed. */
+export const pressFeeling = (picture: Feeling): void => touchDay({ kind: 'feel', picture });
+/** Body pictures pressed today. */
+export const feelingsToday = (): readonly FeelingPressed[] => (kept ? todayKept().feelings : []);
+
+/** A picture at the edge was pressed; shown to the grown-up with its minute, today, and nowhere else. */
+export function pressEdge(picture: EdgePicture): void {
+  if (!kept) return;
+  const today = pressedAtEdge(todayKept(), picture, readMoment());
+  if (today !== todayKept()) keep({ ...kept, today });
+}
+export const edgeToday = (): readonly EdgePressed[] => (kept ? todayKept().edge : []);
+/** Whether the grown-up, and never the child, is led to a look at the leg. */
+export const leadsGrownUpToLook = (): boolean =>
+  leadsToLook(
+    feelingsToday(),
+    edgeToday().some(({ picture }) => picture === 'it-hurts'),
+  );
+
+/** A choice between two pictures, as it is offered now. */
+export interface Offered {
+  key: string;
+  kind: 'order' | 'moment';
+  choice: Choice;
+  /** The hard moment it belongs to. */
+  care?: Tile;
+}
+
+const orderKey = ([a, b]: Choice['options']) => `first/${[a, b].sort().join('-')}`;
+
+/** All choices of now that were not answered, whether they are offered or wait. */
+function openChoices(): Offered[] {
+  if (!laid || !kept?.book || isNightForChild()) return [];
+  const now = currentMoment();
+  const mode = dayMode();
+  const { chosen } = todayKept();
+  const minute = wardAt(now).minute;
+  const bed = bedOfToday(dayToday());
+  const grownUp = bed.sketch.grownUp.some(({ from, until }) => from <= minute && minute < until);
+  const cares = stripNow().filter(({ hurts, from, to }) => hurts && from - now <= CHOICES_AHEAD && now < to);
+  const atCares = cares.flatMap((care) =>
+    momentChoices(mode, { handsToChoose: cardForDay().handsToChoose, grownUp }).map((choice): Offered => ({
+      key: `${care.id}/${choice.id}`,
+      kind: 'moment',
+      choice,
+      care,
+    })),
+  );
+  const order = orderChoice(laid, kept.book, mode, now, DAY_EVENTS);
+  const all: Offered[] = [
+    ...atCares,
+    ...(order ? [{ key: orderKey(order.options), kind: 'order' as const, choice: order }] : []),
+  ];
+  return all.filter(({ key }) => !Object.hasOwn(chosen, key));
+}
+
+/** The choice that is offered now; nothing where it waits or was let pass three times. */
+export const offeredNow = (): Offered | undefined =>
+  openChoices().find(({ key }) => offerState(todayKept().offers[key], currentMoment()) === 'now');
+/** A choice that was let pass and may be asked for. */
+export const waitingChoice = (): Offered | undefined => openChoices()[0];
+
+/** Five seconds without an answer: it is no answer, and it is offered again later. */
+export function letPass(key: string): void {
+  if (!kept) return;
+  const today = todayKept();
+  const passed = (today.offers[key]?.passed ?? 0) + 1;
+  keep({
+    ...kept,
+    today: { ...today, offers: { ...today.offers, [key]: { passed, lastAt: readMoment() } } },
+  });
+}
+
+/** The child chose; `neither` where it may. */
+export function chooseOption(offered: Offered, option: string): void {
+  if (!kept) return;
+  if (offered.kind === 'order' && option !== 'neither') touchDay({ kind: 'first', id: option });
+  const today = todayKept();
+  keep({ ...kept, today: { ...today, chosen: { ...today.chosen, [offered.key]: option } } });
+}
+
+/** What the child chose for a hard moment today, by choice. */
+export function chosenFor(care: string): Partial<Record<MomentChoiceId, string>> {
+  const rows = Object.entries(kept ? todayKept().chosen : {});
+  return Object.fromEntries(
+    rows.flatMap(([key, option]) =>
+      key.startsWith(`${care}/`) ? [[key.slice(care.length + 1), option]] : [],
+    ),
+  );
+}
+
+function edit(change: (book: DayBook) => DayBook): void {
+  if (!kept?.book) return;
+  const book = change(kept.book);
+  if (book !== kept.book) keep({ ...kept, book });
+}
+
+const LAST_MINUTE = 24 * 60;
+const onGrid = (minute: number): DayMinute =>
+  Math.min(LAST_MINUTE - DAY_GRID, Math.max(0, DAY_GRID * Math.round(minute / DAY_GRID)));
+/** A place the kept day can hold: on the grid and over by midnight. */
+function fitting({ from, minutes }: Place): Place {
+  const begin = onGrid(from);
+  const length = Math.max(DAY_GRID, DAY_GRID * Math.round(minutes / DAY_GRID));
+  return { from: begin, minutes: Math.min(length, LAST_MINUTE - begin) };
+}
+
+export interface NewEvent extends Place {
+  kind: DayEventId;
+  source: Extract<EventSource, 'family' | 'child'>;
+  private?: boolean;
+}
+
+function eventOf(book: DayBook, { kind, source, private: own, ...place }: NewEvent): DayEvent {
+  return {
+    ...{ id: freshId(book, kind), kind, source, ...fitting(place) },
+    ...(own ? { private: true as const } : {}),
+  };
+}
+
+/** Puts something into the day. Units: minutes since the ward's midnight. */
+export const addToDay = (event: NewEvent): void => edit((book) => added(book, eventOf(book, event)));
+/** It comes now: from this minute on it stands there, and everything else makes room. */
+export const comesNow = (kind: DayEventId, minutes: number = DAY_EVENTS[kind].minutes): void =>
+  edit((book) => {
+    const { minute } = wardAt(readMoment());
+    const from = DAY_GRID * Math.floor(minute / DAY_GRID);
+    return cameUpInDay(book, eventOf(book, { kind, from, minutes, source: 'family' }), offsetAt);
+  });
+export const moveInDay = (id: string, to: Place, why: Why = 'wanted', by?: string): void =>
+  edit((book) => movedInDay(book, id, fitting(to), why, by));
+export const takeOffDay = (id: string, why: Why = 'not-today'): void =>
+  edit((book) => takenOff(book, id, why));
+export const putBackInDay = (id: string): void => edit((book) => asPlanned(book, id));
+/** Keeps a part of the day to the child, or shows it again. */
+export const keepPrivate = (id: string, yes: boolean): void =>
+  edit((book) => keptPrivate(book, id, DAY_EVENTS, yes));
+
+/** Somebody of the ward said "nothing by mouth", or ended it; what a card says stays. */
+export function holdEating(nothing: boolean): void {
+  if (kept) keep({ ...kept, today: { ...todayKept(), nothingByMouth: nothing } });
+}
+export const eatingHeld = (): boolean => kept !== undefined && todayKept().nothingByMouth;
+
+/** Changes how the child's pages are; `mode: undefined` is by age. */
+export function chooseWays(change: Partial<Ways> | { mode: undefined }): void {
+  if (!kept) return;
+  const { mode, ...rest } = { ...kept.ways, ...change };
+  keep({ ...kept, ways: { ...rest, ...(mode ? { mode } : {}) } });
+  followDay();
+}
+
+/** Takes the day and all that was pressed off this device; false where it is still there. */
+export function forgetDay(): boolean {
+  kept = undefined;
+  faults = [];
+  stopUndo?.();
+  undo = undefined;
+  return browserDayPlace().clear();
+}
+
+/** Units: universal minutes -> what the ward's wall shows, in minutes since midnight. */
+export const wardMinute = (at: Instant): DayMinute => wardAt(at).minute;
