@@ -396,3 +396,7 @@ export function forgetDay(): boolean {
 
 /** Units: universal minutes -> what the ward's wall shows, in minutes since midnight. */
 export const wardMinute = (at: Instant): DayMinute => wardAt(at).minute;
+
+/** A change by the grown-up's hand, or of the child's own time. */
+export const editDay = (change: (book: DayBook, day: Day) => DayBook): void =>
+  edit((book) => (laid ? change(book, laid) : book));

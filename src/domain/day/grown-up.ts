@@ -41,16 +41,16 @@ export interface GrownUpDay {
  * The grown-up's day in order of time, with "ask about medicine" before each care that hurts.
  *
  * Shape: everything that is not the child's own stands in `rows` or, with its reason, in `leftOut`. The night is a row
- * only while it lasts. An ask stands before whatever begins at the same minute; one for an early care of `tomorrow` stands
- * in this evening, one that was due yesterday at this day's beginning.
+ * only while it lasts. An ask stands before whatever begins at the same minute; one that was due yesterday stands at the
+ * day's beginning.
  * Units: `askMinutes` universal minutes, set by the ward.
  * Not: a name, a dose, or whether any medicine is given.
  *
  * @example grownUpDay(day, at('14:20'), minutes(45)).askNow[0]?.care // 'm-bandage-1', at 15:00
  */
-export function grownUpDay(day: Day, now: Instant, askMinutes: Minutes, tomorrow?: Day): GrownUpDay {
+export function grownUpDay(day: Day, now: Instant, askMinutes: Minutes): GrownUpDay {
   const { tiles, explained } = shownToOthers(day);
-  const asks = asksOf(tomorrow ? [day, tomorrow] : [day], askMinutes).filter(({ at }) => at < day.to);
+  const asks = asksOf([day], askMinutes);
   const isNow = ({ from, to }: Tile) => from <= now && now < to;
   const rows: DayRow[] = [
     ...asks.map((ask) => ({

@@ -79,22 +79,13 @@ describe('the list of the day', () => {
     );
   });
 
-  it('an early care of tomorrow is asked about this evening, and was asked about today where it is today’s', () => {
-    const needle = (day: string) =>
-      build(
-        added(
-          { ...TYPICAL_BOOK, day, events: [] },
-          { id: 'n', kind: 'needle', from: 20, minutes: 15, source: 'bed' },
-        ),
-      );
-    const late = inLondon('2026-11-25T23:40');
-    const evening = grownUpDay(build({ ...TYPICAL_BOOK, events: [] }), late, ASK, needle('2026-11-26'));
-    expect(evening.askNow).toEqual([
-      { care: 'n', kind: 'needle', at: inLondon('2026-11-25T23:35'), careAt: inLondon('2026-11-26T00:20') },
-    ]);
-    const today = needle('2026-11-25');
-    const ask = grownUpDay(today, today.from, ASK).rows.find((row) => row.what === 'ask');
-    expect([ask?.at, ask?.what === 'ask' && ask.state]).toEqual([today.from, 'now']);
+  it('what was due yesterday is asked about as soon as the day begins', () => {
+    const early = added(
+      { ...TYPICAL_BOOK, events: [] },
+      { id: 'n', kind: 'needle', from: 20, minutes: 15, source: 'bed' },
+    );
+    const day = build(early);
+    expect(grownUpDay(day, day.from, ASK).rows[0]).toMatchObject({ what: 'ask', at: day.from, state: 'now' });
   });
 
   it('the night is a row only while it lasts', () => {
