@@ -4,6 +4,7 @@ import { review } from 'virtual:languages';
 import type care from '#locales/en/care.json';
 import type card from '#locales/en/card.json';
 import type common from '#locales/en/common.json';
+import type day from '#locales/en/day.json';
 import type dayAdult from '#locales/en/day-adult.json';
 import type ideas from '#locales/en/ideas.json';
 import type look from '#locales/en/look.json';
@@ -26,6 +27,7 @@ export interface Areas {
   card: typeof card;
   care: typeof care;
   common: typeof common;
+  day: typeof day;
   'day-adult': typeof dayAdult;
   ideas: typeof ideas;
   look: typeof look;

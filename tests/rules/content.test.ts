@@ -16,6 +16,7 @@ import {
 } from '#content/signs.ts';
 import { SOURCES } from '#content/sources.ts';
 import { TRADE_FACTS } from '#content/trade-facts.ts';
+import { CALLS } from '#domain/day/touch.ts';
 import { ALL_SIGN_IDS, SIGN_IDS, WORRY_IDS, type SignId } from '#domain/signs/ids.ts';
 import { drawScene } from '#scene/paths.ts';
 import { DRAWN_AGES, NEUTRAL } from '#scene/spec.ts';
@@ -112,6 +113,7 @@ function wantedKeys(): { signs: string[]; say: string[]; reasons: string[] } {
       ...ALL_SIGN_IDS.flatMap((id) => (SIGN_ROWS[id]!.sided ? [id, `${id}_left`, `${id}_right`] : [id])),
       ...details,
       ...[...doubtful].map((part) => `notSure.${part}`),
+      ...CALLS.map((call) => `child.${call}`),
       'unknown',
       'together',
     ].map((key) => `say:${key}`),

@@ -13,6 +13,9 @@ import { dayOf, type DayFacts } from './tiles.ts';
 /** Always at the strip's edge, by day and by night; each opens the call button's page with its sentence. */
 export const EDGE_PICTURES = ['toes-feel-funny', 'it-hurts', 'need-toilet', 'thirsty'] as const;
 export type EdgePicture = (typeof EDGE_PICTURES)[number];
+/** Every page that tells a child to press the call button; the last says no reason, and none is needed. */
+export const CALLS = [...EDGE_PICTURES, 'please-come'] as const;
+export type CallId = (typeof CALLS)[number];
 
 /** At night nothing else is there. Source: design 5-day. */
 export const NIGHT_THINGS = ['call-button', 'resting-child', 'bedtime-story'] as const;
