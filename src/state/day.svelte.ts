@@ -14,13 +14,6 @@ import {
   type Why,
 } from '#domain/day/book.ts';
 import {
-  momentChoices,
-  offerState,
-  orderChoice,
-  type Choice,
-  type MomentChoiceId,
-} from '#domain/day/choices.ts';
-import {
   clockAt,
   doorsAt,
   isNightIn,
@@ -70,8 +63,6 @@ import { openBed, openPlay, wardAt } from './play.svelte.ts';
 export const DAY_PICTURE_COUNT = 12;
 /** The day's times lie on this grid of minutes. */
 export const DAY_GRID = 5;
-/** A hard moment's choices are offered so many minutes ahead, and never before the child is told of it. */
-const CHOICES_AHEAD = 60;
 
 let kept = $state.raw<KeptDay | undefined>(undefined);
 let faults = $state.raw<readonly Fault[]>([]);
@@ -88,7 +79,7 @@ export const dayNotKept = (): boolean => notKept;
 export const dayWays = (): Ways => kept?.ways ?? usualWays(true);
 
 /** The bed as it is today; without a ticked one, the ward's usual day for the age of card or drawing. */
-function bedOfToday(today: string): PlayBed {
+export function bedOfToday(today: string): PlayBed {
   const bed = openBed();
   if (bed) return nextDay(bed, today);
   const card = currentCard();
@@ -159,9 +150,14 @@ export function followDay(): void {
 }
 
 /** Today's touches; those of an earlier day are gone. */
-function todayKept(): Today {
+export function todayKept(): Today {
   const today = dayToday();
   return kept?.today?.day === today ? kept.today : untouched(today);
+}
+
+/** Keeps a change of today's touches. */
+export function keepToday(change: Partial<Today>): void {
+  if (kept) keep({ ...kept, today: { ...todayKept(), ...change } });
 }
 
 /** The day as it is kept; nothing before it was read. */
@@ -252,78 +248,6 @@ export const leadsGrownUpToLook = (): boolean =>
     edgeToday().some(({ picture }) => picture === 'it-hurts'),
   );
 
-/** A choice between two pictures, as it is offered now. */
-export interface Offered {
-  key: string;
-  kind: 'order' | 'moment';
-  choice: Choice;
-  /** The hard moment it belongs to. */
-  care?: Tile;
-}
-
-const orderKey = ([a, b]: Choice['options']) => `first/${[a, b].sort().join('-')}`;
-
-/** All choices of now that were not answered, whether they are offered or wait. */
-function openChoices(): Offered[] {
-  if (!laid || !kept?.book || isNightForChild()) return [];
-  const now = currentMoment();
-  const mode = dayMode();
-  const { chosen } = todayKept();
-  const minute = wardAt(now).minute;
-  const bed = bedOfToday(dayToday());
-  const grownUp = bed.sketch.grownUp.some(({ from, until }) => from <= minute && minute < until);
-  const cares = stripNow().filter(({ hurts, from, to }) => hurts && from - now <= CHOICES_AHEAD && now < to);
-  const atCares = cares.flatMap((care) =>
-    momentChoices(mode, { handsToChoose: cardForDay().handsToChoose, grownUp }).map((choice): Offered => ({
-      key: `${care.id}/${choice.id}`,
-      kind: 'moment',
-      choice,
-      care,
-    })),
-  );
-  const order = orderChoice(laid, kept.book, mode, now, DAY_EVENTS);
-  const all: Offered[] = [
-    ...atCares,
-    ...(order ? [{ key: orderKey(order.options), kind: 'order' as const, choice: order }] : []),
-  ];
-  return all.filter(({ key }) => !Object.hasOwn(chosen, key));
-}
-
-/** The choice that is offered now; nothing where it waits or was let pass three times. */
-export const offeredNow = (): Offered | undefined =>
-  openChoices().find(({ key }) => offerState(todayKept().offers[key], currentMoment()) === 'now');
-/** A choice that was let pass and may be asked for. */
-export const waitingChoice = (): Offered | undefined => openChoices()[0];
-
-/** Five seconds without an answer: it is no answer, and it is offered again later. */
-export function letPass(key: string): void {
-  if (!kept) return;
-  const today = todayKept();
-  const passed = (today.offers[key]?.passed ?? 0) + 1;
-  keep({
-    ...kept,
-    today: { ...today, offers: { ...today.offers, [key]: { passed, lastAt: readMoment() } } },
-  });
-}
-
-/** The child chose; `neither` where it may. */
-export function chooseOption(offered: Offered, option: string): void {
-  if (!kept) return;
-  if (offered.kind === 'order' && option !== 'neither') touchDay({ kind: 'first', id: option });
-  const today = todayKept();
-  keep({ ...kept, today: { ...today, chosen: { ...today.chosen, [offered.key]: option } } });
-}
-
-/** What the child chose for a hard moment today, by choice. */
-export function chosenFor(care: string): Partial<Record<MomentChoiceId, string>> {
-  const rows = Object.entries(kept ? todayKept().chosen : {});
-  return Object.fromEntries(
-    rows.flatMap(([key, option]) =>
-      key.startsWith(`${care}/`) ? [[key.slice(care.length + 1), option]] : [],
-    ),
-  );
-}
-
 function edit(change: (book: DayBook) => DayBook): void {
   if (!kept?.book) return;
   const book = change(kept.book);
@@ -373,7 +297,7 @@ export const keepPrivate = (id: string, yes: boolean): void =>
 
 /** Somebody of the ward said "nothing by mouth", or ended it; what a card says stays. */
 export function holdEating(nothing: boolean): void {
-  if (kept) keep({ ...kept, today: { ...todayKept(), nothingByMouth: nothing } });
+  keepToday({ nothingByMouth: nothing });
 }
 export const eatingHeld = (): boolean => kept !== undefined && todayKept().nothingByMouth;
 
@@ -400,3 +324,5 @@ export const wardMinute = (at: Instant): DayMinute => wardAt(at).minute;
 /** A change by the grown-up's hand, or of the child's own time. */
 export const editDay = (change: (book: DayBook, day: Day) => DayBook): void =>
   edit((book) => (laid ? change(book, laid) : book));
+/** A part of the kept day by its id. */
+export const dayEvent = (id: string): DayEvent | undefined => kept?.book?.events.find((one) => one.id === id);
