@@ -96,6 +96,7 @@ export const routesOf = (language: string): string[] => [
   ...['', 'why-pull/', 'my-set-up/', 'going-home/', 'hill/', 'paper/', 'care/'].map(
     (page) => `/${language}/why-and-how/${page}`,
   ),
+  ...['grown-up/', 'paper/', 'private/'].map((page) => `/${language}/our-day/${page}`),
   ...NOT_YET.map((area) => `/${language}/${area}/`),
 ];
 
