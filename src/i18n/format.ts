@@ -35,3 +35,12 @@ export const isolated = (text: string): string => `\u2068${text}\u2069`;
 
 /** Someone's own words, set apart: signs in them that turn the direction of what stands around are left out. */
 export const ownWords = (text: string): string => isolated(text.replace(/[\u202A-\u202E\u2066-\u2069]/g, ''));
+
+/** A language by its name in the reader's own; nothing for a tag that names none. */
+export function languageName(locale: string, tag: string): string | undefined {
+  try {
+    return new Intl.DisplayNames([locale], { type: 'language', fallback: 'none' }).of(tag);
+  } catch {
+    return undefined;
+  }
+}

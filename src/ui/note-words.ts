@@ -2,7 +2,7 @@
 import type { Entry } from '#domain/notes/entries.ts';
 import { CHOICES, QUESTIONS } from '#domain/notes/kinds.ts';
 import { detailsOf, isSignId } from '#content/signs.ts';
-import { isolated, list, number, ownWords } from '#i18n/format.ts';
+import { isolated, languageName, list, number, ownWords } from '#i18n/format.ts';
 import type { Words } from '#i18n/words.ts';
 import { detailName, signName } from './sign-words.ts';
 
@@ -14,10 +14,15 @@ const translate = (words: Words): Translate => words.t as unknown as Translate;
 export const choiceWord = (words: Words, kind: string, field: string, value: string): string =>
   translate(words)(`notes:choice.${kind}.${field}.${value}`);
 
-/** A question for the round; the family's own words come back as they are, in quotes. */
-export function questionText(words: Words, question: { ask?: string; own?: string }): string {
-  if (question.own !== undefined)
-    return translate(words)('notes:question.quoted', { text: ownWords(question.own) });
+/** A question for the round; the family's own words come back as they are, in quotes, with their language named. */
+export function questionText(words: Words, question: { ask?: string; own?: string; in?: string }): string {
+  if (question.own !== undefined) {
+    const text = ownWords(question.own);
+    const language = question.in && languageName(words.locale, question.in);
+    return language
+      ? translate(words)('notes:question.quotedIn', { text, language })
+      : translate(words)('notes:question.quoted', { text });
+  }
   const known = QUESTIONS.some((id) => id === question.ask);
   return translate(words)(known ? `notes:question.${question.ask}` : 'notes:unknown');
 }

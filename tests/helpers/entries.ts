@@ -83,6 +83,7 @@ const CONTENTS: readonly fc.Arbitrary<object>[] = [
     own: fc
       .string({ unit: 'binary', minLength: 1, maxLength: OWN_WORDS_LENGTH })
       .map((text) => `?${text}`.slice(0, OWN_WORDS_LENGTH)),
+    in: fc.option(fc.constantFrom('en', 'pt-BR', 'ar'), { nil: undefined }),
   }),
   fc.record({ kind: fc.constant('strike'), strikes: anyId }),
   fc.record({ kind: fc.constant('pair'), first: anyId, second: anyId, same: fc.boolean() }),

@@ -40,7 +40,12 @@ export type Entry = Common &
     | { kind: 'play'; idea: string; again: boolean }
     /** For the round: one of QUESTIONS, or the family's own words, which are quoted and never calculated with. */
     | { kind: 'question'; ask: string }
-    | { kind: 'question'; own: string }
+    | {
+        kind: 'question';
+        own: string;
+        /** The language of the page on which they were written, as a language tag. */
+        in?: string;
+      }
     | { kind: 'strike'; strikes: string }
     /** Two notes of two phones that look like one event: the family says whether they are. */
     | { kind: 'pair'; first: string; second: string; same: boolean }
@@ -128,7 +133,13 @@ export function parseEntry(value: unknown): Entry {
       break;
     case 'question':
       if (isText(row.ask)) return { ...common, kind: 'question', ask: row.ask };
-      if (isOwnWords(row.own)) return { ...common, kind: 'question', own: row.own };
+      if (isOwnWords(row.own))
+        return {
+          ...common,
+          kind: 'question',
+          own: row.own,
+          ...(isLanguageTag(row.in) && { in: row.in }),
+        };
       break;
     case 'strike':
       if (isText(row.strikes)) return { ...common, kind: 'strike', strikes: row.strikes };
@@ -158,6 +169,10 @@ const within = (value: number, low: number, high: number) => value >= low && val
 export const OWN_WORDS_LENGTH = 140;
 const isOwnWords = (value: unknown): value is string =>
   typeof value === 'string' && value.trim().length > 0 && value.length <= OWN_WORDS_LENGTH;
+
+/** As in BCP 47: a language, perhaps with its script or region. */
+const isLanguageTag = (value: unknown): value is string =>
+  typeof value === 'string' && /^[a-z]{2,3}(-[A-Za-z0-9]{2,8}){0,2}$/.test(value);
 
 /** A kind of chosen words, where every field holds a word this version knows. */
 function parseChosen(row: Record<string, unknown>): Chosen | undefined {

@@ -121,7 +121,13 @@ function shapeOf(entry: Entry): number {
   const whole = Number.isSafeInteger(entry.t) && Number.isSafeInteger(entry.off);
   const by = entry.by === undefined || BY.includes(entry.by);
   if (!whole || !by) return 0;
-  if (entry.kind === 'question') return SHAPES.indexOf('ask' in entry ? 'asked' : 'own-words');
+  // version 1 has no place for the language of own words
+  if (entry.kind === 'question')
+    return 'ask' in entry
+      ? SHAPES.indexOf('asked')
+      : entry.in === undefined
+        ? SHAPES.indexOf('own-words')
+        : 0;
   if (entry.kind === 'unknown') return 0;
   if (Object.hasOwn(CHOSEN, entry.kind)) {
     const known = Object.entries<number>(CHOSEN[entry.kind as ChoiceKind]).every(([field, length]) => {

@@ -8,11 +8,11 @@
  */
 import { checkOf, CHECK, lettersOf, STRANGE, written } from '../bed-card/letters.ts';
 import { SIGN_IDS, WORRY_IDS } from '../signs/ids.ts';
-import type { SignFacts } from '../signs/types.ts';
+import { rankOf } from '../signs/urgency.ts';
 import type { Instant } from '../units.ts';
 import type { Entry } from './entries.ts';
-import { openSigns } from './open.ts';
-import { openCall, sightingsOf } from './sightings.ts';
+import { openCall } from './sightings.ts';
+import type { OpenSign } from './summary.ts';
 
 const CALLS = ['none', 'told', 'bell'] as const;
 export interface SpokenFacts {
@@ -50,15 +50,20 @@ const placeOf = (sign: string): number => {
 };
 const signAt = (place: number): string => SIGN_IDS[place - 1] ?? WORRY_IDS[FROM_ABOVE - place] ?? 'unknown';
 
-/** What a parent would say first of these notes. */
+/**
+ * What a parent would say first of these notes: the most urgent, then the newest.
+ * Shape: `waiting` as `waitingFor` gives it, so that a sign set by soreness against medicine is said, too.
+ * @example spokenFacts(entries, waitingFor(summarise(entries, now, settings)), now)
+ */
 export function spokenFacts(
   entries: readonly Entry[],
-  signs: Readonly<Record<string, SignFacts>>,
+  waiting: readonly Pick<OpenSign, 'sign' | 'urgency' | 'since' | 'lastSeen'>[],
   now: Instant,
 ): SpokenFacts {
-  const open = openSigns(entries, signs);
-  const times = sightingsOf(entries).flatMap((seen) => (seen.lookedAt === undefined ? [seen.at] : []));
-  const minutes = times.length ? now - times.reduce((a, b) => Math.min(a, b), Infinity) : 0;
+  const open = [...waiting]
+    .sort((a, b) => rankOf(b.urgency) - rankOf(a.urgency) || b.lastSeen - a.lastSeen)
+    .map(({ sign }) => sign);
+  const minutes = waiting.length ? now - waiting.reduce((a, { since }) => Math.min(a, since), Infinity) : 0;
   return {
     signs: open.slice(0, 3).map((sign) => signAt(placeOf(sign))),
     more: Math.min(MOST_MORE, Math.max(0, open.length - 3)),

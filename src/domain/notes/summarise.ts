@@ -294,7 +294,9 @@ function questionsOf(past: readonly Entry[]): Summary['questions'] {
     const given = notes.flatMap((note) => answers.get(note.id) ?? []).sort((a, b) => a.t - b.t);
     const settled = given.some((answer) => !PUT_OFF.has(answer.what));
     return {
-      ...('ask' in last ? { ask: last.ask } : { own: last.own }),
+      ...('ask' in last
+        ? { ask: last.ask }
+        : { own: last.own, ...(last.in !== undefined && { in: last.in }) }),
       askedAt: last.t,
       answers: given.map(({ id, what, t }) => ({ id, what, at: t })),
       state: settled ? 'answered' : given.length ? 'put-off' : 'waiting',

@@ -105,6 +105,8 @@ export interface QuestionShown extends Counted {
   /** One of the fixed questions, or the family's own words. */
   ask?: string;
   own?: string;
+  /** The language of own words, as a language tag. */
+  in?: string;
   askedAt: Instant;
   answers: readonly { id: string; what: string; at: Instant }[];
   /** `waiting`: no answer; `put-off`: only "later", "ask again" or "the doctor will say". */

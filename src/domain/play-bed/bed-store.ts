@@ -2,7 +2,7 @@
 import type { DaySketch, Stretch } from '../play/day.ts';
 import { GRID, PLAY_FROM, PLAY_UNTIL } from '../play/feasible.ts';
 import type { Fault, Need, Permission, Placement } from '../play/types.ts';
-import { BED_SHAPES, type OwnIdea, type PlayBed } from './bed.ts';
+import { BED_SHAPES, FEARS, type Fear, type OwnIdea, type PlayBed } from './bed.ts';
 import { blame, fieldsOf, type Fields } from './fields.ts';
 import { OWN_ID, readOwnAt } from './own-idea.ts';
 
@@ -31,6 +31,8 @@ export const WISHES = ['watch', 'look-away', 'choose-then'] as const;
 export const ISOLATIONS = ['none', 'contact', 'breath'] as const;
 const LEVELS = [1, 2, 3] as const;
 const HANDS = [0, 1, 2] as const;
+const SOUNDS = [0, 1, 2] as const;
+const NO_LIMIT = 2;
 
 /** Whether it is a day of the calendar in these years, as 2026-01-31. */
 function isDay(text: string): boolean {
@@ -41,6 +43,18 @@ function isDay(text: string): boolean {
 }
 
 const byTime = (a: { from: number }, b: { from: number }) => a.from - b.from;
+
+/** What older beds do not have; what was not ticked stands in no bed, so that each bed is written in one way. */
+function heededIn(fields: Fields): Pick<PlayBed, 'fears' | 'wordless' | 'loudest'> {
+  const fears = wordsIn(fields, 'fears', FEARS) as Fear[];
+  const wordless = fields.has('wordless') && (fields.yes('wordless') ?? true);
+  const loudest = fields.has('loudest') ? (fields.choice('loudest', SOUNDS) ?? 0) : NO_LIMIT;
+  return {
+    ...(fears.length ? { fears } : {}),
+    ...(wordless ? { wordless } : {}),
+    ...(loudest < NO_LIMIT ? { loudest } : {}),
+  };
+}
 
 /** Reads words of which each counts once, in the order of the alphabet. */
 function wordsIn(fields: Fields, name: string, allowed?: readonly string[]): string[] {
@@ -159,6 +173,7 @@ function placementsIn(fields: Fields, name: string, own: readonly OwnIdea[]): Pl
 const FIELDS = [
   ...(['shape', 'day', 'child', 'freeHands', 'room', 'eating', 'permissions', 'sketch', 'limits'] as const),
   ...(['bored', 'notToday', 'own', 'pins', 'history', 'done', 'plan'] as const),
+  ...(['fears', 'wordless', 'loudest'] as const),
 ] satisfies (keyof PlayBed)[];
 
 /**
@@ -166,7 +181,8 @@ const FIELDS = [
  *
  * Shape: any value -> the bed, and everything in it that could not be read, with where, rule and what was seen. Lists of
  * words come in the order of the alphabet, what has a time in the order of the day. Where a yes or a number cannot be
- * read, the bed has the more careful one: no hand free, no eating, no screen, breath-borne isolation, things into the mouth.
+ * read, the bed has the more careful one: no hand free, no eating, no screen, breath-borne isolation, things into the
+ * mouth, nobody who speaks the child's language, no sound.
  * Units: minutes since the ward's midnight on the grid of five; waking and lights-out between 06:00 and 22:00.
  * Errors: no bed without its shape, its day, the child's age, waking and lights-out; all else goes alone.
  * Not: whether ideas and things are known, and whether the day can be planned; `windowsOf` and the planner say so.
@@ -204,6 +220,7 @@ export function readBed(value: unknown): { bed?: PlayBed; faults: Fault[] } {
     // what was done yesterday was done in the last three days
     history: { yesterday, lastThreeDays: [...new Set([...before, ...yesterday])].sort() },
     done: placementsIn(fields, 'done', own),
+    ...heededIn(fields),
     ...(fields.has('plan') ? { plan: placementsIn(fields, 'plan', own) } : {}),
   };
   const asked = {

@@ -43,6 +43,10 @@ export function eventKind(id: string): EventKind {
   return EVENT_KINDS.find((kind) => id === kind || id.startsWith(`${kind}-`)) ?? 'other';
 }
 
+/** What may frighten a child; a plan leaves out what touches it. */
+export const FEARS = ['masks', 'noise', 'dark', 'water', 'strangers', 'needles'] as const;
+export type Fear = (typeof FEARS)[number];
+
 export interface PlayBed {
   shape: BedShape;
   /** The ward's day it was ticked for, as 2026-01-31. */
@@ -55,6 +59,12 @@ export interface PlayBed {
   sketch: DaySketch;
   limits: DayProblem['limits'];
   bored: boolean;
+  /** What frightens the child; absent where nothing was ticked. */
+  fears?: readonly Fear[];
+  /** Nobody at the bed speaks the child's language; absent where somebody does. */
+  wordless?: boolean;
+  /** The loudest that play may be, all day, as an idea's `noise`; absent for no limit. */
+  loudest?: Idea['noise'];
   /** Ideas or kinds that are out for today only. */
   notToday: readonly string[];
   /** A play specialist's own; ids `own-1`, `own-2` … */

@@ -3,6 +3,7 @@ import type { BedCard } from '../bed-card/card.ts';
 import { windowsOf, type DaySketch } from '../play/day.ts';
 import type { DayProblem, Fault, Idea } from '../play/types.ts';
 import { usualLightsOut, usualScreenMinutes, type BedShape, type PlayBed } from './bed.ts';
+import { clashesOf, momentsHeeded } from './heeded.ts';
 import { ideaOf } from './own-idea.ts';
 
 /** Grown-up minutes a day that are planned without a word of the family. Source: our proposal. */
@@ -12,11 +13,17 @@ const DAY_END = 24 * 60;
 /**
  * What the planner is asked for this bed.
  *
- * Shape: a bed and the library -> the problem, and what of the day could not be used; the rest is kept.
+ * Shape: a bed and the library -> the problem, and what of the day could not be used; the rest is kept. What frightens the
+ * child, needs words that nobody shares or is too loud stands among what is never wanted.
  * Errors: none; see `faults`.
  */
 export function problemOf(bed: PlayBed, library: readonly Idea[]): { problem: DayProblem; faults: Fault[] } {
-  const { windows, events, faults } = windowsOf(bed.sketch, bed.child.ageMonths);
+  const { windows, events, faults } = windowsOf(
+    { ...bed.sketch, moments: momentsHeeded(bed) },
+    bed.child.ageMonths,
+  );
+  const ideas = [...library, ...bed.own.map(ideaOf)];
+  const unsuited = ideas.filter((idea) => clashesOf(bed, idea).length > 0).map(({ id }) => id);
   // what was done outside every window of the day holds no place in it, and is still not planned a second time
   const elsewhere = bed.done
     .filter(({ window }) => !windows.some(({ id }) => id === window))
@@ -24,8 +31,8 @@ export function problemOf(bed: PlayBed, library: readonly Idea[]): { problem: Da
   return {
     faults,
     problem: {
-      ideas: [...library, ...bed.own.map(ideaOf)],
-      child: { ...bed.child, never: [...bed.child.never, ...bed.notToday, ...elsewhere] },
+      ideas,
+      child: { ...bed.child, never: [...bed.child.never, ...bed.notToday, ...elsewhere, ...unsuited] },
       freeHands: bed.freeHands,
       room: bed.room,
       eating: bed.eating,
@@ -88,9 +95,10 @@ export function startBed(
   shape: BedShape,
   day: string,
   facts: CardFacts,
-  usual: Pick<DaySketch, 'wake' | 'quiet' | 'events'>,
+  usual: Pick<DaySketch, 'wake' | 'quiet' | 'events'> & Partial<Pick<DaySketch, 'lightsOut'>>,
 ): PlayBed {
-  const lightsOut = usualLightsOut(facts.ageMonths);
+  // where the ward's room is dark, no child's light is on
+  const lightsOut = Math.min(usualLightsOut(facts.ageMonths), usual.lightsOut ?? DAY_END);
   return {
     shape,
     day,
@@ -130,8 +138,8 @@ export function startBed(
 }
 
 /**
- * The same bed on a new day: what was planned and done moves into its history; hard moments, pins and bans of the day
- * are gone.
+ * The same bed on a new day: what was planned and done moves into its history; hard moments, pins, bans of the day and
+ * what other beds had are gone.
  */
 export function nextDay(bed: PlayBed, day: string): PlayBed {
   if (bed.day === day) return bed;
@@ -141,6 +149,7 @@ export function nextDay(bed: PlayBed, day: string): PlayBed {
     ...rest,
     day,
     sketch: { ...bed.sketch, moments: [] },
+    room: { ...bed.room, usedElsewhere: [] },
     bored: false,
     notToday: [],
     pins: [],

@@ -5,13 +5,16 @@ import { Damaged, Reader, Writer } from '../notes/coder.ts';
 import type { PlayBed } from './bed.ts';
 import { readBed } from './bed-store.ts';
 import { bedTold, TooNew, type Lists } from './version-1.ts';
+import { bedTold2, needsVersion2 } from './version-2.ts';
 
 /**
  * Letters of a code: `P`, the version, the length of the content (3), the content, zeros where it is short, the check
  * sum of all that (7). All but the content stands so in every version to come, so that an old phone can say "too new".
  */
 const OURS = 'P';
-const VERSION = 1;
+/** The versions that this one reads and writes, each for ever. */
+const TOLD = { 1: bedTold, 2: bedTold2 } as const;
+const VERSION = 2;
 const LENGTH_AT = 2;
 const LENGTH = 3;
 const HEAD = LENGTH_AT + LENGTH;
@@ -72,14 +75,15 @@ function bytesOfLetters(letters: readonly number[]): Uint8Array | undefined {
 }
 
 /**
- * Writes a bed and its plan as a code: all that another phone needs to go on planning, and no name.
+ * Writes a bed and its plan as a code: all that another phone needs to go on planning, and no name. A bed that version 1
+ * can tell is written in it, so that phones of that version read it.
  *
  * Shape: `ideaIds` and `thingIds` are lists that only grow at the end; capitals and digits, at least 72, about 250 to 400
  * for a full day.
  * Errors: throws where `readBed` finds anything to name, and for ideas and things that are not in the lists, with the
  * place and what was seen.
  *
- * @example encodePlay(bed, IDEA_ORDER, THING_ORDER) // 'P1…'
+ * @example encodePlay(bed, IDEA_ORDER, THING_ORDER) // 'P1…', with fears 'P2…'
  */
 export function encodePlay(bed: PlayBed, ideaIds: readonly string[], thingIds: readonly string[]): string {
   const { bed: whole, faults } = readBed(bed);
@@ -87,16 +91,17 @@ export function encodePlay(bed: PlayBed, ideaIds: readonly string[], thingIds: r
   if (fault || !whole)
     throw new Error(`play-bed › ${fault?.where}: ${fault?.rule}, saw ${JSON.stringify(fault?.seen)}`);
   const writer = new Writer();
-  bedTold(writer, { ideaIds, thingIds }, whole);
+  const version = needsVersion2(whole) ? 2 : 1;
+  TOLD[version](writer, { ideaIds, thingIds }, whole);
   const content = lettersOfBytes(writer.bytes());
   if (content.length > MOST_CONTENT)
     throw new Error(`play-bed › code: at most ${MOST_CONTENT} letters, saw ${content.length}`);
-  const head = OURS + ALPHABET[VERSION]! + numberIn(content.length, LENGTH);
+  const head = OURS + ALPHABET[version]! + numberIn(content.length, LENGTH);
   const text = head + content.padEnd(LEAST_CONTENT, ALPHABET[0]);
   return text + checkOf(text);
 }
 
-function contentRead(letters: readonly number[], lists: Lists): DecodedPlay {
+function contentRead(letters: readonly number[], version: keyof typeof TOLD, lists: Lists): DecodedPlay {
   const length = numberOf(letters.slice(LENGTH_AT, HEAD));
   const end = HEAD + length;
   const bytes = bytesOfLetters(letters.slice(HEAD, end));
@@ -104,7 +109,7 @@ function contentRead(letters: readonly number[], lists: Lists): DecodedPlay {
     return { ok: false, reason: 'damaged' };
   try {
     const reader = new Reader(bytes);
-    const told = bedTold(reader, lists);
+    const told = TOLD[version](reader, lists);
     if (!reader.atEnd()) return { ok: false, reason: 'damaged' };
     const { bed, faults } = readBed(told);
     return bed && !faults.length
@@ -152,8 +157,8 @@ export function decodePlay(
   const written = letters.map((letter) => ALPHABET[letter] ?? '?').join('');
   if (letters.length === whole && !strange && written.slice(-CHECK) === checkOf(written.slice(0, -CHECK))) {
     if (version > VERSION) return { ok: false, reason: 'too-new', where: 'version' };
-    return version === VERSION
-      ? contentRead(letters, { ideaIds, thingIds })
+    return version === 1 || version === 2
+      ? contentRead(letters, version, { ideaIds, thingIds })
       : { ok: false, reason: 'damaged' };
   }
   if (version < 1 || version > FIRST_DIGITS || length > MOST_CONTENT) return { ok: false, reason: 'foreign' };

@@ -1,12 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { SIGNS } from '#content/signs.ts';
 import { decodeBedCard } from '#domain/bed-card/code.ts';
 import { ALPHABET } from '#domain/bed-card/letters.ts';
+import type { Entry } from '#domain/notes/entries.ts';
+import { summarise } from '#domain/notes/summarise.ts';
+import { waitingFor } from '#domain/notes/waiting.ts';
 import { readSpokenCode, spokenCode, spokenFacts, type SpokenFacts } from '#domain/notes/spoken.ts';
 import { ALL_SIGN_IDS } from '#domain/signs/ids.ts';
 import { rankOf } from '#domain/signs/urgency.ts';
 import { anyNote } from '../../helpers/entries.ts';
+import { SETTINGS } from '../../helpers/ward-days.ts';
 import { momentOf, note } from '../../helpers/notes.ts';
 
 const anyFacts: fc.Arbitrary<SpokenFacts> = fc.record({
@@ -122,12 +125,22 @@ describe('ten letters', () => {
 
 describe('what is said of the notes', () => {
   const sign = (minute: number, id: string) => note(minute, { kind: 'sign', sign: id, answer: 'different' });
+  const said = (notes: readonly Entry[], minute: number) =>
+    spokenFacts(notes, waitingFor(summarise(notes, momentOf(minute), SETTINGS)), momentOf(minute));
+
+  test('what soreness against medicine sets is said, though nobody reported it', () => {
+    const sore = (minute: number, value: number) =>
+      note(minute, { kind: 'sore', value, scale: 'numbers', when: 'rest' });
+    const notes = [sore(0, 4), note(5, { kind: 'medicine-told' }), sore(90, 8)];
+    expect(said(notes, 100).signs).toContain('sore-after-medicine');
+    expect(said([...notes, note(99, { kind: 'nurse-looked' })], 100).signs).toEqual([]);
+  });
 
   test('the most urgent come first, however new the others are', () => {
     const notes = ['toes-cool', 'no-poo', 'band-wet', 'heel-sore', 'head-hurts'].map((id, i) =>
       sign(i * 60, id),
     );
-    const facts = spokenFacts(notes, SIGNS, momentOf(300));
+    const facts = said(notes, 300);
     expect(facts.signs[0]).toBe('toes-cool');
     expect(facts).toMatchObject({ more: 2, call: 'none', hours: 5 });
     expect(facts.signs).not.toContain('no-poo');
@@ -136,12 +149,14 @@ describe('what is said of the notes', () => {
   test('never says more urgent signs are fewer than they are', () => {
     fc.assert(
       fc.property(fc.array(anyNote, { maxLength: 12 }), (notes) => {
-        const facts = spokenFacts(notes, SIGNS, momentOf(0));
+        const facts = said(notes, 0);
         expect(readSpokenCode(spokenCode(facts))).toEqual({ ok: true, facts });
-        const ranks = facts.signs.map((id) =>
-          Object.hasOwn(SIGNS, id) ? rankOf(SIGNS[id as 'toes-cool'].urgency) : 2,
-        );
-        expect(ranks).toEqual([...ranks].sort((a, b) => b - a));
+        const waiting = waitingFor(summarise(notes, momentOf(0), SETTINGS));
+        expect(facts.signs.length + facts.more).toBe(Math.min(6, waiting.length));
+        const ranks = waiting.map(({ urgency }) => rankOf(urgency)).sort((a, b) => b - a);
+        const urgencies = new Map(waiting.map(({ sign, urgency }) => [sign, urgency]));
+        for (const [at, id] of facts.signs.entries())
+          if (id !== 'unknown') expect(rankOf(urgencies.get(id)!)).toBe(ranks[at]);
         if (facts.more) expect(facts.signs).toHaveLength(3);
       }),
       { numRuns: 500 },
@@ -150,14 +165,14 @@ describe('what is said of the notes', () => {
 
   test('a pressed button is said until a nurse looked', () => {
     const notes = [sign(0, 'toes-cool'), note(1, { kind: 'told' }), note(2, { kind: 'bell' })];
-    expect(spokenFacts(notes.slice(0, 2), SIGNS, momentOf(9)).call).toBe('told');
-    expect(spokenFacts(notes, SIGNS, momentOf(9)).call).toBe('bell');
+    expect(said(notes.slice(0, 2), 9).call).toBe('told');
+    expect(said(notes, 9).call).toBe('bell');
     const looked = [...notes, note(3, { kind: 'nurse-looked' })];
-    expect(spokenFacts(looked, SIGNS, momentOf(900))).toEqual({ signs: [], more: 0, call: 'none', hours: 0 });
+    expect(said(looked, 900)).toEqual({ signs: [], more: 0, call: 'none', hours: 0 });
   });
 
   test('a clock that was set back makes no hours less than none, and a week is 31 or more', () => {
-    expect(spokenFacts([sign(600, 'toes-cool')], SIGNS, momentOf(0)).hours).toBe(0);
-    expect(spokenFacts([sign(0, 'toes-cool')], SIGNS, momentOf(7 * 24 * 60)).hours).toBe(31);
+    expect(said([sign(600, 'toes-cool')], 0).hours).toBe(0);
+    expect(said([sign(0, 'toes-cool')], 7 * 24 * 60).hours).toBe(31);
   });
 });
