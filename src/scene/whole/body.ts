@@ -61,24 +61,6 @@ export function drawTrunk(spec: SceneSpec, g: WholeGeometry): Shape[] {
 }
 
 export function drawBlanket(g: WholeGeometry): Shape[] {
-  if (g.climbing > 0.4) {
-    // it has slipped over the near edge and hangs there: no limb can lie under it
-    const [a, b] = [g.hinge + 74, g.hinge + 142];
-    const edge = [g.flat(a, 2, 7), g.flat((a + b) / 2, 4, 9), g.flat(b, 2, 6)];
-    const hem = [0, 0.26, 0.5, 0.76, 1].map((t, i) =>
-      plus(g.flat(b + (a - b) * t, 0, 0), at(i % 2 ? 3 : -2, [62, 70, 58, 72, 50][i]!)),
-    );
-    const [from, to] = [edge[0]!, edge[2]!];
-    const fold = (t: number, long: number) => {
-      const top = plus(between(from, to, t), at(0, 8));
-      return smooth([top, plus(top, at(3, long * 0.5)), plus(top, at(-1, long))]);
-    };
-    return [
-      { d: smooth([...edge, ...hem], true, 0.7), fill: 'blanket', line: 'ink' },
-      { d: fold(0.28, 44) + fold(0.52, 34) + fold(0.76, 42), line: 'soft', weight: 1.6 },
-      { d: smooth(hem.map((q) => plus(q, at(0, -8)))), line: 'soft', weight: 1.6 },
-    ];
-  }
   const p = trunk(g);
   const down = at(0, 26);
   const cloth = [
@@ -127,7 +109,7 @@ interface Arm {
   hand: Point;
 }
 
-function drawArm(g: WholeGeometry, arm: Arm): Shape[] {
+export function drawArm(g: WholeGeometry, arm: Arm): Shape[] {
   const k = 0.7 + 0.3 * g.build.girth;
   const spine = soften(arm.shoulder, arm.elbow, arm.hand);
   const skin = tube(spine, [5.5 * k, 8 * k, 7 * k, 6.6 * k, 5.4 * k]);

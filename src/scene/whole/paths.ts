@@ -14,6 +14,7 @@ import {
 } from './body.ts';
 import { drawOtherLeg, drawPulledLeg, KNEE, legFrame } from './leg.ts';
 import { drawBag, drawBagGround, drawCord, drawPlate, drawWheel } from './pull.ts';
+import { drawOnFloor } from './on-floor.ts';
 import { drawMark, drawSlid, drawSmellAndBreath } from './marks.ts';
 
 interface View {
@@ -60,28 +61,27 @@ function spotsOf(spec: SceneSpec, g: WholeGeometry): Record<string, { x: number;
 }
 
 export function drawWhole(spec: SceneSpec, g: WholeGeometry, view: View): Picture {
+  // a child who left the bed is drawn twice: the second half lies over the foot end of the first
   const climbing = g.climbing > 0.5;
   const shapes: Shape[] = [
     ...drawBedBehind(spec, g),
-    ...drawBagGround(spec, g),
-    ...drawWheel(g),
+    ...(climbing ? [] : [...drawBagGround(spec, g), ...drawWheel(g)]),
     ...(climbing ? [] : drawOtherLeg(spec, g)),
     ...drawHeadAndNeck(spec, g),
-    ...drawPlate(g),
+    ...(climbing ? [] : drawPlate(g)),
     ...drawPulledLeg(spec, g),
     ...(climbing ? drawOtherLeg(spec, g) : []),
     ...drawTrunk(spec, g),
     ...(climbing ? [] : [...drawBlanket(g), ...drawFarArm(g)]),
     ...drawToy(g),
     ...drawBedFront(g),
-    ...(climbing ? drawBlanket(g) : []),
     ...(climbing ? drawFarArm(g) : []),
     ...drawNearArm(g),
-    ...drawCord(spec, g),
-    ...drawBag(spec, g),
+    ...(climbing ? [] : [...drawCord(spec, g), ...drawBag(spec, g)]),
     ...drawSmellAndBreath(spec, g),
     ...drawSlid(spec, g),
     ...drawMark(spec, g),
+    ...(climbing ? drawOnFloor(spec, g) : []),
   ];
   return { ...view, shapes: shapes.map((shape) => placeShape(shape, view, g.flip)), spots: spotsOf(spec, g) };
 }

@@ -5,7 +5,8 @@ import type { Degrees } from '#domain/units.ts';
 import { drawScene, layoutScene, VIEW } from '#scene/paths.ts';
 import { distance, pointsOf } from '#scene/shapes.ts';
 import { DRAWN_AGES, HAIRS, NEUTRAL, type SceneChange, type SceneSpec } from '#scene/spec.ts';
-import { FLOOR, SLIDE } from '#scene/whole/layout.ts';
+import { BED, FLOOR, SLIDE } from '#scene/whole/layout.ts';
+import { HALF } from '#scene/whole/on-floor.ts';
 
 const whole: SceneSpec = { ...NEUTRAL, camera: 'whole' };
 const deg = (value: number) => value as Degrees;
@@ -222,6 +223,40 @@ describe('the hill', () => {
     const level = geometry({ bedRaise: 0 });
     expect(raised.flat(40, 0, 0).y - raised.flat(390, 0, 0).y).toBeGreaterThan(30);
     expect(level.flat(40, 0, 0).y).toBeCloseTo(level.flat(390, 0, 0).y, 6);
+  });
+});
+
+describe('a child who left the bed', () => {
+  const { usual, different } = SIGN_PICTURES['fell-or-climbing'];
+  const shapesOf = (change: Partial<SceneSpec>) => drawScene({ ...whole, side: 'right', ...change }).shapes;
+  const pointsIn = (change: Partial<SceneSpec>, fill: string) =>
+    shapesOf(change)
+      .filter((shape) => shape.fill === fill)
+      .map((shape) => pointsOf(shape.d));
+  const lowest = (points: readonly { y: number }[]) => Math.max(...points.map((p) => p.y));
+
+  test.each(DRAWN_AGES)('at age %i is seen in two halves: over the edge, and down on the floor', (age) => {
+    const left = { age, ...usual, ...different };
+    const edge = geometry({ side: 'right', ...left }).flat(BED.head, 0, 0).y;
+    // the trunk is the one large field of the gown; sleeves are smaller
+    const trunks = pointsIn(left, 'gown')
+      .filter((field) => lowest(field) - Math.min(...field.map((p) => p.y)) > 60)
+      .map((field) => ({ x: Math.min(...field.map((p) => p.x)), low: lowest(field) }));
+    expect(trunks).toHaveLength(2);
+    const [climbing, fallen] = trunks as [(typeof trunks)[0], (typeof trunks)[0]];
+    expect(climbing.x).toBeLessThan(HALF);
+    expect(climbing.low).toBeLessThan(edge);
+    expect(fallen.x).toBeGreaterThan(HALF);
+    expect(fallen.low).toBeGreaterThan(edge + 60);
+    expect(pointsIn({ age, ...usual }, 'gown').every((field) => lowest(field) < edge)).toBe(true);
+  });
+
+  test.each(DRAWN_AGES)('at age %i keeps leg bandage and foot plate, and nothing red is seen', (age) => {
+    const left = { age, ...usual, ...different };
+    const after = (fill: string) => pointsIn(left, fill).filter((field) => field.every((p) => p.x > HALF));
+    expect(after('plate').length).toBeGreaterThan(0);
+    expect(after('band').length).toBeGreaterThan(1);
+    expect(pointsIn(left, 'red')).toEqual([]);
   });
 });
 
