@@ -1,0 +1,74 @@
+/** Cards to hold up: for who is older, without a word. */
+import { box } from '../play/brush.ts';
+import type { Shape } from '../shapes.ts';
+import { ink } from '../topics/page.ts';
+import { figure } from '../topics/people.ts';
+import { clock, curtain, hands, rail } from '../topics/things.ts';
+import { basin, bottle, cloth, drops, inBed, pan } from './parts.ts';
+
+/** The door is shut; who came to visit waits outside. */
+export const withoutVisitors = (): Shape[] => [
+  ...inBed({ x: 32, y: 60, r: 17, eyes: 'left' }, 66, 14),
+  ink.flat(box(66, 1.2, 74, 118.8), 'frame'),
+  ...figure({ who: 'other', x: 98, y: 40, r: 15, hem: 96, feet: 116, behind: true }).all,
+];
+
+/** A pad in its opened wrapper, and a drop. */
+export const period = (): Shape[] => [
+  ink.flat(box(14, 20, 106, 104), 'gown'),
+  ink.flat([14, 20, 106, 20, 106, 36, 14, 36], 'scarf', 2.4),
+  ink.soft(
+    [
+      44, 50, 52, 42, 68, 42, 76, 50, 75, 60, 92, 66, 92, 80, 75, 84, 76, 100, 68, 108, 52, 108, 44, 100, 45,
+      84, 28, 80, 28, 66, 45, 60,
+    ],
+    'white',
+    2.8,
+    0.6,
+  ),
+  { ...ink.soft([53, 54, 60, 50, 67, 54, 67, 96, 60, 100, 53, 96], 'sheet', 1.8, 0.8), dash: '3 3' },
+  ink.soft([60, 62, 68, 78, 60, 86, 52, 78], 'red', 2.2, 0.8),
+];
+
+/** A curtain that a hand of the child's holds shut. */
+const behindCurtain = (things: Shape[]): Shape[] => [
+  ...rail(0, 120, 8),
+  ...curtain(4, 116, 10, 92, 6),
+  ...things,
+];
+
+export const toiletAlone = (): Shape[] => [
+  ...behindCurtain([ink.flat(box(32, 30, 98, 84), 'white'), ...pan(56, 62, 0.36), ...bottle(84, 54, 0.26)]),
+];
+export const washAlone = (): Shape[] => [
+  ...behindCurtain([
+    ink.flat(box(28, 30, 92, 84), 'white'),
+    ...basin(58, 60, 0.46),
+    ...cloth(78, 48, 0.2, 'gown'),
+    ...drops([[44, 44]]),
+  ]),
+];
+
+/** The curtain is shut all round the bed. */
+export const curtainClosed = (): Shape[] => [
+  ink.rule(
+    [
+      [18, 96, 18, 112],
+      [102, 96, 102, 112],
+    ],
+    7,
+    'frame',
+  ),
+  ink.ring([18, 113, 5, 5, 102, 113, 5, 5], 'metal', 2.4),
+  ...rail(0, 120, 10),
+  ...curtain(6, 61, 12, 100, 4),
+  ...curtain(59, 114, 12, 100, 4),
+];
+
+/** The child needs a moment first; the nurse waits at the clock. */
+export const notNow = (): Shape[] => [
+  ...clock(24, 24, 19),
+  hands(24, 24, 19, 300, 30),
+  ...figure({ who: 'staff', x: 96, y: 40, r: 16, hem: 124, left: [86, 92, 30], right: [104, 94, 150] }).all,
+  ...inBed({ x: 38, y: 74, r: 18, eyes: 'shut', left: [44, 110, 10], right: [32, 108, 170] }, 78, 14),
+];

@@ -1,0 +1,235 @@
+/** People who come, play, and the child's own part in the day. */
+import { nearHand } from '../play/arms.ts';
+import { box } from '../play/brush.ts';
+import { childAtTray } from '../play/child.ts';
+import { story } from '../play/paper-things.ts';
+import type { Shape } from '../shapes.ts';
+import { ink, small } from '../topics/page.ts';
+import { figure, head, headBehind } from '../topics/people.ts';
+import { arcs, clock, door, hands, sun, toes, toy, windowOf } from '../topics/things.ts';
+import { ball, bubble, microphone, pencil, together } from './parts.ts';
+
+/** Somebody comes with a box of things to play with. */
+export const playVisit = (): Shape[] => {
+  const f = figure({
+    who: 'other',
+    x: 60,
+    y: 30,
+    r: 19,
+    hem: 124,
+    left: [20, 96, 20],
+    right: [100, 96, 160],
+  });
+  return [
+    ...f.body,
+    ...toy(38, 64, 0.36),
+    ...ball(66, 66, 12),
+    ink.flat([78, 52, 90, 50, 92, 80, 80, 80], 'wet', 2.4),
+    ink.flat([16, 74, 104, 74, 98, 116, 22, 116], 'plate'),
+    ink.rule([[18, 84, 102, 84]], 2.2),
+    ...f.arms,
+  ];
+};
+
+/** Things to play with. */
+export const play = (): Shape[] => [
+  ...toy(42, 44, 0.62),
+  ink.flat(box(66, 62, 94, 88), 'wet'),
+  ink.flat(box(74, 36, 100, 62), 'band'),
+  ink.flat(box(12, 84, 40, 110), 'band'),
+  ...ball(72, 98, 15),
+  ink.flat([90, 100, 96, 90, 108, 90, 114, 100, 114, 110, 86, 110, 86, 100], 'scarf', 2.6),
+  ink.ring([94, 111, 5, 5, 108, 111, 5, 5], 'ink', 2),
+];
+
+export const school = (): Shape[] => {
+  const c = childAtTray(
+    { x: 60, y: 30, r: 20, eyes: 'down', right: [86, 84, 150, 'fist'], left: [28, 92, 20] },
+    9,
+  );
+  return [...c.behind, ...story(small(56, 92, 0.5)), ...c.arms, ...pencil(76, 80, 0.3, 30)];
+};
+
+/** The door opens, and somebody from home comes in. */
+export const visitor = (): Shape[] => {
+  const f = figure({
+    who: 'grown',
+    x: 60,
+    y: 42,
+    r: 17,
+    hem: 124,
+    left: [26, 44, -100, 'spread'],
+    right: [88, 90, 80],
+  });
+  return [
+    ...door(30, 12, 62, 119, 0.28),
+    ...f.all,
+    ink.flat(box(78, 96, 104, 118), 'band', 2.8),
+    ink.stroke([84, 96, 86, 86, 96, 86, 98, 96], 2.8),
+  ];
+};
+
+/** The phone with a face from home. */
+export const callHome = (): Shape[] => [
+  ink.soft([30, 4, 86, 4, 90, 8, 90, 110, 86, 114, 30, 114, 26, 110, 26, 8], 'ink', 3, 0.4),
+  ink.flat(box(33, 14, 83, 102), 'tear', 2),
+  ...head('grown', { x: 58, y: 52, r: 19, mouth: 'speaking' }),
+  ink.soft([34, 101, 36, 88, 50, 76, 58, 80, 66, 76, 80, 88, 82, 101], 'bag', 2.4, 0.6),
+  ...nearHand(['child', 'rest', 104, 104, 38, 220, 1]),
+  arcs(90, 30, [10, 18, 26], -40, 30, 3.6),
+];
+
+/** A film, and who looks at it. */
+export const screen = (): Shape[] => [
+  ink.flat(box(10, 6, 110, 74), 'ink', 4),
+  ink.flat(box(16, 12, 104, 68), 'tear', 2),
+  ...sun(86, 26, 6),
+  ink.soft([14, 50, 40, 44, 70, 52, 104, 46, 104, 68, 16, 68], 'wet', 2, 0.7),
+  ink.flat([44, 20, 44, 44, 26, 44], 'white', 2.2),
+  ink.flat([49, 24, 64, 44, 49, 44], 'red', 2.2),
+  ink.flat([22, 48, 68, 48, 60, 58, 30, 58], 'plate', 2.4),
+  ink.soft([16, 119, 20, 100, 34, 92, 86, 92, 100, 100, 104, 119], 'pillow', 2.6, 0.6),
+  ...headBehind('child', 60, 92, 21),
+];
+
+/** Two pictures, neither of them marked; a finger has not decided yet. */
+export const choice = (): Shape[] => [
+  ink.flats([box(5, 10, 56, 70), box(64, 10, 115, 70)], 'white'),
+  ...ball(30, 40, 17),
+  ...story(small(90, 40, 0.34)),
+  ...nearHand(['child', 'point', 60, 112, 38, -90, 1]),
+];
+
+/** Sun, cloud, rain behind a window; the child tells of it. */
+export const weatherReporter = (): Shape[] => [
+  ...windowOf(34, 6, 80, 78),
+  ...sun(54, 28, 7),
+  ink.soft([66, 38, 70, 24, 84, 18, 98, 24, 104, 38], 'white', 2.4, 0.9),
+  ink.rule(
+    [
+      [76, 56, 72, 70],
+      [88, 56, 84, 70],
+      [100, 56, 96, 70],
+    ],
+    3,
+    'wet',
+  ),
+  ...microphone(34, 76, 0.5, 40),
+  ...nearHand(['child', 'fist', 14, 108, 34, -50, 1]),
+];
+
+/** Toes are asked, too. */
+export const toeReporter = (): Shape[] => [
+  ...toes(38, 60, 0.62, -1, 2.6),
+  ...toes(86, 60, 0.62, 1, 2.6),
+  ink.soft([1.2, 88, 30, 78, 60, 84, 90, 78, 118.8, 88, 118.8, 119, 1.2, 119], 'blanket', 3, 0.6),
+  arcs(34, 52, [20, 27], -140, -60, 3.2),
+  arcs(92, 52, [20, 27], -120, -40, 3.2),
+  ...microphone(62, 78, 0.46, -4),
+  ...nearHand(['child', 'fist', 66, 114, 34, -96, 1]),
+];
+
+/** Questions are kept on a page until the doctors come. */
+export const questionKeeper = (): Shape[] => [
+  ...figure({ who: 'doctor', x: 92, y: 26, r: 15, hem: 90 }).all,
+  ink.flat([6, 40, 58, 50, 110, 40, 110, 104, 58, 114, 6, 104], 'scarf'),
+  ink.flats(
+    [
+      [12, 36, 58, 46, 58, 106, 12, 96],
+      [104, 36, 58, 46, 58, 106, 104, 96],
+    ],
+    'white',
+  ),
+  ...bubble('say', [36, 58, 28, 16], [22, 74]),
+  ...bubble('say', [36, 84, 28, 14], [50, 96]),
+  ...bubble('say', [82, 60, 28, 16], [96, 76]),
+  ...nearHand(['child', 'fist', 110, 110, 28, 200, 1]),
+  ...pencil(84, 92, 0.34, 46),
+];
+
+/** Who has the clock tells what comes next. */
+export const timeKeeper = (): Shape[] => {
+  const c = figure({
+    who: 'child',
+    x: 60,
+    y: 26,
+    r: 19,
+    hem: 124,
+    left: [24, 84, -20],
+    right: [96, 84, 200],
+  });
+  return [...c.body, ...clock(60, 82, 34), hands(60, 82, 34, 300, 60), ...c.arms];
+};
+
+/** A page about today. */
+export const dayWriter = (): Shape[] => [
+  ink.flat([4, 22, 60, 32, 116, 22, 116, 96, 60, 106, 4, 96], 'wet'),
+  ink.flats(
+    [
+      [10, 18, 60, 28, 60, 98, 10, 88],
+      [110, 18, 60, 28, 60, 98, 110, 88],
+    ],
+    'white',
+  ),
+  ...sun(34, 48, 8),
+  ink.stroke([16, 78, 28, 70, 40, 80, 54, 76], 3, 'wet'),
+  ink.rule(
+    [
+      [68, 42, 102, 36],
+      [68, 54, 102, 48],
+      [68, 66, 88, 62],
+    ],
+    3,
+    'soft',
+  ),
+  ...nearHand(['child', 'fist', 110, 108, 32, 215, 1]),
+  ...pencil(86, 80, 0.36, 44),
+];
+
+/** Somebody counts aloud with the fingers; the other listens. */
+const counted: Shape = ink.dots([30, 22, 46, 22, 62, 22], 8, 'mark');
+
+export const childCounts = (): Shape[] => [
+  ...together({ x: 36, y: 70, r: 20, mouth: 'speaking', left: [14, 66, -90, 'spread'] }, { x: 100, y: 58 }),
+  ...bubble('say', [48, 22, 62, 32], [38, 50]),
+  counted,
+];
+export const grownUpCounts = (): Shape[] => [
+  ...together(
+    { x: 34, y: 76, r: 19, eyes: 'right' },
+    { x: 100, y: 58, mouth: 'speaking', hand: [72, 52, -90, 'spread'] },
+  ),
+  ...bubble('say', [46, 22, 62, 32], [80, 54]),
+  counted,
+];
+
+/** The child's own two hands as it sees them: one squeezes, the other lies still. */
+const squeezing = (x: number, other: number, thumb: 1 | -1): Shape[] => [
+  ink.soft([1.2, 66, 30, 58, 60, 62, 90, 58, 118.8, 66, 118.8, 119, 1.2, 119], 'blanket', 3, 0.6),
+  ...nearHand(['child', 'rest', other, 92, 40, -90, -thumb as 1 | -1]),
+  ink.ring([x, 46, 23, 21], 'red'),
+  ...nearHand(['child', 'fist', x, 92, 54, -90, thumb]),
+  ink.rule(
+    [
+      [x - 26, 30, x - 33, 24],
+      [x, 18, x, 9],
+      [x + 26, 30, x + 33, 24],
+    ],
+    4,
+    'mark',
+  ),
+];
+export const leftHand = (): Shape[] => squeezing(34, 92, 1);
+export const rightHand = (): Shape[] => squeezing(86, 28, -1);
+
+/** Someone to talk to, and nobody else. */
+export const talkAlone = (): Shape[] => [
+  ...together(
+    { x: 32, y: 68, r: 19, mouth: 'speaking', eyes: 'right' },
+    { x: 98, y: 58, nurse: true, bow: 8 },
+    [],
+    14,
+  ),
+  ...bubble('say', [42, 22, 58, 34], [36, 52]),
+  ink.dots([28, 22, 42, 22, 56, 22], 7, 'mark'),
+];
