@@ -10,6 +10,13 @@ export const currentMoment = (): Instant => now;
 export const offsetAt = (at: Instant): Minutes => clock?.offset(at) ?? minutes(0);
 export const isNightNow = (): boolean => clock !== undefined && isNight(now, offsetAt(now));
 
+let darkHere = $state(false);
+/** A page that is for a dark room although it is not ten yet: a child's night begins at its own lights-out. */
+export const wantsDark = (): boolean => darkHere;
+export const wantDark = (yes: boolean): void => {
+  darkHere = yes;
+};
+
 /** Starts reading the clock; returns a way to stop. */
 export function watchClock(): () => void {
   clock ??= browserClock();

@@ -205,10 +205,10 @@ test.describe('the staff’s page', () => {
     await expect(page.locator('h1 [lang="ar"]')).toHaveText(words('ar')['common:areas.for-staff']!);
   });
 
-  test('own words stand there once, in quotes, with the word that nobody translated them', async ({
+  test('own words stand there once, in quotes, with their language, and that nobody translated them', async ({
     page,
   }) => {
-    await writtenOn(page, [noted(NOW, 30, { kind: 'question', own: 'Czy to boli?' }, 'aaaaaa-1')], {
+    await writtenOn(page, [noted(NOW, 30, { kind: 'question', own: 'Czy to boli?', in: 'pl' }, 'aaaaaa-1')], {
       wardLanguage: 'en',
     });
     await page.goto('/pl/for-staff/');
@@ -217,7 +217,12 @@ test.describe('the staff’s page', () => {
     await expect(page.locator('h1 [lang]')).toHaveCount(2);
     const text = seen(await questions.innerText());
     expect(text.match(/Czy to boli\?/g)).toHaveLength(1);
-    expect(text).toContain(english['notes:question.quoted']!.replace('{{text}}', 'Czy to boli?'));
+    expect(text).toContain(
+      english['notes:question.quotedIn']!.replace('{{text}}', 'Czy to boli?').replace(
+        '{{language}}',
+        'Polish',
+      ),
+    );
   });
 });
 

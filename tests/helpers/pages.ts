@@ -59,7 +59,6 @@ function classOf(sign: SignId, answer: string): string {
 export const resultAddress = (language: string, sign: SignId, answer = 'different'): string =>
   `/${language}/look/${SIGNS[sign].part}/${sign}/${answer === 'different' ? '' : `${answer}/`}`;
 
-const NOT_YET = ['our-day'];
 /** One address of every kind of route, and each class of result; without the language chooser at `/`. */
 export const routesOf = (language: string): string[] => [
   `/${language}/#choose`,
@@ -97,7 +96,7 @@ export const routesOf = (language: string): string[] => [
     (page) => `/${language}/why-and-how/${page}`,
   ),
   ...['grown-up/', 'paper/', 'private/'].map((page) => `/${language}/our-day/${page}`),
-  ...NOT_YET.map((area) => `/${language}/${area}/`),
+  ...['', 'call/it-hurts/', 'call/please-come/', 'story/'].map((page) => `/${language}/our-day/${page}`),
 ];
 
 /** One address for what is built alike: one place, one step. */

@@ -1,0 +1,6 @@
+import { loadWords } from '#i18n/words.ts';
+
+export const load = async ({ params }) => ({
+  words: await loadWords(params.locale, ['day', 'ideas']),
+  child: true,
+});
