@@ -3,11 +3,17 @@ import { EVENT_KINDS, type EventKind } from '#domain/play-bed/bed.ts';
 import type { DaySketch } from '#domain/play/day.ts';
 import values from './ward-day.json' with { type: 'json' };
 
-export type WardDay = Pick<DaySketch, 'wake' | 'quiet' | 'events'>;
+/** `lightsOut`: when the room is dark for everybody; smaller children's light goes out earlier. */
+export type WardDay = Pick<DaySketch, 'wake' | 'lightsOut' | 'quiet' | 'events'>;
 
+const KEYS = ['wake', 'lightsOut', 'quiet', 'events'];
+/** A day without one of these would promise a child nothing to eat. */
+const MEALS = ['breakfast', 'lunch', 'supper'] as const satisfies readonly EventKind[];
 const EARLIEST = 6 * 60;
 const LATEST = 22 * 60;
 const GRID = 5;
+/** What was wrong is said once: no comparison with it holds, so it causes no further fault. */
+const WRONG = NaN;
 
 const minuteOf = (value: unknown): number | undefined => {
   const parts = typeof value === 'string' ? /^([01]\d|2[0-3]):([0-5]\d)$/.exec(value) : null;
@@ -17,8 +23,12 @@ const minuteOf = (value: unknown): number | undefined => {
 /**
  * Reads a ward's usual day.
  *
+ * Shape: waking, lights-out, quiet times and events; the three meals are there in their order, events lie between waking
+ * and lights-out, none meets another or a quiet time.
  * Units: times of day as "07:30", lengths in minutes, both on a grid of five, from 06:00 to 22:00.
  * Errors: throws one message that names each wrong place, what is allowed there and what was seen.
+ *
+ * @example readWardDay({ wake: '7:00' }) // throws 'content/ward-day.json › wake: a time from 06:00 …, saw "7:00"' and more
  */
 export function readWardDay(input: unknown): WardDay {
   const wrong: string[] = [];
@@ -29,7 +39,7 @@ export function readWardDay(input: unknown): WardDay {
     const minute = minuteOf(value);
     if (minute !== undefined && minute >= EARLIEST && minute <= LATEST && minute % GRID === 0) return minute;
     say(where, 'a time from 06:00 to 22:00 in steps of five minutes', value);
-    return EARLIEST;
+    return WRONG;
   };
   const rows = (where: string): unknown[][] => {
     const value = row[where];
@@ -38,18 +48,32 @@ export function readWardDay(input: unknown): WardDay {
     return [];
   };
 
+  for (const key of Object.keys(row)) if (!KEYS.includes(key)) say(key, `one of ${KEYS.join('|')}`, key);
   const wake = time('wake', row.wake);
-  const quiet = rows('quiet').map(([from, until], at) => {
+  const lightsOut = time('lightsOut', row.lightsOut);
+  if (lightsOut <= wake) say('lightsOut', 'after wake', row.lightsOut);
+  const quiet = rows('quiet').map((seen, at) => {
+    const [from, until] = seen;
     const stretch = { from: time(`quiet › ${at} › 0`, from), until: time(`quiet › ${at} › 1`, until) };
-    if (stretch.until <= stretch.from) say(`quiet › ${at}`, 'an end after its beginning', [from, until]);
+    if (stretch.until <= stretch.from) say(`quiet › ${at}`, 'an end after its beginning', seen);
     return stretch;
   });
-  const events = rows('events').map(([kind, from, minutes], at) => {
-    if (!EVENT_KINDS.some((known) => known === kind))
-      say(`events › ${at} › 0`, `one of ${EVENT_KINDS.join('|')}`, kind);
-    if (typeof minutes !== 'number' || !(minutes >= GRID && minutes <= 180) || minutes % GRID !== 0)
-      say(`events › ${at} › 2`, 'minutes from 5 to 180 in steps of five', minutes);
-    return { id: kind as EventKind, from: time(`events › ${at} › 1`, from), minutes: minutes as number };
+  const events = rows('events').map((seen, at) => {
+    const [kind, from, minutes] = seen;
+    const known = EVENT_KINDS.some((one) => one === kind);
+    if (!known) say(`events › ${at} › 0`, `one of ${EVENT_KINDS.join('|')}`, kind);
+    const fits = typeof minutes === 'number' && minutes >= GRID && minutes <= 180 && minutes % GRID === 0;
+    if (!fits) say(`events › ${at} › 2`, 'minutes from 5 to 180 in steps of five', minutes);
+    const event = {
+      id: kind as EventKind,
+      from: time(`events › ${at} › 1`, from),
+      minutes: fits ? minutes : WRONG,
+    };
+    const end = event.from + event.minutes;
+    if (event.from < wake || end > lightsOut) say(`events › ${at}`, 'between wake and lightsOut', seen);
+    if (quiet.some((stretch) => event.from < stretch.until && stretch.from < end))
+      say(`events › ${at}`, 'outside the quiet times', seen);
+    return event;
   });
   [...events]
     .sort((a, b) => a.from - b.from)
@@ -59,8 +83,15 @@ export function readWardDay(input: unknown): WardDay {
         say('events', `${event.id} over before ${next.id} begins`, [event.from + event.minutes, next.from]);
     });
   if (new Set(events.map(({ id }) => id)).size < events.length) say('events', 'each kind once', row.events);
+  const meals = MEALS.map((meal) => events.find(({ id }) => id === meal)?.from);
+  MEALS.forEach((meal, at) => {
+    const [before, own] = [meals[at - 1], meals[at]];
+    if (own === undefined) say('events', `${meal} among them`, row.events);
+    else if (before !== undefined && own < before)
+      say('events', `${meal} after ${MEALS[at - 1]}`, row.events);
+  });
   if (wrong.length) throw new Error(wrong.join('\n'));
-  return { wake, quiet, events };
+  return { wake, lightsOut, quiet, events };
 }
 
 export const WARD_DAY: WardDay = readWardDay(values);
