@@ -10,6 +10,10 @@ const translate = (words: Words): Translate => words.t as unknown as Translate;
 export const topicTitle = (words: Words, topic: TopicId): string =>
   translate(words)(`why:topic.${topic}.title`);
 
+/** What one wants to know who opens the topic, in the grown-up's words. Needs the area `why`. */
+export const topicQuestion = (words: Words, topic: TopicId): string =>
+  translate(words)(`why:topic.${topic}.question`);
+
 /** An empty text would be taken for a missing one, and its key returned. */
 const MISSING = '\u0000';
 /** More thoughts than this in one text would be too many. */
