@@ -6,17 +6,17 @@ import type { Shape } from '../shapes.ts';
 import { ink } from '../topics/page.ts';
 import { head, type HeadLook } from '../topics/people.ts';
 import { arcs, curtain, rail, toes, toy } from '../topics/things.ts';
-import { basin, bottle, bubble, cloth, drops, inBed, pan, tube } from './parts.ts';
+import { basin, bottle, bubble, cloth, drops, inBed, pan, paperRoll, tube } from './parts.ts';
 
 /** The child looks down at ten bare toes that move. */
 export const toesHello = (): Shape[] => [
   ink.soft([22, 30, 24, 6, 42, 2, 78, 2, 96, 6, 98, 30], 'pillow', 2.6, 0.6),
-  ...head('child', { x: 60, y: 26, r: 18, eyes: 'down', mouth: 'smile' }),
+  ...head('child', { x: 60, y: 26, r: 18, eyes: 'down' }),
   ink.soft([8, 104, 14, 60, 40, 46, 80, 46, 106, 60, 112, 104], 'blanket', 3, 0.6),
-  ...toes(34, 82, 0.62, -1, 2.6),
-  ...toes(86, 82, 0.62, 1, 2.6),
-  arcs(28, 74, [21, 28], -140, -60, 3.4),
-  arcs(92, 74, [21, 28], -120, -40, 3.4),
+  ...toes(34, 84, 0.62, -1, 2.6),
+  ...toes(86, 84, 0.62, 1, 2.6),
+  arcs(40, 84, [20, 27], -130, -70, 3.4),
+  arcs(80, 84, [20, 27], -110, -50, 3.4),
   ink.flat([1.2, 108, 118.8, 108, 118.8, 119, 1.2, 119], 'sheet'),
 ];
 
@@ -35,28 +35,34 @@ export const wash = (): Shape[] => [
 
 /** The brush is at the teeth. */
 export const teeth = (): Shape[] => [
-  ...childHead({ x: 48, y: 56, r: 42, mouth: 'wide', eyes: 'down' }, 5),
-  ink.flat([40, 76, 58, 76, 57, 82, 41, 82], 'white', 1.8),
-  ...tube([36, 86, 64, 86, 118, 96], 6.4, 'scarf'),
-  ink.flat([34, 78, 52, 77, 53, 83, 35, 84], 'sheet', 2),
-  ...nearHand(['child', 'fist', 110, 100, 32, 196, 1]),
+  ...childHead({ x: 50, y: 50, r: 42, eyes: 'down' }, 5),
+  ink.ring([50, 78, 17, 12], 'mouth'),
+  ink.flat([37, 70, 63, 70, 61, 77, 39, 77], 'white', 2),
+  ...tube([38, 86, 62, 86, 120, 100], 6.4, 'scarf'),
+  ink.flat(box(36, 77, 58, 84), 'sheet', 2),
+  ink.rule(
+    [44, 50].map((x) => [x, 78, x, 83]),
+    1.6,
+  ),
+  ...nearHand(['child', 'fist', 114, 104, 30, 192, 1]),
 ];
 
-/** Pan and bottle stand ready, the curtain is drawn. */
+/** Pan, bottle and paper stand ready, the curtain is drawn. */
 export const toilet = (): Shape[] => [
   ...rail(0, 120, 10),
-  ...curtain(4, 116, 12, 86, 6),
-  ink.flat([1.2, 92, 118.8, 92, 118.8, 112, 1.2, 112], 'plate'),
-  ...pan(40, 74, 0.58),
-  ...bottle(94, 70, 0.44),
+  ...curtain(4, 116, 12, 70, 5),
+  ink.flat([1.2, 94, 118.8, 94, 118.8, 114, 1.2, 114], 'plate'),
+  ...paperRoll(100, 62, 0.36),
+  ...pan(40, 74, 0.6),
+  ...bottle(94, 86, 0.34),
 ];
 
-/** The child thinks of pan and bottle. */
+/** The child thinks of pan and paper. */
 export const needToilet = (): Shape[] => [
-  ...inBed({ x: 38, y: 64, r: 20, eyes: 'up', left: [34, 110, 20], right: [50, 110, 160] }),
-  ...bubble('think', [84, 34, 68, 60], [60, 52]),
-  ...pan(80, 42, 0.34),
-  ...bottle(98, 30, 0.24),
+  ...inBed({ x: 38, y: 66, r: 20, eyes: 'up', left: [34, 110, 20], right: [50, 110, 160] }),
+  ...bubble('think', [82, 34, 72, 64], [56, 52]),
+  ...pan(74, 42, 0.36),
+  ...paperRoll(102, 28, 0.22),
 ];
 
 /** Rays round the place where it is sore, under the blanket. */
@@ -71,9 +77,11 @@ const sore = (x: number, y: number): Shape =>
     'mark',
   );
 
-/** The mouth of somebody who is sad or sore. */
-const downMouth = (x: number, y: number, w: number): Shape =>
-  ink.strokes([[x - w, y + w * 0.5, x, y - w * 0.1, x + w, y + w * 0.5]], 2.4);
+/** The mouth of somebody who is sad or sore, instead of the calm one. */
+const downMouth = (x: number, y: number, w: number): Shape[] => [
+  ink.dots([x - w * 0.3, y, x + w * 0.3, y], w * 1.3, 'skin'),
+  ink.strokes([[x - w, y + w * 0.4, x, y - w * 0.2, x + w, y + w * 0.4]], 2.4),
+];
 
 export const itHurts = (): Shape[] => [
   ...inBed({ x: 46, y: 42, r: 25, eyes: 'down', mouth: 'speaking', left: [26, 96, 60], right: [70, 92, 30] }),
@@ -83,19 +91,19 @@ export const itHurts = (): Shape[] => [
 
 /** A bare foot with a feeling in its toes that does not belong there. */
 export const toesFeelFunny = (): Shape[] => [
-  ...toes(58, 84, 1.06, -1, 3),
+  ...toes(60, 66, 1.16, -1, 3),
   ink.strokes(
     [
-      [8, 62, 14, 54, 20, 62, 26, 54],
-      [24, 40, 30, 32, 36, 40, 42, 32],
-      [46, 26, 52, 18, 58, 26, 64, 18],
-      [76, 16, 82, 8, 88, 16, 94, 8],
-      [104, 40, 110, 32, 116, 40],
+      [6, 62, 11, 52, 17, 60, 22, 50],
+      [24, 50, 30, 40, 36, 48, 42, 38],
+      [44, 42, 50, 32, 56, 40, 62, 30],
+      [68, 34, 76, 20, 84, 32, 92, 18],
+      [98, 36, 106, 26, 112, 36, 117, 28],
     ],
-    3.6,
+    3.8,
     'mark',
   ),
-  ink.soft([1.2, 104, 30, 96, 60, 100, 90, 96, 118.8, 104, 118.8, 119, 1.2, 119], 'blanket', 3, 0.6),
+  ink.soft([1.2, 104, 30, 98, 60, 102, 90, 98, 118.8, 104, 118.8, 119, 1.2, 119], 'blanket', 3, 0.6),
 ];
 
 interface Body {
@@ -209,15 +217,9 @@ export const wideAwake = (): Shape[] =>
 
 /** Sadness sits on the shoulders. */
 export const sad = (): Shape[] => [
-  ...inBed(
-    { x: 60, y: 44, r: 26, eyes: 'down', tilt: -12, mouth: 'speaking', right: [82, 62, -110] },
-    118.8,
-    14,
-  ),
-  ...drops([
-    [44, 62],
-    [42, 78],
-  ]),
+  ...inBed({ x: 58, y: 44, r: 26, eyes: 'down', tilt: -10, right: [82, 64, -104] }, 118.8, 14),
+  ...downMouth(61, 60, 7),
+  ...drops([[42, 62]]),
 ];
 
 /** As the edge of the strip, for who is older. */
@@ -227,6 +229,6 @@ export const cardItHurts = (): Shape[] => [
     118.8,
     14,
   ),
+  ...downMouth(38, 57, 6),
   sore(94, 104),
-  downMouth(39, 56, 5),
 ];

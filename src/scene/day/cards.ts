@@ -3,14 +3,15 @@ import { box } from '../play/brush.ts';
 import type { Shape } from '../shapes.ts';
 import { ink } from '../topics/page.ts';
 import { figure } from '../topics/people.ts';
-import { clock, curtain, hands, rail } from '../topics/things.ts';
+import { curtain, rail } from '../topics/things.ts';
 import { basin, bottle, cloth, drops, inBed, pan } from './parts.ts';
 
-/** The door is shut; who came to visit waits outside. */
+/** The curtain is shut; who came to visit waits outside. */
 export const withoutVisitors = (): Shape[] => [
-  ...inBed({ x: 32, y: 60, r: 17, eyes: 'left' }, 66, 14),
-  ink.flat(box(66, 1.2, 74, 118.8), 'frame'),
-  ...figure({ who: 'other', x: 98, y: 40, r: 15, hem: 96, feet: 116, behind: true }).all,
+  ...inBed({ x: 32, y: 62, r: 17, eyes: 'left' }, 66, 14),
+  ...figure({ who: 'other', x: 98, y: 46, r: 14, hem: 94, feet: 116, behind: true }).all,
+  ...rail(54, 86, 6),
+  ...curtain(60, 82, 8, 116, 2),
 ];
 
 /** A pad in its opened wrapper, and a drop. */
@@ -67,8 +68,18 @@ export const curtainClosed = (): Shape[] => [
 
 /** The child needs a moment first; the nurse waits at the clock. */
 export const notNow = (): Shape[] => [
-  ...clock(24, 24, 19),
-  hands(24, 24, 19, 300, 30),
-  ...figure({ who: 'staff', x: 96, y: 40, r: 16, hem: 124, left: [86, 92, 30], right: [104, 94, 150] }).all,
-  ...inBed({ x: 38, y: 74, r: 18, eyes: 'shut', left: [44, 110, 10], right: [32, 108, 170] }, 78, 14),
+  ink.ring([26, 24, 20, 20], 'white'),
+  ink.soft([26, 24, 26, 8, 38, 12, 42, 24], 'band', 1.8, 0.6),
+  ink.rule([[26, 8, 26, 24, 42, 24]], 3),
+  ...figure({
+    who: 'doctor',
+    x: 98,
+    y: 46,
+    r: 15,
+    hem: 124,
+    left: [92, 98, 30],
+    right: [104, 100, 150],
+    eyes: 'left',
+  }).all,
+  ...inBed({ x: 40, y: 74, r: 18, eyes: 'shut' }, 78, 14),
 ];

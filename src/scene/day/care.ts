@@ -5,8 +5,8 @@ import { grownUp } from '../play/grown-up.ts';
 import type { Shape } from '../shapes.ts';
 import { ink, small } from '../topics/page.ts';
 import { figure } from '../topics/people.ts';
-import { toes, toy } from '../topics/things.ts';
-import { bubble, cloth, inBed, plaster, pulledBed, roll, together, tube } from './parts.ts';
+import { arcs, toes, toy } from '../topics/things.ts';
+import { bubble, inBed, plaster, pulledBed, roll, together, tube } from './parts.ts';
 
 /** A nurse brings a small cup and a glass of water on a tray. */
 export const medicineVisit = (): Shape[] => [
@@ -35,14 +35,14 @@ export const bandageCare = (): Shape[] => [
     2.4,
   ),
   ink.flat([50, 24, 62, 22, 70, 63, 54, 61], 'band', 2.4),
-  ...roll(48, 26, 0.34),
-  ...nearHand(['nurse', 'rest', 78, 18, 34, 172, -1]),
+  ...roll(48, 28, 0.4),
+  ...nearHand(['nurse', 'rest', 92, 20, 34, 172, -1]),
   ...nearHand(['nurse', 'rest', 36, 116, 30, -70, 1]),
 ];
 
 /** A hand lies on a sheet, a plaster on it; a nurse has a soft swab. */
 export const needle = (): Shape[] => [
-  ink.flat([1.2, 84, 118.8, 84, 118.8, 119, 1.2, 119], 'sheet'),
+  ink.flat([1.2, 66, 118.8, 66, 118.8, 119, 1.2, 119], 'sheet'),
   ...nearHand(['child', 'rest', 20, 74, 58, 0, -1]),
   ...plaster(46, 74, 0.3, 80),
   ...nearHand(['nurse', 'rest', 104, 32, 40, 160, -1]),
@@ -83,9 +83,18 @@ export const sheets = (): Shape[] => {
 /** Three of the staff stand at the end of the bed. */
 export const round = (): Shape[] => {
   const [a, b, c] = [
-    figure({ who: 'doctor', x: 24, y: 42, r: 15, hem: 124 }),
-    figure({ who: 'doctor', x: 98, y: 42, r: 15, hem: 124 }),
-    figure({ who: 'staff', x: 61, y: 36, r: 16, hem: 124, left: [50, 84, 30], right: [74, 84, 150] }),
+    figure({ who: 'doctor', x: 24, y: 42, r: 15, hem: 124, facing: 1 }),
+    figure({ who: 'doctor', x: 98, y: 42, r: 15, hem: 124, facing: -1, speaking: true }),
+    figure({
+      who: 'staff',
+      x: 61,
+      y: 36,
+      r: 16,
+      hem: 124,
+      left: [50, 84, 30],
+      right: [74, 84, 150],
+      eyes: 'right',
+    }),
   ];
   return [
     ...a.body,
@@ -102,8 +111,7 @@ export const round = (): Shape[] => {
       2,
       'soft',
     ),
-    ...b.arms,
-    ink.rule([[2, 92, 118, 92]], 7, 'frame'),
+    ...c.arms,
     ink.soft([1.2, 96, 30, 90, 60, 98, 90, 90, 118.8, 96, 118.8, 119, 1.2, 119], 'blanket', 3, 0.8),
   ];
 };
@@ -130,28 +138,18 @@ export const xRay = (): Shape[] => [
 ];
 
 /** Arms up, and out with the breath; somebody of the staff shows how. */
-export const physio = (): Shape[] => {
-  const f = figure({
-    who: 'staff',
-    x: 97,
-    y: 44,
-    r: 15,
-    hem: 124,
-    left: [80, 16, -100],
-    right: [113, 16, -80],
-  });
-  return [
-    ...inBed(
-      { x: 38, y: 62, r: 19, mouth: 'blowing', eyes: 'right', left: [12, 24, -100], right: [64, 24, -80] },
-      78,
-    ),
-    ...f.all,
-  ];
-};
+export const physio = (): Shape[] => [
+  ...together(
+    { x: 38, y: 66, r: 19, mouth: 'blowing', eyes: 'right', left: [9, 38, -130], right: [68, 36, -50] },
+    { x: 100, y: 62, nurse: true, mouth: 'blowing', hand: [86, 30, -100] },
+  ),
+  arcs(24, 60, [36, 44], -136, -104, 3.4),
+  arcs(50, 60, [36, 44], -72, -40, 3.4),
+];
 
 /** A nurse bends over bare toes and looks. */
 export const nurseLook = (): Shape[] => {
-  const n = grownUp({ x: 86, y: 36, r: 24, nurse: true, bow: 24 });
+  const n = grownUp({ x: 88, y: 34, r: 21, nurse: true, bow: 24 });
   return [
     ...n.behind,
     ...toes(26, 76, 0.66, -1, 2.6),
@@ -162,66 +160,60 @@ export const nurseLook = (): Shape[] => {
 
 /** A nurse tells of something that is still under a cloth. */
 export const surprise = (): Shape[] => [
-  ...together(
-    { x: 32, y: 76, r: 18, eyes: 'right' },
-    { x: 98, y: 62, r: 18, nurse: true, mouth: 'speaking' },
-    [],
+  ...together({ x: 32, y: 80, r: 17, eyes: 'right' }, { x: 98, y: 66, nurse: true, mouth: 'speaking' }),
+  ...bubble('say', [54, 30, 104, 56], [80, 74]),
+  ink.soft(
+    [22, 50, 30, 34, 34, 18, 46, 12, 56, 22, 72, 24, 78, 36, 86, 50, 74, 47, 64, 52, 54, 47, 44, 52, 34, 47],
+    'gown',
+    2.6,
+    0.7,
   ),
-  ...bubble('say', [56, 28, 104, 50], [80, 70]),
-  ...cloth(56, 28, 0.42, 'gown'),
-  ink.ring([56, 10, 3, 3], 'gown', 2),
+  ink.strokes(
+    [
+      [42, 22, 38, 34, 40, 44],
+      [66, 30, 70, 44],
+      [54, 28, 54, 42],
+    ],
+    2,
+  ),
 ];
 
 /** Under the lamp of the operating room: a cap for the child, cap and mask for who looks after it. */
 export const operationDay = (): Shape[] => [
-  ink.rule([[34, 0, 34, 12]], 6),
-  { ...ink.flat([16, 26, 52, 26, 62, 62, 4, 62], 'band'), line: '' },
-  ink.soft([8, 26, 18, 10, 50, 10, 60, 26], 'metal', 3, 0.6),
-  ink.dots([20, 23, 34, 23, 48, 23], 7, 'white'),
-  ...figure({ who: 'doctor', x: 92, y: 36, r: 18, hem: 124, eyes: 'left' }).body,
-  ink.soft([72, 34, 74, 16, 92, 8, 110, 16, 112, 34], 'wet', 2.6, 0.7),
-  ink.flat([77, 40, 107, 40, 105, 52, 92, 58, 79, 52], 'sheet', 2.4),
-  ...inBed({ x: 38, y: 76, r: 18, eyes: 'right', right: [64, 100, 160] }, 84),
+  ink.rule([[32, 0, 32, 12]], 6),
+  { ...ink.flat([16, 26, 48, 26, 60, 60, 4, 60], 'band'), line: '' },
+  ink.soft([8, 26, 18, 10, 46, 10, 56, 26], 'metal', 3, 0.6),
+  ink.dots([20, 23, 32, 23, 44, 23], 7, 'white'),
+  ...figure({ who: 'doctor', x: 92, y: 38, r: 19, hem: 124, eyes: 'left' }).body,
+  ink.soft([72, 30, 75, 14, 92, 9, 109, 14, 112, 30, 92, 25], 'wet', 2.6, 0.7),
+  ink.flat([76, 46, 108, 46, 104, 56, 92, 61, 80, 56], 'sheet', 2.4),
+  ...inBed({ x: 38, y: 76, r: 18, eyes: 'right' }, 84),
   ink.soft([17, 74, 20, 54, 38, 48, 56, 54, 59, 74, 38, 66], 'tear', 2.6, 0.7),
-  ...toy(64, 100, 0.28),
 ];
 
 /** Both legs are free; one of the staff has taken the cord and the weight away. */
 export const comingOut = (): Shape[] => {
   const child = figure({
     who: 'child',
-    x: 36,
+    x: 34,
     y: 30,
     r: 18,
     hem: 78,
-    left: [16, 70, 80],
-    right: [56, 70, 100],
+    left: [14, 70, 80],
+    right: [54, 70, 100],
   });
-  const nurse = figure({
-    who: 'staff',
-    x: 92,
-    y: 32,
-    r: 16,
-    hem: 124,
-    left: [84, 72, 150],
-    right: [108, 88, 140],
-  });
+  const nurse = figure({ who: 'staff', x: 84, y: 34, r: 16, hem: 124, right: [108, 58, -60, 'fist'] });
   return [
-    ink.flat([1.2, 72, 72, 72, 72, 88, 1.2, 88], 'mattress'),
+    ink.flat([1.2, 72, 66, 72, 66, 88, 1.2, 88], 'mattress'),
     ...child.body,
-    ...tube([27, 80, 27, 106], 11, 'skin'),
-    ...tube([46, 80, 46, 106], 11, 'skin'),
-    ink.soft([18, 66, 56, 66, 57, 86, 36, 80, 16, 86], 'gown', 2.6, 0.4),
-    ink.ring([25, 111, 10, 6, 48, 111, 10, 6], 'skin', 2.6),
+    ...tube([25, 80, 25, 106], 11, 'skin'),
+    ...tube([44, 80, 44, 106], 11, 'skin'),
+    ink.soft([16, 66, 54, 66, 55, 86, 34, 80, 14, 86], 'gown', 2.6, 0.4),
+    ink.ring([23, 111, 10, 6, 46, 111, 10, 6], 'skin', 2.6),
     ...child.arms,
     ...nurse.all,
-    ink.stroke([84, 76, 78, 84, 84, 92], 2.4, 'cord'),
-    small(84, 102, 0.3).soft(
-      [40, 8, 80, 8, 104, 50, 106, 100, 86, 116, 34, 116, 14, 100, 16, 50],
-      'bag',
-      3,
-      0.7,
-    ),
+    ink.stroke([108, 52, 108, 80], 2.6, 'cord'),
+    ink.flat([102, 80, 114, 80, 118, 104, 98, 104], 'bag', 2.6),
   ];
 };
 
@@ -270,6 +262,6 @@ const atTheArm = (eyes: 'right' | 'left', tilt: number, more: Shape[] = []): Sha
 
 export const watch = (): Shape[] => [
   ...atTheArm('right', 14),
-  { ...ink.rule([[66, 60, 84, 76]], 3, 'mark'), dash: '4 5' },
+  { ...ink.rule([[72, 58, 86, 74]], 3, 'mark'), dash: '4 5' },
 ];
 export const lookAway = (): Shape[] => [...atTheArm('left', -16, toy(18, 78, 0.36))];

@@ -3,10 +3,11 @@ import { nearHand } from '../play/arms.ts';
 import { box } from '../play/brush.ts';
 import { childAtTray } from '../play/child.ts';
 import { story } from '../play/paper-things.ts';
+import { softToy } from '../play/toy-things.ts';
 import type { Shape } from '../shapes.ts';
 import { ink, small } from '../topics/page.ts';
 import { figure, head, headBehind } from '../topics/people.ts';
-import { arcs, clock, door, hands, sun, toes, toy, windowOf } from '../topics/things.ts';
+import { arcs, clock, curtain, hands, rail, sun, toes, toy, windowOf } from '../topics/things.ts';
 import { ball, bubble, microphone, pencil, together } from './parts.ts';
 
 /** Somebody comes with a box of things to play with. */
@@ -14,32 +15,30 @@ export const playVisit = (): Shape[] => {
   const f = figure({
     who: 'other',
     x: 60,
-    y: 30,
-    r: 19,
+    y: 26,
+    r: 18,
     hem: 124,
-    left: [20, 96, 20],
-    right: [100, 96, 160],
+    left: [16, 104, -10],
+    right: [104, 104, 190],
   });
   return [
     ...f.body,
-    ...toy(38, 64, 0.36),
-    ...ball(66, 66, 12),
-    ink.flat([78, 52, 90, 50, 92, 80, 80, 80], 'wet', 2.4),
-    ink.flat([16, 74, 104, 74, 98, 116, 22, 116], 'plate'),
-    ink.rule([[18, 84, 102, 84]], 2.2),
+    ...toy(40, 66, 0.44),
+    ...ball(66, 70, 12),
+    ink.flat(box(80, 56, 94, 84), 'band', 2.4),
+    ink.flat([16, 82, 104, 82, 100, 117, 20, 117], 'plate'),
     ...f.arms,
   ];
 };
 
 /** Things to play with. */
 export const play = (): Shape[] => [
-  ...toy(42, 44, 0.62),
-  ink.flat(box(66, 62, 94, 88), 'wet'),
-  ink.flat(box(74, 36, 100, 62), 'band'),
-  ink.flat(box(12, 84, 40, 110), 'band'),
-  ...ball(72, 98, 15),
-  ink.flat([90, 100, 96, 90, 108, 90, 114, 100, 114, 110, 86, 110, 86, 100], 'scarf', 2.6),
-  ink.ring([94, 111, 5, 5, 108, 111, 5, 5], 'ink', 2),
+  ...softToy(small(40, 46, 0.68)),
+  ink.flat(box(70, 58, 96, 84), 'wet'),
+  ink.flat(box(76, 32, 102, 58), 'band'),
+  ...ball(34, 102, 15),
+  ink.flat([64, 98, 72, 86, 96, 86, 102, 98, 114, 98, 114, 110, 64, 110], 'scarf', 2.6),
+  ink.ring([76, 111, 6, 6, 102, 111, 6, 6], 'ink', 2),
 ];
 
 export const school = (): Shape[] => {
@@ -50,22 +49,15 @@ export const school = (): Shape[] => {
   return [...c.behind, ...story(small(56, 92, 0.5)), ...c.arms, ...pencil(76, 80, 0.3, 30)];
 };
 
-/** The door opens, and somebody from home comes in. */
+/** Two from home come in: one waves, one has brought a bag. */
 export const visitor = (): Shape[] => {
-  const f = figure({
-    who: 'grown',
-    x: 60,
-    y: 42,
-    r: 17,
-    hem: 124,
-    left: [26, 44, -100, 'spread'],
-    right: [88, 90, 80],
-  });
+  const f = figure({ who: 'grown', x: 76, y: 40, r: 19, hem: 124, right: [106, 94, 80] });
+  const s = figure({ who: 'sibling', x: 34, y: 70, r: 17, hem: 124, left: [12, 46, -100, 'spread'] });
   return [
-    ...door(30, 12, 62, 119, 0.28),
     ...f.all,
-    ink.flat(box(78, 96, 104, 118), 'band', 2.8),
-    ink.stroke([84, 96, 86, 86, 96, 86, 98, 96], 2.8),
+    ink.flat(box(94, 98, 118, 118), 'plate', 2.8),
+    ink.stroke([100, 98, 102, 88, 110, 88, 112, 98], 2.8),
+    ...s.all,
   ];
 };
 
@@ -120,13 +112,13 @@ export const weatherReporter = (): Shape[] => [
 
 /** Toes are asked, too. */
 export const toeReporter = (): Shape[] => [
-  ...toes(38, 60, 0.62, -1, 2.6),
-  ...toes(86, 60, 0.62, 1, 2.6),
-  ink.soft([1.2, 88, 30, 78, 60, 84, 90, 78, 118.8, 88, 118.8, 119, 1.2, 119], 'blanket', 3, 0.6),
-  arcs(34, 52, [20, 27], -140, -60, 3.2),
-  arcs(92, 52, [20, 27], -120, -40, 3.2),
-  ...microphone(62, 78, 0.46, -4),
-  ...nearHand(['child', 'fist', 66, 114, 34, -96, 1]),
+  ...toes(34, 52, 0.62, -1, 2.6),
+  ...toes(86, 52, 0.62, 1, 2.6),
+  ink.soft([1.2, 80, 30, 70, 60, 76, 90, 70, 118.8, 80, 118.8, 119, 1.2, 119], 'blanket', 3, 0.6),
+  arcs(40, 50, [20, 27], -130, -70, 3.2),
+  arcs(80, 50, [20, 27], -110, -50, 3.2),
+  ...microphone(60, 86, 0.44, 0),
+  ...nearHand(['child', 'fist', 62, 118, 30, -96, 1]),
 ];
 
 /** Questions are kept on a page until the doctors come. */
@@ -186,21 +178,22 @@ export const dayWriter = (): Shape[] => [
   ...pencil(86, 80, 0.36, 44),
 ];
 
-/** Somebody counts aloud with the fingers; the other listens. */
-const counted: Shape = ink.dots([30, 22, 46, 22, 62, 22], 8, 'mark');
+/** One, two, three: aloud, in no language. */
+const counted = (x: number, y: number): Shape[] => [ink.dots([x - 18, y, x, y, x + 18, y], 9, 'mark')];
 
+/** Somebody counts aloud with the fingers; the other listens. */
 export const childCounts = (): Shape[] => [
-  ...together({ x: 36, y: 70, r: 20, mouth: 'speaking', left: [14, 66, -90, 'spread'] }, { x: 100, y: 58 }),
-  ...bubble('say', [48, 22, 62, 32], [38, 50]),
-  counted,
+  ...together({ x: 46, y: 72, r: 19, mouth: 'speaking', left: [15, 66, -96, 'spread'] }, { x: 102, y: 62 }),
+  ...bubble('say', [56, 20, 68, 32], [48, 50]),
+  ...counted(56, 20),
 ];
 export const grownUpCounts = (): Shape[] => [
   ...together(
-    { x: 34, y: 76, r: 19, eyes: 'right' },
-    { x: 100, y: 58, mouth: 'speaking', hand: [72, 52, -90, 'spread'] },
+    { x: 30, y: 80, r: 17, eyes: 'right' },
+    { x: 100, y: 62, mouth: 'speaking', hand: [66, 64, -96, 'spread'] },
   ),
-  ...bubble('say', [46, 22, 62, 32], [80, 54]),
-  counted,
+  ...bubble('say', [44, 20, 68, 32], [82, 50]),
+  ...counted(44, 20),
 ];
 
 /** The child's own two hands as it sees them: one squeezes, the other lies still. */
@@ -224,12 +217,14 @@ export const rightHand = (): Shape[] => squeezing(86, 28, -1);
 
 /** Someone to talk to, and nobody else. */
 export const talkAlone = (): Shape[] => [
+  ...rail(0, 120, 8),
+  ...curtain(4, 116, 10, 76, 5),
   ...together(
-    { x: 32, y: 68, r: 19, mouth: 'speaking', eyes: 'right' },
-    { x: 98, y: 58, nurse: true, bow: 8 },
+    { x: 32, y: 72, r: 18, mouth: 'speaking', eyes: 'right' },
+    { x: 98, y: 62, nurse: true, bow: 8 },
     [],
     14,
   ),
-  ...bubble('say', [42, 22, 58, 34], [36, 52]),
-  ink.dots([28, 22, 42, 22, 56, 22], 7, 'mark'),
+  ...bubble('say', [46, 30, 56, 32], [38, 56]),
+  ink.dots([32, 30, 46, 30, 60, 30], 7, 'mark'),
 ];

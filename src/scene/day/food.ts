@@ -4,8 +4,8 @@ import { nearHand } from '../play/arms.ts';
 import { box } from '../play/brush.ts';
 import type { Shape } from '../shapes.ts';
 import { ink } from '../topics/page.ts';
-import { apple, glass, moon, mug, straw, sun } from '../topics/things.ts';
-import { bubble, drops, inBed } from './parts.ts';
+import { apple, glass, moon, mug, sun } from '../topics/things.ts';
+import { bubble, drops, inBed, tube } from './parts.ts';
 
 const table: Shape = ink.flat([1.2, 96, 118.8, 96, 118.8, 108, 1.2, 108], 'plate');
 
@@ -23,10 +23,12 @@ const spoon = (x: number, y: number, tipX: number, tipY: number): Shape[] => [
 
 /** Porridge and a warm mug; the sun comes up. */
 export const breakfast = (): Shape[] => [
-  ...sky('tear', [...sun(60, 40, 13)]),
-  ink.flat(box(16, 40, 104, 46), 'frame'),
+  ...sky('tear', [
+    ...sun(60, 30, 7),
+    ink.soft([22, 40, 22, 34, 48, 28, 74, 33, 98, 29, 98, 40], 'wet', 2.2, 0.7),
+  ]),
   table,
-  ...spoon(66, 42, 44, 66),
+  ...spoon(66, 50, 44, 66),
   ink.soft([10, 66, 70, 66, 64, 88, 52, 96, 28, 96, 16, 88], 'scarf', 3, 0.5),
   ink.ring([40, 66, 30, 8], 'band', 2.6),
   ...mug(94, 74, 0.4),
@@ -73,10 +75,16 @@ export const snack = (): Shape[] => [
 
 /** Lying, one drinks through a straw. */
 export const drink = (): Shape[] => [
-  ...childHead({ x: 46, y: 50, r: 30, eyes: 'down', mouth: 'blowing', tilt: 6 }, 5),
-  ...straw(67, 90, 0.4).map((s) => ({ ...s, d: 'M43 70L60 72L76 112' })),
-  ...glass(80, 92, 0.52, 0.7),
-  ...nearHand(['child', 'fist', 108, 104, 30, 190, 1]),
+  ...childHead({ x: 60, y: 38, r: 34, eyes: 'down', mouth: 'blowing' }, 5),
+  ...glass(60, 92, 0.56, 0.7),
+  ...tube([62, 106, 60, 60], 7, 'white'),
+  ink.rule(
+    [68, 78, 88, 98].map((y) => [58, y, 63, y - 4]),
+    3.4,
+    'red',
+  ),
+  ...nearHand(['child', 'rest', 20, 96, 34, -2, -1]),
+  ...nearHand(['child', 'rest', 100, 96, 34, 182, 1]),
 ];
 
 /** A dry mouth, and the thought of a glass of water. */

@@ -52,27 +52,25 @@ export function bubble(
 
 /** A bed whose foot end is raised: the leg straight in its bandage, the cord over its wheel, the weight hanging free. */
 export function pulledBed(p: Brush): Shape[] {
+  const posts = [
+    [7, 46, 7, 106],
+    [90, 50, 90, 106],
+  ];
   return [
-    p.rule(
-      [
-        [6, 34, 6, 106],
-        [90, 46, 90, 106],
-      ],
-      7,
-      'frame',
-    ),
-    p.flat([4, 76, 92, 64, 92, 76, 4, 90], 'mattress', 2.6),
-    p.soft([8, 74, 9, 58, 26, 54, 28, 72], 'pillow', 2.4, 0.6),
+    p.rule(posts, 10),
+    p.rule(posts, 5, 'frame'),
+    p.flat([4, 76, 93, 64, 93, 76, 4, 90], 'mattress', 2.6),
+    p.flat([9, 74, 11, 58, 26, 54, 28, 72], 'pillow', 2.4),
     p.ring([23, 60, 10, 10], 'skin', 2.6),
-    p.soft([12, 62, 13, 49, 24, 47, 33, 54, 22, 55, 17, 62], 'hair', 2.4, 0.8),
-    p.soft([30, 72, 33, 58, 48, 54, 62, 54, 66, 68], 'blanket', 2.6, 0.6),
-    p.flat([58, 57, 80, 55, 81, 65, 60, 68], 'band', 2.4),
-    p.soft([79, 56, 79, 42, 83, 38, 87, 43, 87, 62, 80, 66], 'skin', 2.4, 0.7),
+    p.soft([12, 64, 14, 49, 33, 53, 18, 58], 'hair', 2.4, 0.8),
+    p.flat([30, 72, 36, 56, 62, 54, 66, 68], 'blanket', 2.6),
+    p.flat([60, 57, 80, 55, 81, 65, 62, 68], 'band', 2.4),
+    p.soft([80, 55, 79, 43, 86, 43, 87, 64, 80, 65], 'skin', 2.4, 0.7),
     p.flat([89, 44, 94, 44, 94, 66, 89, 66], 'plate', 2.2),
-    p.rule([[90, 66, 104, 62]], 5),
-    p.stroke([94, 56, 106, 53, 111, 57, 112, 64, 112, 78], 2.4),
+    p.stroke([92, 64, 105, 60], 5),
+    p.stroke([94, 56, 106, 53, 112, 60, 112, 78], 2.4),
     p.ring([105, 60, 6.4, 6.4], 'metal', 2.4),
-    p.soft([107, 77, 117, 77, 120, 92, 117, 98, 107, 98, 104, 92], 'bag', 2.4, 0.6),
+    p.flat([107, 78, 117, 78, 120, 97, 104, 97], 'bag', 2.4),
   ];
 }
 
@@ -149,12 +147,25 @@ export const drops = (places: readonly (readonly [number, number])[], scale = 0.
     small(x, y, scale).soft([60, 6, 92, 70, 84, 100, 60, 112, 36, 100, 28, 70], 'tear', 3, 0.7),
   );
 
-/** The pan with its flat lip. */
+/** The pan from above: a broad lip, a hole. */
 export function pan(x: number, y: number, scale: number): Shape[] {
   const p = small(x, y, scale);
   return [
-    p.soft([2, 56, 24, 40, 104, 40, 118, 56, 112, 82, 90, 96, 32, 96, 10, 82], 'sheet', 3.4, 0.6),
-    p.ring([64, 56, 36, 11], 'pad', 3),
+    p.soft([4, 56, 10, 92, 36, 108, 84, 108, 110, 92, 116, 56], 'metal', 3.4, 0.6),
+    p.ring([60, 56, 57, 30], 'sheet', 3.4),
+    p.ring([60, 56, 32, 16], 'soft', 3),
+  ];
+}
+
+/** A roll of paper, its end hanging down. */
+export function paperRoll(x: number, y: number, scale: number): Shape[] {
+  const p = small(x, y, scale);
+  return [
+    p.flat([76, 40, 112, 40, 112, 116, 76, 116], 'white', 3.4),
+    p.soft([40, 12, 88, 12, 112, 44, 88, 80, 40, 80], 'white', 3.4, 0.5),
+    p.ring([40, 46, 26, 34], 'white', 3.4),
+    p.ring([40, 46, 9, 13], 'plate', 3),
+    p.rule([[82, 92, 106, 92]], 2.4, 'soft'),
   ];
 }
 

@@ -1,5 +1,6 @@
 /** Morning, quiet, evening and night; doors, sun and moon. */
 import { box } from '../play/brush.ts';
+import { childInBed } from '../play/child.ts';
 import { story } from '../play/paper-things.ts';
 import type { Shape } from '../shapes.ts';
 import { callButton } from '../things/handset.ts';
@@ -10,16 +11,9 @@ import { dusk, inBed, note, shutDoor, together, tube } from './parts.ts';
 
 /** Arms reach up, the sun is in the window. */
 export const wake = (): Shape[] => [
-  ...windowOf(76, 6, 38, 40),
-  ...disc(95, 26, 7),
-  ...inBed({
-    x: 44,
-    y: 66,
-    r: 21,
-    mouth: 'wide',
-    left: [14, 24, -100, 'fist'],
-    right: [70, 26, -80, 'fist'],
-  }),
+  ...windowOf(80, 4, 36, 38),
+  ...disc(98, 23, 6),
+  ...inBed({ x: 42, y: 64, r: 21, left: [12, 26, -104, 'fist'], right: [68, 22, -82, 'fist'] }),
 ];
 
 /** The window's curtain is shut by day; one lies awake and rests. */
@@ -49,19 +43,20 @@ export const storyTime = (): Shape[] =>
 
 /** Somebody sings. */
 export const song = (): Shape[] =>
-  together({ x: 34, y: 70, r: 20, eyes: 'right', mouth: 'wide' }, { x: 98, y: 56, mouth: 'wide' }, [
-    ...note(22, 24, 0.34),
-    ...note(66, 26, 0.4),
-    ...note(64, 74, 0.24),
-  ]);
+  together(
+    { x: 34, y: 72, r: 20, eyes: 'shut', mouth: 'speaking' },
+    { x: 98, y: 58, mouth: 'wide', eyes: 'shut' },
+    [...note(22, 26, 0.34), ...note(64, 24, 0.38), ...note(66, 72, 0.22)],
+  );
 
 /** The curtain goes round the bed for the evening. */
 export const curtainTime = (): Shape[] => [
-  ...inBed({ x: 82, y: 52, r: 19, eyes: 'left' }),
-  sickle(106, 20, 0.2),
+  dusk,
+  sickle(104, 24, 0.26),
+  ...inBed({ x: 80, y: 66, r: 20, eyes: 'left' }),
   ...rail(0, 120, 8),
-  ...curtain(2, 58, 10, 114, 4),
-  ...nearHand(['grown', 'fist', 42, 72, 32, 0, -1]).slice(0, 2),
+  ...curtain(2, 56, 10, 112, 3),
+  ...nearHand(['grown', 'fist', 40, 76, 28, 0, -1]),
 ];
 
 /** A hand on the blanket, the moon, good night. */
@@ -75,12 +70,17 @@ export const goodnight = (): Shape[] => [
 ];
 
 /** Arms behind the head, a look at the clouds: nothing has to be. */
-export const freeTime = (): Shape[] => [
-  ...windowOf(62, 4, 54, 46),
-  ink.soft([76, 36, 80, 26, 90, 20, 102, 26, 106, 36], 'white', 2.4, 0.9),
-  ...inBed({ x: 40, y: 70, r: 19, eyes: 'up', left: [40, 104, 20, 'none'], right: [42, 104, 160, 'none'] }),
-  ...tube([22, 92, 6, 76, 24, 60], 9, 'gown'),
-];
+export const freeTime = (): Shape[] => {
+  const [pillow, ...rest] = childInBed({ x: 46, y: 68, r: 20, eyes: 'up' }, 5, 118.8).behind;
+  return [
+    ...windowOf(62, 2, 56, 40),
+    ink.soft([78, 32, 81, 24, 90, 18, 101, 23, 105, 32], 'white', 2.4, 0.9),
+    pillow!,
+    ...tube([28, 94, 8, 76, 30, 60], 10, 'gown'),
+    ...tube([64, 94, 84, 76, 62, 60], 10, 'gown'),
+    ...rest,
+  ];
+};
 
 /** Night: the moon in the dark window, a small lamp, a child asleep. */
 export const night = (): Shape[] => [
@@ -102,18 +102,26 @@ export const restingChild = (): Shape[] => [
 /** A book in which it is night. */
 export const bedtimeStory = (): Shape[] => [
   dusk,
-  ...story(small(60, 66, 0.9)).slice(0, 2),
-  sickle(34, 62, 0.3),
+  ink.flat([4, 28, 60, 42, 116, 28, 116, 98, 60, 112, 4, 98], 'blanket'),
+  ink.flats(
+    [
+      [11, 24, 60, 36, 60, 104, 11, 92],
+      [109, 24, 60, 36, 60, 104, 109, 92],
+    ],
+    'sheet',
+  ),
+  sickle(35, 60, 0.36),
   ink.rule(
     [
-      [72, 78, 72, 88],
-      [100, 68, 100, 84],
+      [67, 60, 67, 92],
+      [102, 66, 102, 84],
     ],
     5,
     'frame',
   ),
-  ink.flat([70, 76, 102, 70, 102, 78, 70, 85], 'blanket', 2.4),
-  ink.ring([78, 70, 6, 6], 'skin', 2.4),
+  ink.flat([67, 76, 102, 69, 102, 78, 67, 86], 'plate', 2.4),
+  ink.soft([78, 74, 80, 62, 92, 58, 102, 62, 102, 70], 'gown', 2.4, 0.6),
+  ink.ring([74, 68, 6, 6], 'skin', 2.4),
 ];
 
 const room = (): Shape => ink.flat([1.2, 106, 118.8, 106, 118.8, 118.8, 1.2, 118.8], 'floor', 2.4);
