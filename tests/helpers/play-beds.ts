@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { IDEA_ORDER, THING_ORDER } from '#content/idea-order.ts';
 import { IDEAS } from '#content/ideas.ts';
-import { BED_SHAPES, EVENT_KINDS, type PlayBed } from '#domain/play-bed/bed.ts';
+import { BED_SHAPES, EVENT_KINDS, FEARS, type PlayBed } from '#domain/play-bed/bed.ts';
 import { readBed } from '#domain/play-bed/bed-store.ts';
 import { ideaOf } from '#domain/play-bed/own-idea.ts';
 import { windowsOf } from '#domain/play/day.ts';
@@ -235,8 +235,16 @@ export const anyBed: fc.Arbitrary<PlayBed> = fc
       { minLength: 3, maxLength: 3 },
     ),
     hasPlan: fc.boolean(),
+    heeded: fc.option(
+      fc.record({
+        fears: fc.subarray([...FEARS].sort()),
+        wordless: fc.boolean(),
+        loudest: hands,
+      }),
+      { nil: {} },
+    ),
   })
-  .map(({ lists, hasPlan, ...bed }) => {
+  .map(({ lists, hasPlan, heeded, ...bed }) => {
     const windows = [...WINDOWS, ...bed.sketch.moments.map(({ id }) => id)];
     const [plan, pins, done] = lists.map((list) =>
       list.flatMap(([idea, time, window]): Placement[] => {
@@ -246,6 +254,7 @@ export const anyBed: fc.Arbitrary<PlayBed> = fc
     ) as [Placement[], Placement[], Placement[]];
     return readBed({
       ...bed,
+      ...heeded,
       pins: [...pins, ...(hasPlan ? plan.slice(0, 2) : [])],
       done: [...done, ...(hasPlan ? plan.slice(1, 4) : [])],
       ...(hasPlan ? { plan } : {}),

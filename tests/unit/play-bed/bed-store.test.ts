@@ -48,6 +48,15 @@ describe('a bed that was kept', () => {
     expect(readBed({ ...old, plan: kept })).toEqual({ bed: { ...old, plan: kept, ...none }, faults: [] });
   });
 
+  it('of a version before there were fears, language and sound is read without a fault, and without them', () => {
+    const all = { ...TYPICAL, fears: ['dark', 'water'], wordless: true, loudest: 1 };
+    expect(readBed(all)).toEqual({ bed: all, faults: [] });
+    expect(readBed({ ...TYPICAL, fears: [], wordless: false, loudest: 2 })).toEqual({
+      bed: TYPICAL,
+      faults: [],
+    });
+  });
+
   it('counts yesterday among the last three days', () => {
     const bed = readBed(withAt('history', { yesterday: ['what-if'], lastThreeDays: [] })).bed;
     expect(bed?.history.lastThreeDays).toEqual(['what-if']);
@@ -120,6 +129,22 @@ describe('what cannot be read', () => {
         .reduce((row, step) => (row as Record<string, unknown>)[step], bed as unknown);
       expect(seen).toBe(careful);
     }
+  });
+
+  it('about language or sound becomes the most careful; a fear nobody knows goes alone', () => {
+    for (const value of [null, 'zzz', 9e9, [], {}]) {
+      expect(readBed({ ...TYPICAL, wordless: value })).toMatchObject({
+        bed: { wordless: true },
+        faults: [{ where: 'bed › wordless' }],
+      });
+      expect(readBed({ ...TYPICAL, loudest: value })).toMatchObject({
+        bed: { loudest: 0 },
+        faults: [{ where: 'bed › loudest' }],
+      });
+    }
+    const { bed, faults } = readBed({ ...TYPICAL, fears: ['water', 'kites', 'dark', 'water'] });
+    expect(bed?.fears).toEqual(['dark', 'water']);
+    expect(faults.map(({ where }) => where)).toEqual(['bed › fears › 2']);
   });
 
   it('is a day that is not in the calendar', () => {

@@ -5,11 +5,12 @@ import { describe, expect, it } from 'vitest';
 import { IDEA_ORDER, THING_ORDER } from '#content/idea-order.ts';
 import { decodeBedCard } from '#domain/bed-card/code.ts';
 import { ALPHABET } from '#domain/bed-card/letters.ts';
-import { BED_SHAPES, CAUTION_QUESTIONS, EVENT_KINDS, type PlayBed } from '#domain/play-bed/bed.ts';
+import { BED_SHAPES, CAUTION_QUESTIONS, EVENT_KINDS, FEARS, type PlayBed } from '#domain/play-bed/bed.ts';
 import { ISOLATIONS, NEEDS, PERMISSIONS, PROCEDURES, readBed, WISHES } from '#domain/play-bed/bed-store.ts';
 import { Writer } from '#domain/notes/coder.ts';
 import { decodePlay, encodePlay } from '#domain/play-bed/travel.ts';
 import { bedTold, TABLES } from '#domain/play-bed/version-1.ts';
+import { TOLD_FEARS } from '#domain/play-bed/version-2.ts';
 import { BARRED, KINDS } from '#domain/play/types.ts';
 import { THREE } from '../../helpers/bed-cards.ts';
 import { anyBed, FULL, TYPICAL } from '../../helpers/play-beds.ts';
@@ -49,6 +50,25 @@ describe('a plan that travels', () => {
       }),
       { numRuns: 40 },
     );
+  });
+
+  it('with fears, no shared language or a limit of sound is of version 2, and without them what it always was', () => {
+    fc.assert(
+      fc.property(anyBed, (bed) => {
+        const { fears, wordless, loudest, ...before } = bed;
+        const isNew = fears !== undefined || wordless !== undefined || loudest !== undefined;
+        expect(encoded(bed).slice(0, 2)).toBe(isNew ? 'P2' : 'P1');
+        expect(encoded({ ...before, fears: [], wordless: false, loudest: 2 })).toBe(encoded(before));
+        expect(decoded(encoded(before))).toEqual({ ok: true, bed: before });
+      }),
+      { numRuns: 60 },
+    );
+    expect(encoded({ ...TYPICAL, fears: ['needles'] }).length - CODE.length).toBeLessThanOrEqual(6);
+  });
+
+  it('of version 2 is never read as one of version 1, whose tail it would lose', () => {
+    const code = encoded({ ...TYPICAL, fears: ['dark', 'water'], wordless: true, loudest: 1 });
+    expect(decoded(sealed(`P1${code.slice(2, -7)}`)).ok).toBe(false);
   });
 
   it('needs at most 420 letters for a typical day', () => {
@@ -98,6 +118,7 @@ describe('a plan that travels', () => {
     expect(TABLES.isolations).toEqual(expect.arrayContaining([...ISOLATIONS]));
     expect(TABLES.procedures).toEqual(expect.arrayContaining([...PROCEDURES]));
     expect(TABLES.wishes).toEqual(expect.arrayContaining([...WISHES]));
+    expect(TOLD_FEARS).toEqual(expect.arrayContaining([...FEARS]));
   });
 
   it('is refused with the place when it is no bed, or names what no list holds', () => {
@@ -270,7 +291,7 @@ describe('a code that is not whole', () => {
   });
 
   it('of a later version is too new, if it is whole', () => {
-    for (const version of '23456789ABZ') {
+    for (const version of '3456789ABZ') {
       const text = `P${version}${CODE.slice(2, -7)}`;
       expect(decoded(sealed(text))).toEqual({ ok: false, reason: 'too-new', where: 'version' });
       expect(decoded(`${text}0000000`)).toMatchObject({ ok: false });
