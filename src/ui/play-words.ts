@@ -1,7 +1,7 @@
 /** How ideas, times and hard moments of a day of play are written out. */
 import type { PlayBed } from '#domain/play-bed/bed.ts';
 import { eventKind } from '#domain/play-bed/bed.ts';
-import type { DayMinute, Idea } from '#domain/play/types.ts';
+import type { DayMinute, Idea, RuleId } from '#domain/play/types.ts';
 import { IDEAS } from '#content/ideas.ts';
 import { isolated, ownWords } from '#i18n/format.ts';
 import type { Words } from '#i18n/words.ts';
@@ -31,6 +31,14 @@ export const lengthOf = (locale: string, minutes: number): string =>
   isolated(new Intl.NumberFormat(locale, { style: 'unit', unit: 'minute' }).format(minutes));
 
 export const eventName = ({ t }: Words, id: string): string => t(`play:event.${eventKind(id)}`);
+
+/** Rules that have a name of their own; the others are one. */
+const NAMED = [
+  ...(['H1', 'H2', 'H3', 'H4', 'H5', 'H6', 'H7', 'H8', 'H9', 'H10', 'H11', 'H12', 'H13'] as const),
+] satisfies RuleId[];
+/** A rule of the plan by its name. */
+export const ruleName = ({ t }: Words, rule: RuleId): string =>
+  t(`play:rule.${NAMED.find((one) => one === rule) ?? 'rest'}`);
 
 /** The value of an `<input type="time">` and back. */
 export const timeValue = (minute: DayMinute): string =>
