@@ -25,7 +25,7 @@ export const wash = (): Shape[] => [
   ...childHead({ x: 46, y: 42, r: 30, eyes: 'shut', mouth: 'calm', tilt: 6 }, 5),
   ...nearHand(['child', 'rest', 102, 50, 34, 176, -1]),
   ...cloth(70, 52, 0.34, 'sheet'),
-  ...basin(54, 94, 0.72),
+  ...basin(54, 90, 0.66),
   ...drops([
     [34, 76],
     [88, 80],
@@ -52,7 +52,7 @@ export const toilet = (): Shape[] => [
   ...rail(0, 120, 10),
   ...curtain(4, 116, 12, 70, 5),
   ink.flat([1.2, 94, 118.8, 94, 118.8, 114, 1.2, 114], 'plate'),
-  ...paperRoll(100, 62, 0.36),
+  ...paperRoll(96, 46, 0.3),
   ...pan(40, 74, 0.6),
   ...bottle(94, 86, 0.34),
 ];

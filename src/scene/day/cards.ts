@@ -4,7 +4,7 @@ import type { Shape } from '../shapes.ts';
 import { ink } from '../topics/page.ts';
 import { figure } from '../topics/people.ts';
 import { curtain, rail } from '../topics/things.ts';
-import { basin, bottle, cloth, drops, inBed, pan } from './parts.ts';
+import { basin, cloth, drops, inBed, pan, paperRoll } from './parts.ts';
 
 /** The curtain is shut; who came to visit waits outside. */
 export const withoutVisitors = (): Shape[] => [
@@ -39,7 +39,11 @@ const behindCurtain = (things: Shape[]): Shape[] => [
 ];
 
 export const toiletAlone = (): Shape[] => [
-  ...behindCurtain([ink.flat(box(32, 30, 98, 84), 'white'), ...pan(56, 62, 0.36), ...bottle(84, 54, 0.26)]),
+  ...behindCurtain([
+    ink.flat(box(32, 30, 98, 84), 'white'),
+    ...pan(56, 62, 0.36),
+    ...paperRoll(86, 44, 0.22),
+  ]),
 ];
 export const washAlone = (): Shape[] => [
   ...behindCurtain([
@@ -79,7 +83,6 @@ export const notNow = (): Shape[] => [
     hem: 124,
     left: [92, 98, 30],
     right: [104, 100, 150],
-    eyes: 'left',
   }).all,
   ...inBed({ x: 40, y: 74, r: 18, eyes: 'shut' }, 78, 14),
 ];

@@ -1,12 +1,13 @@
 /** What staff do, and who comes. Nobody else touches weight, cord, bandage or leg; no needle is seen. */
 import { nearHand } from '../play/arms.ts';
 import { box } from '../play/brush.ts';
+import { childInBed } from '../play/child.ts';
 import { grownUp } from '../play/grown-up.ts';
 import type { Shape } from '../shapes.ts';
 import { ink, small } from '../topics/page.ts';
 import { figure } from '../topics/people.ts';
 import { arcs, toes, toy } from '../topics/things.ts';
-import { bubble, inBed, plaster, pulledBed, roll, together, tube } from './parts.ts';
+import { BESIDE, bubble, inBed, plaster, pulledBed, roll, together, tube } from './parts.ts';
 
 /** A nurse brings a small cup and a glass of water on a tray. */
 export const medicineVisit = (): Shape[] => [
@@ -85,34 +86,23 @@ export const round = (): Shape[] => {
   const [a, b, c] = [
     figure({ who: 'doctor', x: 24, y: 42, r: 15, hem: 124, facing: 1 }),
     figure({ who: 'doctor', x: 98, y: 42, r: 15, hem: 124, facing: -1, speaking: true }),
-    figure({
-      who: 'staff',
-      x: 61,
-      y: 36,
-      r: 16,
-      hem: 124,
-      left: [50, 84, 30],
-      right: [74, 84, 150],
-      eyes: 'right',
-    }),
+    figure({ who: 'staff', x: 61, y: 36, r: 16, hem: 124, left: [48, 78, 30], right: [76, 78, 150] }),
   ];
   return [
     ...a.body,
     ...c.body,
     ...b.body,
-    ink.stroke([14, 58, 14, 74, 24, 84, 34, 74, 34, 58], 2.4),
-    ink.ring([24, 86, 4.4, 4.4], 'metal', 2),
-    ink.flat([44, 70, 80, 70, 82, 92, 42, 92], 'white', 2.6),
+    ink.flat([42, 62, 82, 62, 84, 86, 40, 86], 'white', 2.6),
     ink.rule(
       [
-        [50, 77, 74, 77],
-        [50, 84, 68, 84],
+        [50, 69, 76, 69],
+        [54, 77, 70, 77],
       ],
       2,
       'soft',
     ),
     ...c.arms,
-    ink.soft([1.2, 96, 30, 90, 60, 98, 90, 90, 118.8, 96, 118.8, 119, 1.2, 119], 'blanket', 3, 0.8),
+    ink.soft([1.2, 98, 30, 93, 60, 100, 90, 93, 118.8, 98, 118.8, 119, 1.2, 119], 'blanket', 3, 0.8),
   ];
 };
 
@@ -137,14 +127,37 @@ export const xRay = (): Shape[] => [
   ),
 ];
 
-/** Arms up, and out with the breath; somebody of the staff shows how. */
+/** A wheel of paper on a stick. */
+function pinwheel(x: number, y: number, scale: number): Shape[] {
+  const p = small(x, y, scale, 24);
+  return [
+    p.rule([[60, 48, 60, 122]], 7),
+    p.flats(
+      [
+        [60, 46, 60, 4, 90, 20],
+        [60, 46, 30, 72, 60, 88],
+      ],
+      'red',
+    ),
+    p.flats(
+      [
+        [60, 46, 102, 46, 86, 76],
+        [60, 46, 18, 46, 34, 16],
+      ],
+      'band',
+    ),
+    p.dots([60, 46], 10),
+  ];
+}
+
+/** An arm goes up; the breath turns the wheel that somebody of the staff holds. */
 export const physio = (): Shape[] => [
   ...together(
-    { x: 38, y: 66, r: 19, mouth: 'blowing', eyes: 'right', left: [9, 38, -130], right: [68, 36, -50] },
-    { x: 100, y: 62, nurse: true, mouth: 'blowing', hand: [86, 30, -100] },
+    { x: 38, y: 72, r: 19, mouth: 'blowing', eyes: 'right', left: [10, 38, -100] },
+    { x: 100, y: 62, nurse: true, hand: [80, 66, -130, 'fist'] },
+    pinwheel(66, 42, 0.5),
   ),
-  arcs(24, 60, [36, 44], -136, -104, 3.4),
-  arcs(50, 60, [36, 44], -72, -40, 3.4),
+  arcs(30, 60, [32, 40], -138, -100, 3.4),
 ];
 
 /** A nurse bends over bare toes and looks. */
@@ -162,17 +175,18 @@ export const nurseLook = (): Shape[] => {
 export const surprise = (): Shape[] => [
   ...together({ x: 32, y: 80, r: 17, eyes: 'right' }, { x: 98, y: 66, nurse: true, mouth: 'speaking' }),
   ...bubble('say', [54, 30, 104, 56], [80, 74]),
+  ink.rule([[24, 48, 84, 48]], 4),
   ink.soft(
-    [22, 50, 30, 34, 34, 18, 46, 12, 56, 22, 72, 24, 78, 36, 86, 50, 74, 47, 64, 52, 54, 47, 44, 52, 34, 47],
+    [30, 46, 34, 26, 42, 15, 54, 11, 66, 15, 74, 26, 78, 46, 70, 43, 62, 47, 54, 43, 46, 47, 38, 43],
     'gown',
     2.6,
     0.7,
   ),
   ink.strokes(
     [
-      [42, 22, 38, 34, 40, 44],
-      [66, 30, 70, 44],
-      [54, 28, 54, 42],
+      [46, 18, 41, 30, 42, 41],
+      [62, 18, 67, 30, 66, 41],
+      [54, 14, 54, 40],
     ],
     2,
   ),
@@ -242,12 +256,8 @@ export const manNurse = (): Shape[] => [
 
 /** One of the staff explains the set-up on a picture of it, and is listened to. */
 export const explainToMe = (): Shape[] => [
-  ...together(
-    { x: 32, y: 80, r: 17, eyes: 'up' },
-    { x: 98, y: 66, r: 18, nurse: true, mouth: 'speaking' },
-    [],
-    14,
-  ),
+  ...childInBed({ x: 32, y: 82, r: 17, eyes: 'up' }, 14, BESIDE).behind,
+  ...grownUp({ x: 98, y: 66, nurse: true, mouth: 'speaking' }).behind,
   ...bubble('say', [54, 30, 106, 56], [80, 74]),
   ...pulledBed(small(52, 28, 0.56)),
 ];
@@ -260,8 +270,5 @@ const atTheArm = (eyes: 'right' | 'left', tilt: number, more: Shape[] = []): Sha
   ...more,
 ];
 
-export const watch = (): Shape[] => [
-  ...atTheArm('right', 14),
-  { ...ink.rule([[72, 58, 86, 74]], 3, 'mark'), dash: '4 5' },
-];
+export const watch = (): Shape[] => atTheArm('right', 14);
 export const lookAway = (): Shape[] => [...atTheArm('left', -16, toy(18, 78, 0.36))];

@@ -24,8 +24,18 @@ const spoon = (x: number, y: number, tipX: number, tipY: number): Shape[] => [
 /** Porridge and a warm mug; the sun comes up. */
 export const breakfast = (): Shape[] => [
   ...sky('tear', [
-    ...sun(60, 30, 7),
-    ink.soft([22, 40, 22, 34, 48, 28, 74, 33, 98, 29, 98, 40], 'wet', 2.2, 0.7),
+    ink.rule(
+      [
+        [42, 30, 47, 30],
+        [46, 18, 50, 22],
+        [60, 12, 60, 17],
+        [74, 18, 70, 22],
+        [78, 30, 73, 30],
+      ],
+      3,
+    ),
+    ink.ring([60, 31, 9.6, 9.6], 'band', 2.6),
+    ink.soft([22, 40, 22, 36, 48, 32, 74, 36, 98, 33, 98, 40], 'wet', 2.2, 0.5),
   ]),
   table,
   ...spoon(66, 50, 44, 66),
@@ -75,16 +85,16 @@ export const snack = (): Shape[] => [
 
 /** Lying, one drinks through a straw. */
 export const drink = (): Shape[] => [
-  ...childHead({ x: 60, y: 38, r: 34, eyes: 'down', mouth: 'blowing' }, 5),
-  ...glass(60, 92, 0.56, 0.7),
-  ...tube([62, 106, 60, 60], 7, 'white'),
+  ...childHead({ x: 60, y: 36, r: 33, eyes: 'down', mouth: 'blowing' }, 5),
+  ...nearHand(['child', 'rest', 18, 98, 34, -4, -1]),
+  ...nearHand(['child', 'rest', 102, 98, 34, 184, 1]),
+  ...glass(60, 90, 0.62, 0.66),
+  ...tube([66, 116, 60, 58], 7, 'white'),
   ink.rule(
-    [68, 78, 88, 98].map((y) => [58, y, 63, y - 4]),
+    [70, 82, 94, 106].map((y) => [59, y, 66, y - 4]),
     3.4,
     'red',
   ),
-  ...nearHand(['child', 'rest', 20, 96, 34, -2, -1]),
-  ...nearHand(['child', 'rest', 100, 96, 34, 182, 1]),
 ];
 
 /** A dry mouth, and the thought of a glass of water. */
