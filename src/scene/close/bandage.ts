@@ -1,12 +1,25 @@
 /** The bandaged leg between knee and ankle, large: its edges against the pen lines, and what happened to it. */
 import type { SceneSpec } from '../spec.ts';
-import { at, hatch, mix, ring, smooth, straight, type Picture, type Point, type Shape } from '../shapes.ts';
+import {
+  at,
+  hatch,
+  mix,
+  ring,
+  smooth,
+  straight,
+  turn,
+  type Picture,
+  type Point,
+  type Shape,
+} from '../shapes.ts';
 import { FOOT_BUILD } from '../parts/foot.ts';
-import { points } from '../parts/points.ts';
+import { lighter } from '../lighter.ts';
+import { drawHead } from '../parts/head.ts';
+import { heldInside, points } from '../parts/points.ts';
 import { drawBed, drawPad } from './bed.ts';
 import { drawTape } from './foot.ts';
-import { drawHeldBack, drawPointing } from './gestures.ts';
-import { alongWith, drop, inked, limb, profile, quiet, type Profile } from './strokes.ts';
+import { drawPointing, drawScratching } from './gestures.ts';
+import { alongWith, drop, inked, limb, onCircle, profile, quiet, type Profile } from './strokes.ts';
 import { bulging, drawSkinAtEdges, drawWrap, smellLines, wrapSpot, type Wrap } from './wrap.ts';
 
 interface View {
@@ -82,6 +95,7 @@ export function drawBandage(spec: SceneSpec, g: BandageGeometry, view: View): Pi
   const shapes: Shape[] = [
     ...drawBed(sheet, view.width, view.height),
     ...drawPad(196, 372, (x) => lines.lower(x) + 7, sheet),
+    ...(spec.mark === 'itch-dots' ? drawWantsToScratch(spec, lines.upper(60), view) : []),
     { d: limb(g.front, g.back), fill: 'skin' },
     inked(smooth(g.front) + smooth(g.back)),
     ...drawKnee(g),
@@ -135,16 +149,17 @@ function drawPuddle(wet: number): Shape[] {
   ];
 }
 
+/** An uneven field: a window in the cloth, or what is seen in it. */
+const seenThrough = (middle: Point, rx: number, ry: number) =>
+  ring(middle, rx, ry, -6, RIM.length).map((p, i) =>
+    at(mix(middle.x, p.x, RIM[i]!), mix(middle.y, p.y, RIM[i]!)),
+  );
 const RIM = [1, 0.95, 1.05, 0.97, 0.92, 1.03, 0.96, 1.06, 0.94, 1.02] as const;
 /** One place under the turns, seen as through a window: hot skin, tongues that rise from it, a finger that shows it. */
 function drawBurn(spot: Point): Shape[] {
   const c = at(spot.x + 14, spot.y + 14);
-  const field = (middle: Point, rx: number, ry: number) =>
-    ring(middle, rx, ry, -6, RIM.length).map((p, i) =>
-      at(mix(middle.x, p.x, RIM[i]!), mix(middle.y, p.y, RIM[i]!)),
-    );
-  const window = smooth(field(c, 84, 52), true);
-  const hot = field(at(c.x, c.y + 24), 58, 22);
+  const window = smooth(seenThrough(c, 84, 52), true);
+  const hot = seenThrough(at(c.x, c.y + 24), 58, 22);
   const feet = [
     [-30, 20, 42, -5],
     [30, 22, 46, 6],
@@ -181,49 +196,47 @@ const flame = (foot: Point, tall: number, sway: number, half: number): string =>
     0.9,
   );
 
-/** Where it itches under the cloth: curls among prickles. */
-const CURLS = [
-  [-90, 6],
-  [-44, -30],
-  [-34, 36],
-  [22, -4],
-  [40, 44],
-  [82, -14],
-] as const;
-const PRICKLES = [
-  [-78, -24],
-  [-104, 40],
-  [-34, 2],
-  [-84, 54],
-  [-18, 46],
-  [-12, -36],
-  [14, 24],
-  [54, 8],
-  [66, -40],
-  [64, 48],
-  [98, -24],
-  [4, 60],
-  [104, 32],
-] as const;
+/** Where it itches under the cloth, from the middle of the window: prickles, and what tingles among them. */
+const PRICKLES = [-58, -8, -24, -28, -20, 32, 32, -34, 62, -12, 16, 38] as const;
+const TINGLES = [-34, 2, 4, -20, 40, 4, 2, 12, 40, 29, -48, 20] as const;
+const WAVE = [-15, 2, -10, -10, -5, 1, 0, 11, 5, 0, 10, -11, 15, -1] as const;
+/** A short wavy stroke, turned about its middle. */
+function wave(middle: Point, degrees = 0): string {
+  const [from, ...rest] = points(WAVE, middle).map((p) => turn(p, middle, degrees)) as [Point, ...Point[]];
+  const xy = (p: Point) => `${Math.round(p.x)} ${Math.round(p.y)}`;
+  return rest.reduce((d, p, i) => d + (i % 2 ? ' ' : 'Q') + xy(p), 'M' + xy(from));
+}
 
-function drawItch(c: Point): Shape[] {
+function drawItch(spot: Point): Shape[] {
+  const c = at(spot.x + 14, spot.y + 14);
+  const window = smooth(seenThrough(c, 84, 52), true);
   // a line of no length with a round end is a dot
-  const prickles = PRICKLES.map(([x, y]) => at(c.x + x, c.y + y))
+  const prickles = points(PRICKLES, c)
     .map((p) => straight([p, p]))
     .join('');
-  const curls = CURLS.map(([x, y]) => curl(at(c.x + x, c.y + y))).join('');
-  const scratch = [0, 20, 40].map((x) =>
-    smooth([at(c.x + x - 20, 82), at(c.x + x - 13, 90), at(c.x + x - 18, 99)]),
-  );
+  const tingles = points(TINGLES, c)
+    .map((p) => wave(p))
+    .join('');
+  const around = [158, 190, 222, 256, 290, 322].map((a) => wave(onCircle(c, 106, a, 0.68), a)).join('');
   return [
-    { d: prickles, line: 'soft', weight: 10 },
-    { d: prickles, line: 'white', weight: 6.4 },
-    { d: curls, line: 'ink', weight: 3 },
-    { d: scratch.join(''), line: 'mark', weight: 3.2 },
-    ...drawHeldBack(at(c.x - 40, 30)),
+    { d: window, fill: 'skin', line: 'ink', dash: '7 6' },
+    { d: prickles, line: 'ink', weight: 11 },
+    { d: prickles, line: 'flush', weight: 7 },
+    { d: tingles, line: 'ink', weight: 3 },
+    { d: around, line: 'mark', weight: 4 },
   ];
 }
 
-const CURL = [-19, 4, -11, -8, -3, 2, -9, 6, -9, -4, 2, -8, 9, 1, 3, 6, 3, -4, 12, -8, 19, -2] as const;
-/** A looped stroke, as a pen draws what tickles. */
-const curl = (p: Point): string => smooth(points(CURL, p, 1));
+/** The child looks over the knee along the leg, and scratches the air: fingers stay off the bandage. */
+function drawWantsToScratch(spec: SceneSpec, knee: number, view: View): Shape[] {
+  const look = { face: 'calm', hair: spec.hair, age: spec.age, worried: true } as const;
+  const to = [at(284, 66), at(308, 50), at(308, 60), at(348, 60), at(348, 50), at(372, 66)];
+  const fro = [at(348, 82), at(348, 72), at(308, 72), at(308, 82)];
+  const shapes = [
+    ...drawHead(at(60, knee - 29), 36, 12, look),
+    ...drawScratching(at(112, 112), at(158, 22), at(206, 32)),
+    { d: straight([...to, ...fro], true), fill: 'mark', line: 'ink' },
+  ];
+  const light = shapes.map((shape) => ({ ...shape, d: lighter(shape.d, 0.5, 0.4) }));
+  return heldInside(light, view.width, view.height);
+}

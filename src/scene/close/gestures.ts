@@ -77,7 +77,21 @@ export function drawPointing(place: Point, length = 70): Shape[] {
   return drawHandOver(POINTING, at(place.x - reach.x, place.y - reach.y), length, degrees);
 }
 
-/** Bent fingers held in the air above a place; `wrist` is near the upper edge of the picture. */
-export function drawHeldBack(wrist: Point, length = 78): Shape[] {
-  return drawHandOver(HELD_BACK, wrist, length, 20);
+/** Bent fingers that scratch to and fro in the air; the upper arm comes up from behind the leg. */
+export function drawScratching(shoulder: Point, elbow: Point, wrist: Point, length = 74): Shape[] {
+  const { outline, lines } = HELD_BACK;
+  const place = (flat: readonly number[]) => points(flat, wrist, length).map((p) => turn(p, wrist, 24));
+  const arm = strip(elbow, wrist, length * 0.42);
+  const [near, far] = [strip(shoulder, elbow, length * 0.66), strip(elbow, wrist, length * 0.6)];
+  const cuff = [between(far[0]!, far[1]!, 0.46), between(far[3]!, far[2]!, 0.46)] as const;
+  return [
+    // forearm and hand are one skin, open where the sleeve lies over it
+    { d: smooth([arm[3]!, ...place(outline), arm[0]!], false, 0.9), fill: 'skin', line: 'ink' },
+    { d: lines.map((line) => smooth(place(line))).join(''), line: 'ink', weight: 1.5 },
+    {
+      d: smooth([near[0]!, near[1]!, cuff[0], cuff[1], near[2]!, near[3]!], true, 0.5),
+      fill: 'gown',
+      line: 'ink',
+    },
+  ];
 }

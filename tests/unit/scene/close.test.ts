@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { SIGN_PICTURES } from '#content/sign-pictures.ts';
 import { degrees } from '#domain/units.ts';
 import { layoutScene, drawScene, VIEW } from '#scene/paths.ts';
-import { NEUTRAL, SKIN_TONES, type Focus, type SceneSpec } from '#scene/spec.ts';
+import { DRAWN_AGES, HAIRS, NEUTRAL, SKIN_TONES, type Focus, type SceneSpec } from '#scene/spec.ts';
 import { pointsOf, type Shape } from '#scene/shapes.ts';
 
 const FOCUSES = ['foot', 'bandage', 'heel', 'knee', 'thigh', 'bed-end'] as const satisfies readonly Focus[];
@@ -26,6 +26,7 @@ const anySpec: fc.Arbitrary<SceneSpec> = fc
     focus: fc.constantFrom<Focus>(...FOCUSES),
     side: fc.constantFrom('left' as const, 'right' as const),
     age: fc.constantFrom(2 as const, 5 as const, 9 as const, 14 as const),
+    hair: fc.constantFrom(...HAIRS),
     skin: fc.constantFrom(...SKIN_TONES),
     toneShift: fc.constantFrom(
       'none' as const,
@@ -264,6 +265,25 @@ describe('laws of the set-up', () => {
     expect(lines({ bandTop: 0.7 })[0]).toBe(lines({})[0]);
     const edge = (change: Partial<SceneSpec>) => part<{ edgeTop: At }>(usual('bandage', change)).edgeTop.x;
     expect(edge({ bandTop: 0.3 }) - edge({})).toBeGreaterThan(30);
+  });
+
+  it('fingers that want to scratch stay in the air, whoever’s they are', () => {
+    for (const age of DRAWN_AGES)
+      for (const side of ['left', 'right'] as const) {
+        const before = new Set(shapesOf(usual('bandage', { age, side })).map((s) => s.d));
+        const after = shapesOf(usual('bandage', { age, side, mark: 'itch-dots' }));
+        const cloth = after.findIndex((s) => s.fill === 'band');
+        // what came in before the bandage is child, arm and hand; what came after lies on the cloth
+        const child = after.slice(0, cloth).filter((s) => !before.has(s.d) && s.fill === 'skin');
+        const top = Math.min(
+          ...after.flatMap((s) => (s.fill === 'band' ? pointsOf(s.d) : [])).map((p) => p.y),
+        );
+        const beyondKnee = child
+          .flatMap((s) => pointsOf(s.d))
+          .filter((p) => (side === 'left' ? p.x : VIEW.width - p.x) > 160);
+        expect(beyondKnee.length).toBeGreaterThan(20);
+        expect(Math.max(...beyondKnee.map((p) => p.y))).toBeLessThan(top - 4);
+      }
   });
 
   it('the weight sinks as far as the body slides, until the floor holds it', () => {
