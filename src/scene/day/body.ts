@@ -135,8 +135,9 @@ function whole({ look, arms, fists, leg = [68, 72, 70, 90, 71, 104], more = [] }
     ink.soft([50, 40, 44, 46, 44, 76, 60, 80, 76, 76, 76, 46, 70, 40], 'gown', 2.6, 0.6),
     ...head('child', { x: HEAD_X, y: HEAD_Y, r: HEAD_R, ...look }),
     ...arms.flatMap((flat) => tube(flat, 10, 'skin')),
-    ink.dots(hands, fists ? 15 : 12),
-    ink.dots(hands, fists ? 10.6 : 7.6, 'skin'),
+    ...(hands.length > 0
+      ? [ink.dots(hands, fists ? 15 : 12), ink.dots(hands, fists ? 10.6 : 7.6, 'skin')]
+      : []),
     ...arms.flatMap(([x, y, a, b]) => tube([x!, y!, (x! + a!) / 2, (y! + b!) / 2], 12, 'gown')),
     ...more,
   ];
@@ -179,7 +180,7 @@ export const fists = (): Shape[] =>
 
 /** Only hair and fingers look out from the blanket; below are the feet. */
 export const hiding = (): Shape[] => [
-  ...whole({ look: {}, arms: [] }).slice(0, -1),
+  ...whole({ look: {}, arms: [] }),
   ink.ring([60, 24, 17, 17], 'hair', 2.6),
   ink.soft([20, 34, 40, 22, 60, 26, 80, 22, 100, 34, 102, 88, 80, 93, 40, 88, 18, 84], 'blanket', 3, 0.5),
   ink.strokes(

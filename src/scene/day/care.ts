@@ -232,26 +232,20 @@ export const comingOut = (): Shape[] => {
 };
 
 /** The nurse whom the child would like to come. */
-const nurse = (who: 'staff' | 'doctor', more: Shape[] = []): Shape[] => [
-  ...figure({ who, x: 60, y: 50, r: 27, hem: 124, left: [34, 112, 60], right: [86, 112, 120] }).all,
-  ...more,
-];
-
 export const womanNurse = (): Shape[] => [
   ink.soft([34, 34, 28, 62, 36, 86, 84, 86, 92, 62, 86, 34], 'hair', 3, 0.8),
-  ...nurse('staff'),
+  ...figure({ who: 'staff', x: 60, y: 50, r: 27, hem: 124, left: [34, 112, 60], right: [86, 112, 120] }).all,
 ];
 
 export const manNurse = (): Shape[] => [
-  ...nurse('doctor', [
-    ink.soft(
-      [40, 54, 45, 66, 60, 63, 75, 66, 80, 54, 79, 70, 70, 82, 60, 85, 50, 82, 41, 70],
-      'hair',
-      2.4,
-      0.7,
-    ),
-    ink.soft([51, 68, 60, 66, 69, 68, 60, 72], 'mouth', 1.8, 0.8),
-  ]),
+  ...figure({ who: 'doctor', x: 60, y: 44, r: 28, hem: 124, left: [32, 110, 60], right: [88, 110, 120] }).all,
+  ink.soft(
+    [39, 48, 44, 61, 60, 58, 76, 61, 81, 48, 80, 65, 70, 77, 60, 80, 50, 77, 40, 65],
+    'hair',
+    2.4,
+    0.7,
+  ),
+  ink.soft([51, 63, 60, 61, 69, 63, 60, 67], 'mouth', 1.8, 0.8),
 ];
 
 /** One of the staff explains the set-up on a picture of it, and is listened to. */

@@ -107,7 +107,7 @@ export function plaster(x: number, y: number, scale: number, turned = 0): Shape[
   return [
     p.soft([8, 44, 20, 36, 100, 36, 112, 44, 112, 76, 100, 84, 20, 84, 8, 76], 'band', 3.4, 0.6),
     p.flat(box(42, 38, 78, 82), 'sheet', 2.4),
-    p.dots([52, 52, 68, 52, 60, 60, 52, 68, 68, 68], 5, 'soft'),
+    p.dots([52, 52, 68, 52, 60, 60, 52, 68, 68, 68], 7, 'soft'),
   ];
 }
 
