@@ -66,9 +66,19 @@ function openChoices(): Offered[] {
   return all.filter(({ key }) => !Object.hasOwn(chosen, key));
 }
 
-/** The choice that is offered now; nothing where it waits or was let pass three times. */
-export const offeredNow = (): Offered | undefined =>
-  openChoices().find(({ key }) => offerState(todayKept().offers[key], currentMoment()) === 'now');
+/**
+ * The choice that is offered now; nothing where it waits or was let pass three times. Where one was let pass, none of its
+ * kind takes its place: pictures do not change under a finger.
+ */
+export function offeredNow(): Offered | undefined {
+  const { offers } = todayKept();
+  const stateOf = ({ key }: Offered) => offerState(offers[key], currentMoment());
+  const open = openChoices();
+  return open.find(
+    (one) =>
+      stateOf(one) === 'now' && !open.some((other) => other.kind === one.kind && stateOf(other) === 'later'),
+  );
+}
 /** A choice that was let pass and may be asked for. */
 export const waitingChoice = (): Offered | undefined => openChoices()[0];
 
