@@ -83,6 +83,7 @@ const downMouth = (x: number, y: number, w: number): Shape[] => [
   ink.strokes([[x - w, y + w * 0.4, x, y - w * 0.2, x + w, y + w * 0.4]], 2.4),
 ];
 
+/** It is sore under the blanket. */
 export const itHurts = (): Shape[] => [
   ...inBed({ x: 46, y: 42, r: 25, eyes: 'down', mouth: 'speaking', left: [26, 96, 60], right: [70, 92, 30] }),
   ...drops([[31, 58]]),
@@ -117,6 +118,7 @@ interface Body {
 }
 
 const [HEAD_X, HEAD_Y, HEAD_R] = [60, 25, 16];
+const EYES = [HEAD_X - 6, HEAD_Y + 2.6, HEAD_X + 6, HEAD_Y + 2.6];
 
 /** The child on the bed, seen from above: the right leg in its pull, all else as it feels. */
 function whole({ look, arms, fists, leg = [68, 72, 70, 90, 71, 104], more = [] }: Body): Shape[] {
@@ -155,6 +157,7 @@ export const curledUp = (): Shape[] =>
     more: toy(61, 58, 0.2),
   });
 
+/** Fists up, a mouth that may shout. */
 export const fists = (): Shape[] =>
   whole({
     look: { mouth: 'wide', eyes: 'shut' },
@@ -195,6 +198,7 @@ export const hiding = (): Shape[] => [
   ink.dots([38, 25, 45, 24, 75, 24, 82, 25], 4.6, 'skin'),
 ];
 
+/** Arms and free leg lie as they fell. */
 export const loose = (): Shape[] =>
   whole({
     look: { eyes: 'shut' },
@@ -205,15 +209,21 @@ export const loose = (): Shape[] =>
     leg: [68, 74, 76, 88, 82, 102],
   });
 
+/** Eyes wide open, arms up, the free foot on the move. */
 export const wideAwake = (): Shape[] =>
   whole({
-    look: { eyes: 'up' },
+    look: {},
     arms: [
       [46, 48, 32, 38, 28, 18],
       [74, 48, 88, 38, 92, 18],
     ],
     leg: [68, 74, 86, 76, 94, 90],
-    more: [arcs(92, 92, [12, 18], -20, 60, 3)],
+    more: [
+      ink.dots(EYES, 8.4),
+      ink.dots(EYES, 6, 'white'),
+      ink.dots(EYES, 3.6),
+      arcs(92, 92, [12, 18], -20, 60, 3),
+    ],
   });
 
 /** Sadness sits on the shoulders. */

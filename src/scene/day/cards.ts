@@ -31,13 +31,14 @@ export const period = (): Shape[] => [
   ink.soft([60, 58, 69, 76, 60, 86, 51, 76], 'red', 2.2, 0.8),
 ];
 
-/** A curtain that a hand of the child's holds shut. */
+/** A shut curtain with a sign on it. */
 const behindCurtain = (things: Shape[]): Shape[] => [
   ...rail(0, 120, 8),
   ...curtain(4, 116, 10, 92, 6),
   ...things,
 ];
 
+/** Behind it: pan and paper. */
 export const toiletAlone = (): Shape[] => [
   ...behindCurtain([
     ink.flat(box(32, 30, 98, 84), 'white'),
@@ -45,6 +46,7 @@ export const toiletAlone = (): Shape[] => [
     ...paperRoll(86, 44, 0.22),
   ]),
 ];
+/** Behind it: basin and cloth. */
 export const washAlone = (): Shape[] => [
   ...behindCurtain([
     ink.flat(box(28, 30, 92, 84), 'white'),

@@ -164,6 +164,7 @@ export const physio = (): Shape[] => [
 export const nurseLook = (): Shape[] => {
   const n = grownUp({ x: 88, y: 34, r: 21, nurse: true, bow: 24 });
   return [
+    { ...ink.flat([82, 44, 93, 44, 95, 68, 84, 70], 'hand'), line: '' },
     ...n.behind,
     ...toes(26, 76, 0.66, -1, 2.6),
     ...toes(66, 76, 0.66, 1, 2.6),
@@ -171,11 +172,11 @@ export const nurseLook = (): Shape[] => {
   ];
 };
 
-/** A nurse tells of something that is still under a cloth. */
+/** A nurse tells of something that is still under its cloth; two small wheels look out. */
 export const surprise = (): Shape[] => [
   ...together({ x: 32, y: 80, r: 17, eyes: 'right' }, { x: 98, y: 66, nurse: true, mouth: 'speaking' }),
   ...bubble('say', [54, 30, 104, 56], [80, 74]),
-  ink.rule([[24, 48, 84, 48]], 4),
+  ink.ring([42, 49, 5, 5, 66, 49, 5, 5], 'metal', 2.4),
   ink.soft(
     [30, 46, 34, 26, 42, 15, 54, 11, 66, 15, 74, 26, 78, 46, 70, 43, 62, 47, 54, 43, 46, 47, 38, 43],
     'gown',
@@ -231,12 +232,13 @@ export const comingOut = (): Shape[] => {
   ];
 };
 
-/** The nurse whom the child would like to come. */
+/** A woman of the staff. */
 export const womanNurse = (): Shape[] => [
   ink.soft([34, 34, 28, 62, 36, 86, 84, 86, 92, 62, 86, 34], 'hair', 3, 0.8),
   ...figure({ who: 'staff', x: 60, y: 50, r: 27, hem: 124, left: [34, 112, 60], right: [86, 112, 120] }).all,
 ];
 
+/** A man of the staff. */
 export const manNurse = (): Shape[] => [
   ...figure({ who: 'doctor', x: 60, y: 44, r: 28, hem: 124, left: [32, 110, 60], right: [88, 110, 120] }).all,
   ink.soft(
@@ -264,5 +266,7 @@ const atTheArm = (eyes: 'right' | 'left', tilt: number, more: Shape[] = []): Sha
   ...more,
 ];
 
+/** The eyes go to where staff work. */
 export const watch = (): Shape[] => atTheArm('right', 14);
+/** The eyes go to the toy on the other side. */
 export const lookAway = (): Shape[] => [...atTheArm('left', -16, toy(18, 78, 0.36))];

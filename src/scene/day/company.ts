@@ -41,6 +41,7 @@ export const play = (): Shape[] => [
   ink.ring([76, 111, 6, 6, 102, 111, 6, 6], 'ink', 2),
 ];
 
+/** A book, a pencil, a board over the lap. */
 export const school = (): Shape[] => {
   const c = childAtTray(
     { x: 60, y: 30, r: 20, eyes: 'down', right: [86, 84, 150, 'fist'], left: [28, 92, 20] },
@@ -181,12 +182,13 @@ export const dayWriter = (): Shape[] => [
 /** One, two, three: aloud, in no language. */
 const counted = (x: number, y: number): Shape[] => [ink.dots([x - 18, y, x, y, x + 18, y], 9, 'mark')];
 
-/** Somebody counts aloud with the fingers; the other listens. */
+/** The child's fingers and voice; the grown-up listens. */
 export const childCounts = (): Shape[] => [
   ...together({ x: 46, y: 72, r: 19, mouth: 'speaking', left: [15, 66, -96, 'spread'] }, { x: 102, y: 62 }),
   ...bubble('say', [56, 20, 68, 32], [48, 50]),
   ...counted(56, 20),
 ];
+/** The grown-up's fingers and voice. */
 export const grownUpCounts = (): Shape[] => [
   ...together(
     { x: 30, y: 80, r: 17, eyes: 'right' },
@@ -200,7 +202,7 @@ export const grownUpCounts = (): Shape[] => [
 const squeezing = (x: number, other: number, thumb: 1 | -1): Shape[] => [
   ink.soft([1.2, 66, 30, 58, 60, 62, 90, 58, 118.8, 66, 118.8, 119, 1.2, 119], 'blanket', 3, 0.6),
   ...nearHand(['child', 'rest', other, 92, 40, -90, -thumb as 1 | -1]),
-  ink.ring([x, 46, 23, 21], 'red'),
+  ink.ring([x, 46, 23, 21], 'band'),
   ...nearHand(['child', 'fist', x, 92, 54, -90, thumb]),
   ink.rule(
     [
@@ -212,7 +214,9 @@ const squeezing = (x: number, other: number, thumb: 1 | -1): Shape[] => [
     'mark',
   ),
 ];
+/** The left one squeezes. */
 export const leftHand = (): Shape[] => squeezing(34, 92, 1);
+/** The right one squeezes. */
 export const rightHand = (): Shape[] => squeezing(86, 28, -1);
 
 /** Someone to talk to, and nobody else. */

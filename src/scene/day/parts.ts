@@ -1,4 +1,7 @@
-/** What several pictures of the day share: the bed, the bubble, things that staff bring. */
+/**
+ * What several pictures of the day share: the bed, the bubble, things that staff bring. Play keeps its things in tables that
+ * are sent as a whole, so the few of them that a day shows are drawn here.
+ */
 import { at, oval, straight, type Shape } from '../shapes.ts';
 import type { DrawnAge } from '../spec.ts';
 import { box, type Brush } from '../play/brush.ts';

@@ -124,12 +124,18 @@ export const bedtimeStory = (): Shape[] => [
   ink.ring([74, 68, 6, 6], 'skin', 2.4),
 ];
 
+/** The floor before a door. */
 const room = (): Shape => ink.flat([1.2, 106, 118.8, 106, 118.8, 118.8, 1.2, 118.8], 'floor', 2.4);
+/** Later, or next. */
 export const doorClosed = (): Shape[] => [room(), ...shutDoor(32, 12, 88, 107)];
+/** Now. */
 export const doorOpen = (): Shape[] => [room(), ...door(24, 12, 56, 107, 0.4)];
 
+/** How far the day is. */
 export const sun = (): Shape[] => disc(60, 60, 29);
+/** How far the night is. */
 export const moon = (): Shape[] => [dusk, sickle(60, 60, 0.9)];
 
+/** The product's own picture of the call button, in a hand of the family. */
 export const callButtonInHand = (): Shape[] =>
   callButton().map((s) => (s.fill === 'hand' ? { ...s, fill: 'skin' } : s));

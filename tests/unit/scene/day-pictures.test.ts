@@ -175,7 +175,7 @@ describe('the pictures of the day together', () => {
 
   it('seen as the child sees its own hands, the left one squeezes at the left', () => {
     const ball = (id: DayPictureId) => {
-      const [left, , right] = around(drawDay(id).filter((s) => s.fill === 'red'));
+      const [left, , right] = around(drawDay(id).filter((s) => s.fill === 'band'));
       return (left + right) / 2;
     };
     expect(ball('choose-left-hand')).toBeLessThan(DAY_SIZE / 2);
