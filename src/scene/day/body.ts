@@ -65,17 +65,19 @@ export const needToilet = (): Shape[] => [
   ...paperRoll(102, 28, 0.22),
 ];
 
-/** Rays round the place where it is sore, under the blanket. */
-const sore = (x: number, y: number): Shape =>
+/** Rays round the place where it is sore, under the blanket; the light field keeps them seen on a bad print. */
+const sore = (x: number, y: number): Shape[] => [
+  { ...ink.ring([x, y - 4, 25, 19], 'sheet'), line: '' },
   ink.rule(
     [-70, -35, 0, 35, 70].map((degrees) => {
       const a = ((degrees - 90) * Math.PI) / 180;
       const [c, s] = [Math.cos(a), Math.sin(a)];
-      return [x + c * 9, y + s * 9, x + c * 19, y + s * 19];
+      return [x + c * 8, y + s * 8, x + c * 19, y + s * 19];
     }),
-    4.4,
+    4.6,
     'mark',
-  );
+  ),
+];
 
 /** The mouth of somebody who is sad or sore, instead of the calm one. */
 const downMouth = (x: number, y: number, w: number): Shape[] => [
@@ -85,9 +87,13 @@ const downMouth = (x: number, y: number, w: number): Shape[] => [
 
 /** It is sore under the blanket. */
 export const itHurts = (): Shape[] => [
-  ...inBed({ x: 46, y: 42, r: 25, eyes: 'down', mouth: 'speaking', left: [26, 96, 60], right: [70, 92, 30] }),
+  ...inBed(
+    { x: 46, y: 42, r: 25, eyes: 'down', mouth: 'speaking', left: [26, 96, 60], right: [72, 90, 30] },
+    118.8,
+    5,
+    sore(92, 106),
+  ),
   ...drops([[31, 58]]),
-  sore(92, 106),
 ];
 
 /** A bare foot with a feeling in its toes that does not belong there. */
@@ -236,10 +242,10 @@ export const sad = (): Shape[] => [
 /** As the edge of the strip, for who is older. */
 export const cardItHurts = (): Shape[] => [
   ...inBed(
-    { x: 40, y: 42, r: 23, eyes: 'shut', tilt: 8, left: [24, 96, 60], right: [72, 88, 10, 'point'] },
+    { x: 40, y: 42, r: 23, eyes: 'shut', tilt: 8, left: [24, 96, 60], right: [72, 92, 10, 'point'] },
     118.8,
     14,
+    sore(96, 106),
   ),
   ...downMouth(38, 57, 6),
-  sore(94, 104),
 ];

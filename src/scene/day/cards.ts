@@ -43,7 +43,7 @@ export const toiletAlone = (): Shape[] => [
   ...behindCurtain([
     ink.flat(box(32, 30, 98, 84), 'white'),
     ...pan(56, 62, 0.36),
-    ...paperRoll(86, 44, 0.22),
+    ...paperRoll(82, 46, 0.22),
   ]),
 ];
 /** Behind it: basin and cloth. */

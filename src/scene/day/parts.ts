@@ -19,10 +19,15 @@ export const tube = (flat: readonly number[], width: number, fill: string): Shap
   ink.stroke(flat, width - 2.2, fill),
 ];
 
-/** The child in bed as one layer; somebody may sit where the bed ends. */
-export function inBed(look: ChildLook, right = 118.8, age: DrawnAge = 5): Shape[] {
+/** The child in bed as one layer; somebody may sit where the bed ends, and something may lie under the arms. */
+export function inBed(
+  look: ChildLook,
+  right = 118.8,
+  age: DrawnAge = 5,
+  between: readonly Shape[] = [],
+): Shape[] {
   const { behind, arms } = childInBed(look, age, right);
-  return [...behind, ...arms];
+  return [...behind, ...between, ...arms];
 }
 
 /** The bed ends where a grown-up sits. */
