@@ -1,0 +1,192 @@
+/** The child's pages of today: doors, calls, night, a plain list; and nothing a child presses becomes a note or a look. */
+import { expect, test, type Page } from '@playwright/test';
+import { CALLS, EDGE_PICTURES } from '#domain/day/touch.ts';
+import { usualWays, type Ways } from '#domain/day/kept-day.ts';
+import { keptNotes, scriptRuns, sideways, words } from '../helpers/pages.ts';
+
+test.use({ timezoneId: 'Europe/London' });
+
+const english = words('en');
+const DAY = '2026-11-25';
+
+/** A phone at a time of a November day, with what it keeps of the child's day. */
+async function at(page: Page, time: string, ways: Partial<Ways>, kept: Record<string, unknown> = {}) {
+  await page.clock.install({ time: new Date(`${DAY}T${time}:00Z`) });
+  await page.addInitScript(
+    (value) => {
+      if (!localStorage.getItem('bare-toes:day')) localStorage.setItem('bare-toes:day', value);
+    },
+    JSON.stringify({ firstDay: '2026-11-20', ways: { ...usualWays(false), ...ways }, ...kept }),
+  );
+  await page.goto('/en/our-day/');
+  await scriptRuns(page);
+  await expect(page.locator('main[data-mode]')).toBeVisible();
+}
+const keptDay = (page: Page) =>
+  page.evaluate(() => JSON.parse(localStorage.getItem('bare-toes:day')!) as { book: { done: unknown[] } });
+
+test('a child of three pushes breakfast through the first of three doors, and has it back within ten seconds', async ({
+  page,
+}) => {
+  await at(page, '07:40', { mode: 'three-doors' });
+  const doors = page.locator('[data-door]');
+  await expect(doors).toHaveCount(3);
+  const now = page.locator('[data-door="now"]');
+  await expect(now).toHaveAttribute('data-event', 'breakfast');
+  // nothing has to be read: every control has a picture and a name
+  expect((await page.locator('[data-doors]').innerText()).trim()).toBe('');
+  const size = await now.boundingBox();
+  expect(Math.min(size!.width, size!.height)).toBeGreaterThanOrEqual(56);
+
+  await now.tap();
+  await expect(now).toHaveAttribute('data-done', 'true');
+  expect((await keptDay(page)).book.done).toHaveLength(1);
+  const back = page.locator('[data-action="take-back"]');
+  await back.tap();
+  await expect(now).not.toHaveAttribute('data-done');
+  expect((await keptDay(page)).book.done).toEqual([]);
+
+  await now.tap();
+  await expect(back).toBeVisible();
+  await page.clock.runFor(10_500);
+  await expect(back).toHaveCount(0);
+  expect((await keptDay(page)).book.done).toHaveLength(1);
+});
+
+test('doctors are nobody’s to push, and a choice that is let pass shuts its doors and keeps its place', async ({
+  page,
+}) => {
+  await at(page, '09:35', { mode: 'path' });
+  await expect(page.locator('[data-door="now"]')).toHaveAttribute('data-event', 'round');
+  await expect(page.locator('[data-push]')).toHaveCount(0);
+  const choice = page.locator('[data-choice]');
+  await expect(choice.locator('[data-option]')).toHaveCount(3);
+  const before = await choice.boundingBox();
+  await page.clock.runFor(6000);
+  await expect(choice).toHaveAttribute('data-choice', 'waits');
+  expect((await choice.boundingBox())!.height).toBeCloseTo(before!.height, 0);
+  await choice.locator('[data-action="choose"]').first().tap();
+  await choice.locator('[data-option="neither"]').tap();
+  await expect(choice).toHaveCount(0);
+});
+
+test.describe('without script, in Arabic', () => {
+  test.use({ javaScriptEnabled: false, locale: 'ar' });
+  const arabic = words('ar');
+
+  test('each picture of the edge leads to the call button with its sentence, for the child and for the ward', async ({
+    page,
+  }) => {
+    for (const picture of EDGE_PICTURES) {
+      await page.goto('/ar/our-day/');
+      await page.locator(`[data-edge="${picture}"]`).tap();
+      await expect(page.locator('main')).toHaveAttribute('data-call', picture);
+      await expect(page.locator('main h1')).toHaveText(arabic['day:call.press']!);
+      await expect(page.locator('main svg').first()).toBeVisible();
+      await expect(page.locator('[data-say="family"]')).toHaveText(arabic[`say:child.${picture}`]!);
+      await expect(page.locator('[data-say="ward"]')).toHaveText(english[`say:child.${picture}`]!);
+    }
+  });
+});
+
+test('three hundred wild taps leave no note and no look, and never leave the child’s own pages', async ({
+  page,
+}) => {
+  await at(page, '09:50', { mode: 'clock' });
+  /** The same wild child in every run. */
+  let seed = 20_261_125;
+  const random = (below: number) => {
+    seed = (seed * 1_103_515_245 + 12_345) % 2_147_483_648;
+    return Math.floor((seed / 2_147_483_648) * below);
+  };
+  const visited = new Set<string>();
+  for (let n = 0; n < 300; n++) {
+    await page.evaluate(
+      (pick) => {
+        const all = [...document.querySelectorAll<HTMLElement>('body a[href], body button, body summary')];
+        // what a finger can reach: in sight, and not the link that waits for a keyboard
+        const near = all.filter((one) => one.getClientRects().length > 0 && one.offsetWidth > 1);
+        near[Math.floor(pick * near.length)]?.click();
+      },
+      random(1_000_000) / 1_000_000,
+    );
+    if (n % 10 === 0) await page.clock.runFor(300);
+    visited.add(new URL(page.url()).pathname);
+  }
+  const own = /^\/en\/our-day\/(call\/[a-z-]+\/|story\/)?$/;
+  expect([...visited].filter((address) => !own.test(address))).toEqual([]);
+  // it went somewhere: a child that presses nothing would leave nothing, too
+  expect(visited.size).toBeGreaterThan(2);
+  expect(await keptNotes(page)).toEqual([]);
+  const places = await page.evaluate(() => Object.keys(localStorage).sort());
+  expect(places.filter((one) => !['bare-toes:day', 'bare-toes:family'].includes(one))).toEqual([]);
+});
+
+test('at night three things are there: a resting child, a story, the call button; it goes black and comes back', async ({
+  page,
+}) => {
+  await at(page, '23:10', { mode: 'three-doors' });
+  await expect(page.locator('html')).toHaveAttribute('data-light', 'night');
+  await expect(page.locator('[data-night-thing]')).toHaveCount(2);
+  const links = await page.locator('main a[href]:visible').evaluateAll((all) =>
+    all
+      .filter((one) => !one.closest('[data-grown-ups]'))
+      .map((one) => new URL((one as HTMLAnchorElement).href).pathname)
+      .sort(),
+  );
+  expect(links).toEqual([...CALLS.map((call) => `/en/our-day/call/${call}/`), '/en/our-day/story/'].sort());
+  await expect(page.locator('main button')).toHaveCount(1);
+  await expect(page.locator('[data-hold]')).toHaveCount(1);
+
+  const black = page.locator('[data-black]');
+  await page.clock.runFor(50_000);
+  await expect(black).toHaveCount(0);
+  await page.clock.runFor(11_000);
+  await expect(black).toBeVisible();
+  await black.tap();
+  await expect(black).toHaveCount(0);
+  await expect(page).toHaveURL(/\/en\/our-day\/$/);
+});
+
+test('a girl of fifteen has a plain list with times, without doors, animals or a row of pictures', async ({
+  page,
+}) => {
+  await at(page, '12:10', { mode: 'list' });
+  const rows = page.locator('[data-plain-list] li');
+  await expect(rows.locator('[aria-current]').or(page.locator('li[aria-current]'))).toHaveCount(1);
+  await expect(page.locator('li[aria-current]')).toHaveAttribute('data-event', 'lunch');
+  await expect(rows.locator('svg')).toHaveCount(0);
+  await expect(page.locator('[data-door], [data-days], [data-sky]')).toHaveCount(0);
+  await expect(page.locator('[data-action="private"]')).toBeVisible();
+  expect(await sideways(page)).toEqual([]);
+  await page.locator('[data-action="days"]').tap();
+  // from the 20th to the 25th
+  await expect(page.locator('[data-days] li')).toHaveCount(6);
+});
+
+test('a bad part of the stored day is told, and all the rest is kept', async ({ page }) => {
+  const book = {
+    ...{ day: DAY, wake: 420, lightsOut: 1170, quiet: [] },
+    events: [
+      { id: 'visitor-1', kind: 'visitor', from: 960, minutes: 30, source: 'family' },
+      { id: 'bad', kind: 'visitor', from: 'noon', minutes: 30, source: 'family' },
+    ],
+    done: [],
+  };
+  await at(page, '16:05', { mode: 'path' }, { book, today: { day: DAY, feelings: 'many' } });
+  await expect(page.locator('[data-faults="2"]')).toHaveText(english['day:fault']!);
+  await expect(page.locator('[data-door="now"]')).toHaveAttribute('data-event', 'visitor');
+  await expect(page.locator('[data-days] li')).toHaveCount(6);
+});
+
+test('with one key to move and one to press, the whole page can be used', async ({ page }) => {
+  await at(page, '07:40', { mode: 'three-doors', oneKey: true });
+  const now = page.locator('[data-door="now"]');
+  for (let n = 0; n < 12; n++) {
+    await page.keyboard.press('Space');
+    if (await now.evaluate((door) => door === document.activeElement)) break;
+  }
+  await expect(now).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(now).toHaveAttribute('data-done', 'true');
+});
