@@ -43,6 +43,8 @@ const tooSmall = (page: Page, least: number) =>
       [...body.querySelectorAll('a:not(.skip), button, label, summary')]
         // the spots on the drawing are a second way to the list below it
         .filter((element) => !element.closest('svg') && (element as HTMLElement).offsetParent !== null)
+        // a link that only a keyboard comes to grows when it is reached
+        .filter((element) => getComputedStyle(element).clipPath !== 'inset(50%)')
         .map((element) => {
           const { width, height } = element.getBoundingClientRect();
           return { width, height, name: `${element.tagName} ${element.textContent?.trim().slice(0, 40)}` };

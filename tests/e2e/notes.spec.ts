@@ -160,7 +160,7 @@ test.describe('writing', () => {
       await page.locator('[data-form="question"] form button[type="submit"]').tap();
       await expect(written(page)).toHaveAttribute('data-written', 'question');
       // kept to the letter
-      expect((await keptNotes(page)).map(said)).toEqual([{ kind: 'question', own }]);
+      expect((await keptNotes(page)).map(said)).toEqual([{ kind: 'question', own, in: 'en' }]);
 
       await page.reload();
       const visible = own.replace(/[\u202A-\u202E\u2066-\u2069]/g, '');
