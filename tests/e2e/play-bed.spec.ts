@@ -4,6 +4,7 @@ import { createRequire } from 'node:module';
 import { expect, test, type Page } from '@playwright/test';
 import { chosen, scriptRuns, sideways, words } from '../helpers/pages.ts';
 import { leaveNotes, noted } from '../helpers/kept-notes.ts';
+import { TYPICAL } from '../helpers/play-beds.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const english = words('en');
@@ -15,7 +16,7 @@ interface Axe {
 }
 interface KeptBed {
   child: Record<'likes' | 'dislikes' | 'never' | 'lacks', string[]>;
-  room: { things: string[]; isolation: string };
+  room: { things: string[]; usedElsewhere: string[]; isolation: string };
   permissions: string[];
   sketch: Record<'quiet' | 'propped', { from: number; until: number }[]> & { wake: number };
   limits: { grownUpMinutes: number };
@@ -150,6 +151,69 @@ test('an own idea that is not whole says what is missing and where, and loses no
   await page.locator('[data-remove-own="own-1"]').tap();
   await expect(page.locator('[data-own-idea]')).toHaveCount(0);
   await expect.poll(async () => JSON.stringify(await bedOf(page))).not.toContain('own-1');
+});
+
+test('a fear, no shared language and quiet bar ideas by name: the own idea says why, and the plan has none', async ({
+  page,
+}) => {
+  await atTheBed(page);
+  await opened(page, 'heeds');
+  await page.locator('[data-field="fears"] input[value="water"]').check();
+  await page.locator('[data-field="fears"] input[value="needles"]').check();
+  await expect(page.locator('[data-needles]')).toBeVisible();
+  await page.locator('[data-field="language"] input[value="no"]').check();
+  await opened(page, 'times');
+  await page.locator('[data-field="loudest"] input[value="0"]').check();
+  await expect(page.locator('[data-says="heeds"]')).toContainText(english['play:set.fearwater']!);
+  await opened(page, 'own');
+  await page.locator('[data-action="write-own"]').tap();
+  await answered(page);
+  await page.locator('[name="own-title"]').fill('Boats in a bowl');
+  await page.locator('[name="own-water"][value="yes"]').check();
+  await page.locator('[name="own-hands"][value="2"]').check();
+  await page.locator('[data-action="keep-own"]').tap();
+  const why = page.locator('[data-own-idea="own-1"] [data-own-out] li');
+  await expect(why).toHaveText([
+    english['play:own.clashfear']!.replace('{{what}}', english['play:set.fearwater']!),
+    english['play:own.clashlanguage']!,
+    english['play:own.clashloud']!,
+    english['play:rule.H4']!,
+  ]);
+  // what opens it again takes its reason away
+  await page.locator('[data-field="hands"] input[value="2"]').check();
+  await expect(why).toHaveCount(3);
+  await page.reload();
+  expect(await bedOf(page)).toMatchObject({ fears: ['water', 'needles'], wordless: true, loudest: 0 });
+  await planned(page);
+  const ideas = new Set((await bedOf(page)).plan!.map(({ idea }) => idea));
+  for (const idea of ['own-1', 'slow-bubbles', 'voice-story', 'song-swap', 'which-would-you'])
+    expect(ideas).not.toContain(idea);
+});
+
+test('of several beds each says in one line what is kept and open; what one has the other may tick', async ({
+  page,
+}) => {
+  await page.clock.install({ time: new Date('2026-11-25T08:40:00Z') });
+  const film = { idea: 'short-film', window: TYPICAL.sketch.moments[1]!.id, from: 870, minutes: 20 };
+  const star = { ...TYPICAL, shape: 'star', plan: [film], done: [], pins: [] };
+  const { plan: _plan, ...unplanned } = { ...TYPICAL, done: [], pins: [] };
+  await page.addInitScript(
+    (kept) => {
+      if (!localStorage.getItem('bare-toes:play')) localStorage.setItem('bare-toes:play', kept);
+    },
+    JSON.stringify({ open: 'boat', beds: [unplanned, star] }),
+  );
+  await page.goto('/en/things-to-do/bed/');
+  const line = (shape: string) => page.locator(`[data-bed="${shape}"] [data-glance]`);
+  await expect(line('star')).toContainText(english['ideas:short-film.name']!);
+  await expect(line('star')).toContainText(/09:15.*18:15/);
+  await expect(line('boat')).toContainText(english['play:glance.none']!);
+  await expect(page.locator('[data-says="elsewhere"]')).toContainText(english['ideas:things.screen']!);
+  await opened(page, 'elsewhere');
+  await page.locator('[data-action="tick-elsewhere"]').tap();
+  await expect(page.locator('[data-field="elsewhere"] input[value="screen"]')).toBeChecked();
+  await expect(page.locator('[data-found-elsewhere]')).toHaveCount(0);
+  expect((await bedOf(page)).room.usedElsewhere).toEqual(['cards', 'screen']);
 });
 
 test('an idea that was done is not offered again today; again and not again can be taken back', async ({

@@ -1,7 +1,7 @@
 /** A plan leaves the tablet: as a code and a link, as the card for a hard moment, and on paper at the bed's end. */
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { encodePlay } from '#domain/play-bed/travel.ts';
-import type { PlayBed } from '#domain/play-bed/bed.ts';
+import { eventKind, type PlayBed } from '#domain/play-bed/bed.ts';
 import { momentCard } from '#domain/play-bed/moments.ts';
 import { IDEA_ORDER, THING_ORDER } from '#content/idea-order.ts';
 import { readFromScreen } from '../helpers/codes.ts';
@@ -175,6 +175,8 @@ for (const [language, light, ageMonths] of [
     await expect(page.locator('[data-paper] .play-picture:not([data-drawn])')).toHaveCount(0);
     const ideas = FULL.plan!.filter(({ window }) => FULL.sketch.moments.every(({ id }) => id !== window));
     await expect(page.locator('[data-row="idea"]')).toHaveCount(ideas.length);
+    const fixed = FULL.sketch.events.filter(({ id }) => eventKind(id) !== 'medicine');
+    await expect(page.locator('[data-row="event"]')).toHaveCount(fixed.length);
     // whoever passes the bed's end may read it
     await expect(page.locator('[data-paper]')).not.toContainText(words(language)['play:event.medicine']!);
     expect(await pagesOf(page)).toEqual({ count: 1, millimetres: [148, 210] });

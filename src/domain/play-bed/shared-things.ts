@@ -12,6 +12,9 @@ const ENOUGH: readonly string[] = [
   ...['stickers', 'straws', 'tape', 'tray', 'tray-things', 'window'],
 ];
 
+/** Whether a ward may have only one of it. */
+export const mayBeOne = (thing: string): boolean => !ENOUGH.includes(thing);
+
 /**
  * Things of this bed that another bed of the same day had, or has in its plan.
  *
@@ -26,7 +29,5 @@ export function usedAtOthers(beds: readonly PlayBed[], here: PlayBed, library: r
   const used = others
     .flatMap(({ plan = [], done }) => [...plan, ...done])
     .flatMap(({ idea }) => things.get(idea) ?? []);
-  return [...new Set(used)]
-    .filter((thing) => here.room.things.includes(thing) && !ENOUGH.includes(thing))
-    .sort();
+  return [...new Set(used)].filter((thing) => here.room.things.includes(thing) && mayBeOne(thing)).sort();
 }

@@ -14,8 +14,8 @@ export type SheetRow =
 export interface DaySheet {
   /** In order of time; a hard moment comes with what is kept for it. */
   rows: readonly SheetRow[];
-  /** How many fixed events had no room: ideas and hard moments always have. */
-  leftOut: number;
+  /** On a day too full for them among the ideas, all fixed events together, in order of time; else none. */
+  together: readonly Extract<SheetRow, { kind: 'event' }>[];
   /** Kinds or ideas, three at most of each. */
   likes: readonly string[];
   never: readonly string[];
@@ -26,7 +26,10 @@ export interface DaySheet {
   card: MomentCard;
 }
 
-/** Events, moments and ideas that still fit one sheet of A5 in two languages; a whole day planned full has some 47. */
+/**
+ * Events, moments and ideas that still fit one sheet of A5 in two languages; a whole day planned full has some 47. Above
+ * that the events, which have no pictures, stand together in a third of the room.
+ */
 export const MOST_PLACES = 40;
 const MOST_WORDS = 3;
 
@@ -37,7 +40,8 @@ const CLINICAL_STEPS: readonly string[] = ['ask-medicine-time'] satisfies StepId
 /**
  * The day of a bed for its end.
  *
- * Shape: `library` holds the ideas of the plan; an idea that is not in it has no cautions.
+ * Shape: `library` holds the ideas of the plan; an idea that is not in it has no cautions. Each fixed event stands in `rows`
+ * or, with all others, in `together`.
  * Not: names, weights, medicine or anything that was seen on the child. Own ideas are as they were written.
  * Source: design 4-play, 5.6 (bed-end print).
  *
@@ -60,12 +64,13 @@ export function daySheet(bed: PlayBed, library: readonly Idea[]): DaySheet {
         placement,
       })),
   ];
-  const events = sketch.events.filter(({ id }) => !isClinical(id));
-  const room = Math.max(0, MOST_PLACES - sketch.moments.length - plan.length);
-  // the long ones are what a day is planned around
-  const shown = [...events].sort((a, b) => b.minutes - a.minutes || a.from - b.from).slice(0, room);
+  const events = sketch.events
+    .filter(({ id }) => !isClinical(id))
+    .map((event) => ({ ...event, kind: 'event' as const }))
+    .sort((a, b) => a.from - b.from);
+  const fits = sketch.moments.length + plan.length + events.length <= MOST_PLACES;
   const rank = { event: 0, moment: 1, idea: 2 };
-  const rows = [...needed, ...shown.map((event) => ({ ...event, kind: 'event' as const }))].sort(
+  const rows = [...needed, ...(fits ? events : [])].sort(
     (a, b) => a.from - b.from || rank[a.kind] - rank[b.kind],
   );
   const known = new Map([...library, ...own.map(ideaOf)].map((idea) => [idea.id, idea]));
@@ -74,7 +79,7 @@ export function daySheet(bed: PlayBed, library: readonly Idea[]): DaySheet {
   const isKept = plan.some(({ window }) => moments.has(window));
   return {
     rows,
-    leftOut: events.length - shown.length,
+    together: fits ? [] : events,
     likes: child.likes.slice(0, MOST_WORDS),
     never: child.never.slice(0, MOST_WORDS),
     cautions: CAUTIONS.filter((caution) => cautions.has(caution)),

@@ -6,7 +6,7 @@ import { eventKind } from '#domain/play-bed/bed.ts';
 import { momentCard } from '#domain/play-bed/moments.ts';
 import { daySheet, MOST_PLACES, type SheetRow } from '#domain/play-bed/sheet.ts';
 import type { Placement } from '#domain/play/types.ts';
-import { anyBed, TYPICAL } from '../../helpers/play-beds.ts';
+import { anyBed, FULL, TYPICAL } from '../../helpers/play-beds.ts';
 
 const placedIn = (rows: readonly SheetRow[]) =>
   rows.flatMap((row) => (row.kind === 'idea' ? [row.placement] : row.kind === 'moment' ? row.kept : []));
@@ -37,17 +37,20 @@ describe('the sheet at the bed’s end', () => {
     );
   });
 
-  it('never says when medicine is given, and leaves out events alone where the day is too full', () => {
+  it('never says when medicine is given, and holds every other event once: among the rows, or all together', () => {
     fc.assert(
       fc.property(anyBed, (bed) => {
-        const { rows, leftOut } = daySheet(bed, IDEAS);
-        const events = rows.flatMap((row) => (row.kind === 'event' ? [row.id] : []));
-        expect(events.filter((id) => eventKind(id) === 'medicine')).toEqual([]);
+        const { rows, together } = daySheet(bed, IDEAS);
+        const inRows = rows.filter((row) => row.kind === 'event');
         const open = bed.sketch.events.filter(({ id }) => !/^medicine(-|$)/.test(id));
-        expect(events.length + leftOut).toBe(open.length);
+        const ids = (list: readonly { id: string }[]) => list.map(({ id }) => id).sort();
+        expect(ids([...inRows, ...together])).toEqual(ids(open));
+        expect(Math.min(inRows.length, together.length)).toBe(0);
+        const starts = together.map(({ from }) => from);
+        expect(starts).toEqual([...starts].sort((a, b) => a - b));
         const places = rows.length + rows.flatMap((row) => (row.kind === 'moment' ? row.kept : [])).length;
-        if (leftOut) expect(places).toBeGreaterThanOrEqual(MOST_PLACES);
-        if (events.length) expect(places).toBeLessThanOrEqual(MOST_PLACES);
+        if (inRows.length) expect(places).toBeLessThanOrEqual(MOST_PLACES);
+        if (together.length) expect(places + together.length).toBeGreaterThan(MOST_PLACES);
       }),
     );
     // a day with medicine in it, so that the law above is about something
@@ -55,9 +58,11 @@ describe('the sheet at the bed’s end', () => {
   });
 
   it('has room for every event of a typical day but those of medicine', () => {
-    const { rows, leftOut } = daySheet(TYPICAL, IDEAS);
-    expect(leftOut).toBe(0);
+    const { rows, together } = daySheet(TYPICAL, IDEAS);
+    expect(together).toEqual([]);
     expect(rows.filter(({ kind }) => kind === 'event')).toHaveLength(8);
+    // and the same day planned full has them all, too
+    expect(daySheet(FULL, IDEAS).together).toHaveLength(8);
   });
 
   it('names three likes and three nevers at most, and only what was ticked', () => {
