@@ -1,6 +1,6 @@
 /**
  * One picture for each play idea: what hands, eyes and things do. Lengths are scene units of the 120 × 120 square.
- * Not: letters, digits or words; never the pulled leg, its cord or weight. A foot is the free one.
+ * Not: digits or words, nor a letter but on a toy block; never the pulled leg, its cord or weight. A foot is the free one.
  */
 import type { Picture } from '../shapes.ts';
 import { compose, type PlayScene } from './compose.ts';
@@ -46,8 +46,8 @@ const SCENES = {
   'counting-cards': { things: [['windows', 52, 56, 0.9]], hands: [['child', 'point', 106, 104, 44, 222, -1]] },
   'spot-change': { things: [['tray', 50, 24, 0.74], ['tray', 50, 86, 0.74], ['apple', 23, 19, 0.2], ['cups', 50, 15, 0.25], ['star', 77, 19, 0.2], ['apple', 23, 81, 0.2], ['ball', 50, 79, 0.22], ['star', 77, 81, 0.2], ['arrow', 104, 44, 0.3, 90], ['oval', 50, 79, 0.33]], hands: [['child', 'point', 110, 114, 36, 212, -1]] },
   'tray-memory': { child: { eyes: 'shut' }, tray: true, things: [['apple', 22, 92, 0.2], ['cups', 40, 88, 0.24], ['star', 56, 96, 0.18]], front: [['cloth', 82, 92, 0.44]] },
-  'alphabet-run': { child: { at: 'low', mouth: 'laugh' }, things: [['tiles', 60, 60, 1], ['cat', 15, 47, 0.18], ['bird', 33, 18, 0.18], ['fish', 60, 14, 0.18], ['snail', 87, 17, 0.17], ['arrow', 105, 24, 0.14, 60]] },
-  'twenty-asks': { child: { at: 'chat', mouth: 'smile' }, grown: { y: 66, mouth: 'speaking' }, bubbles: [['think', 28, 24, 50, 40, 32, 56], ['say', 90, 20, 54, 36, 84, 64]], things: [['cat', 28, 24, 0.28], ['fish', 90, 20, 0.32], ['shake', 32, 78, 0.56]] },
+  'alphabet-run': { child: { at: 'low', mouth: 'laugh', eyes: 'up' }, things: [['letters', 60, 60, 1], ['bird', 20, 17, 0.24], ['snail', 60, 15, 0.22], ['fish', 100, 16, 0.24]] },
+  'twenty-asks': { child: { at: 'chat', mouth: 'smile' }, grown: { y: 70, mouth: 'speaking' }, bubbles: [['think', 23, 24, 42, 38, 30, 56], ['say', 84, 25, 70, 48, 84, 68]], things: [['cat', 23, 24, 0.24], ['house', 68, 19, 0.2], ['no', 68, 37, 0.12], ['cat', 99, 19, 0.2], ['yes', 99, 37, 0.13]] },
   'which-would-you': { child: { eyes: 'right', mouth: 'speaking' }, grown: { y: 54 }, bubbles: [['say', 56, 20, 100, 36, 40, 48]], things: [['fish', 32, 25, 0.26], ['hat', 36, 11, 0.13], ['apple', 80, 24, 0.18], ['hat', 80, 12, 0.13], ['both', 57, 20, 0.12]] },
   'true-or-made-up': { grown: { y: 72, mouth: 'speaking' }, bubbles: [['say', 56, 32, 108, 58, 84, 78]], things: [['cat', 20, 34, 0.2], ['apple', 42, 24, 0.18], ['wings', 80, 30, 0.5], ['cow', 80, 32, 0.3]], hands: [['child', 'point', 42, 112, 46, -62, 1]] },
   'opposite-day': { child: { mouth: 'speaking', eyes: 'right' }, grown: { mouth: 'speaking' }, bubbles: [['say', 20, 18, 36, 30, 36, 42], ['say', 80, 18, 36, 28, 84, 46]], things: [['moon', 20, 18, 0.2], ['sun', 80, 18, 0.2], ['both', 50, 16, 0.18]] },

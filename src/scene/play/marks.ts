@@ -105,11 +105,17 @@ export const MARKS = {
     { ...arcs(p, [46], -80, 250, 6), dash: '6 6' },
     p.rule([[26, 26, 46, 14, 52, 36]], 6, 'mark'),
   ],
-  /** A head that says no. */
-  shake: (p) => {
-    const [right, left] = [arcs(p, [40, 52], -24, 24, 5), arcs(p, [40, 52], 156, 204, 5)];
-    return [{ ...right, d: right.d + left.d }];
-  },
+  yes: (p) => [p.rule([[12, 64, 46, 98, 108, 20]], 12, 'mark')],
+  no: (p) => [
+    p.rule(
+      [
+        [20, 20, 100, 100],
+        [100, 20, 20, 100],
+      ],
+      12,
+      'mark',
+    ),
+  ],
   oval: (p) => [{ ...p.ring([60, 60, 50, 50], 'white', 5), fill: '', line: 'mark' }],
   pause: (p) => [p.flats([box(20, 20, 46, 100), box(74, 20, 100, 100)], 'ink', 2)],
   beam: (p) => [{ ...p.flat([42, 116, 78, 116, 118, 2, 2, 2], 'band'), line: 'band' }],
@@ -134,23 +140,20 @@ export const MARKS = {
     p.strokes([[96, 16, 62, 6, 28, 18]], 6, 'mark'),
     p.rule([[42, 4, 26, 18, 44, 28]], 6, 'mark'),
   ],
-  /** A clock on which something moves from later to sooner. */
+  /** A clock whose hand goes back: from when it was to be, to sooner. */
   sooner: (p) => [
-    p.ring([60, 66, 50, 50], 'white', 4.6),
+    p.ring([60, 60, 54, 54], 'white', 7),
     p.rule(
       [
-        [60, 16, 60, 24],
-        [60, 116, 60, 108],
-        [10, 66, 18, 66],
-        [110, 66, 102, 66],
-        [60, 66, 46, 40],
+        [60, 114, 60, 104],
+        [6, 60, 16, 60],
+        [114, 60, 104, 60],
       ],
-      4,
+      6,
     ),
-    p.dashed([60, 66, 92, 82], 5),
-    { ...p.ring([98, 86, 13, 13], 'white', 3), dash: '4 4' },
-    p.ring([40, 28, 14, 14], 'red', 3),
-    p.strokes([[92, 64, 86, 40, 66, 34]], 6, 'mark'),
-    p.rule([[78, 24, 63, 34, 76, 48]], 6, 'mark'),
+    p.dashed([60, 60, 96, 54], 7),
+    p.rule([[60, 60, 32, 30]], 9),
+    p.strokes([[92, 34, 80, 22, 58, 22]], 8, 'mark'),
+    p.rule([[72, 10, 54, 22, 70, 36]], 8, 'mark'),
   ],
 } as const satisfies Record<string, Drawing>;

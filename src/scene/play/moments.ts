@@ -12,7 +12,7 @@ const SCENES = {
   visitor: { things: [['door', 36, 58, 0.9], ['caller', 86, 66, 0.86]] },
   asleep: { child: { eyes: 'shut', tilt: -10 }, things: [['moon', 104, 18, 0.24]] },
   sore: { things: [['curled', 60, 60, 1]] },
-  early: { things: [['sooner', 60, 60, 1]] },
+  early: { child: { at: 'chat', eyes: 'right', mouth: 'speaking' }, grown: { nurse: true, x: 96, y: 50, hand: [74, 88, 185, 'fist'] }, things: [['sooner', 34, 27, 0.46]], front: [['plaster', 66, 84, 0.24, 70]] },
   again: { things: [['round', 60, 60, 1]] },
   'not-again': { things: [['facedown', 60, 60, 1]] },
   sticker: { things: [['peeled', 60, 60, 1]] },

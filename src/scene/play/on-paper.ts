@@ -218,18 +218,34 @@ export const ON_PAPER = {
     p.dots([14, 23, 44, 21, 76, 19, 108, 23], 5),
   ],
   /** Blocks, each waiting for an animal. */
-  tiles: (p) => [
+  /** Toy blocks, each with a letter of another alphabet: an animal that begins with it sits on top. */
+  letters: (p) => [
     p.flats(
-      [
-        [15, 46],
-        [33, 18],
-        [60, 14],
-        [87, 18],
-      ].map(([x, y]) => box(x! - 13, y! - 13, x! + 13, y! + 13)),
-      'band',
+      [20, 60, 100].map((x) => [x - 14, 34, x - 9, 28, x + 16, 28, x + 16, 50, x + 11, 57, x - 14, 57]),
+      'plate',
       2.6,
     ),
-    p.dashed([93, 34, 117, 34, 117, 58, 93, 58, 93, 34], 2.6),
+    p.flats(
+      [20, 60, 100].map((x) => box(x - 14, 34, x + 11, 57)),
+      'band',
+      2.2,
+    ),
+    p.rule(
+      [
+        [14, 53, 14, 38],
+        [93, 53, 93, 39, 104, 39],
+        [93, 46, 102, 46],
+      ],
+      3.4,
+    ),
+    p.strokes(
+      [
+        [14, 38, 21, 38, 25, 42, 21, 47, 14, 47],
+        [49, 42, 53, 39, 67, 40],
+        [67, 40, 57, 42, 51, 47, 53, 52, 60, 54, 68, 52],
+      ],
+      3.4,
+    ),
   ],
   night: (p) => [
     p.flat(box(4, 4, 116, 62), 'bag', 3.4),
