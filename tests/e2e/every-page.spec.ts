@@ -121,7 +121,8 @@ for (const language of LANGUAGES)
         add('picture without a name', shown.mute);
         named += shown.named;
         await turnTo(page, 'night');
-        if (checked) add('axe by night', await findings(page, ['color-contrast']));
+        // colours are the same in every language
+        if (language === 'en') add('axe by night', await findings(page, ['color-contrast']));
         add('too small by night', await tooSmall(page, 72));
         await page.setViewportSize({ width: 320, height: 640 });
         add('sideways by night', await sideways(page));

@@ -25,6 +25,10 @@ async function expectLowerBound(page: Page, urgency: string, own: Record<string,
 /** One for each reading direction; the pages of all four are read as they lie on the server, below. */
 const TAPPED = ['en', 'ar'] as const;
 
+/** English and Arabic open every kind of page; Spanish and Polish every second one, each what the other leaves out. */
+const isOpened = (language: string, at: number): boolean =>
+  (language !== 'es' || at % 2 === 0) && (language !== 'pl' || at % 2 === 1);
+
 for (const language of TAPPED) {
   const own = words(language);
 
@@ -174,11 +178,11 @@ for (const language of LANGUAGES) {
 
   test.describe(`${language}, every page without script`, () => {
     test.use({ javaScriptEnabled: false, locale: language });
-    // one address of every kind; every-page.spec.ts opens all of them with script
+    // one address of every kind, in two languages together; every-page.spec.ts opens them with script
     test(`${language}: every kind of page is stamped with its language and reading direction`, async ({
       page,
     }) => {
-      for (const address of kindsOf(language)) {
+      for (const address of kindsOf(language).filter((_, at) => isOpened(language, at))) {
         await page.goto(address);
         await expect(page.locator('html'), address).toHaveAttribute('lang', language);
         await expect(page.locator('html'), address).toHaveAttribute('dir', directionOf(language));

@@ -58,7 +58,10 @@ export function markDone(
     from,
     minutes: Math.min(minuteRange(idea)[0], DAY - from),
   };
-  return [...bed.done, begun(bed, idea.id, minute) ?? byHand].sort((a, b) => a.from - b.from);
+  return [...bed.done, begun(bed, idea.id, minute) ?? byHand].sort(
+    // as a kept bed is read back
+    (a, b) => a.from - b.from || (a.idea < b.idea ? -1 : 1),
+  );
 }
 
 /**
