@@ -1,15 +1,11 @@
 /** The child's day on this device: built from bed, card and plan, touched by the child, changed by the grown-up, kept. */
 import {
-  added,
   asPlanned,
-  cameUpInDay,
-  freshId,
   movedInDay,
   renewed,
   takenOff,
   type DayBook,
   type DayEvent,
-  type EventSource,
   type Place,
   type Why,
 } from '#domain/day/book.ts';
@@ -27,7 +23,6 @@ import {
 } from '#domain/day/doors.ts';
 import { leadsToLook, type Feeling, type FeelingPressed } from '#domain/day/feelings.ts';
 import { bookOf, dayFactsOf, eatingFacts, type CardForDay } from '#domain/day/from-bed.ts';
-import type { DayEventId } from '#domain/day/ids.ts';
 import {
   pressedAtEdge,
   readKeptDay,
@@ -264,28 +259,6 @@ function fitting({ from, minutes }: Place): Place {
   return { from: begin, minutes: Math.min(length, LAST_MINUTE - begin) };
 }
 
-export interface NewEvent extends Place {
-  kind: DayEventId;
-  source: Extract<EventSource, 'family' | 'child'>;
-  private?: boolean;
-}
-
-function eventOf(book: DayBook, { kind, source, private: own, ...place }: NewEvent): DayEvent {
-  return {
-    ...{ id: freshId(book, kind), kind, source, ...fitting(place) },
-    ...(own ? { private: true as const } : {}),
-  };
-}
-
-/** Puts something into the day. Units: minutes since the ward's midnight. */
-export const addToDay = (event: NewEvent): void => edit((book) => added(book, eventOf(book, event)));
-/** It comes now: from this minute on it stands there, and everything else makes room. */
-export const comesNow = (kind: DayEventId, minutes: number = DAY_EVENTS[kind].minutes): void =>
-  edit((book) => {
-    const { minute } = wardAt(readMoment());
-    const from = DAY_GRID * Math.floor(minute / DAY_GRID);
-    return cameUpInDay(book, eventOf(book, { kind, from, minutes, source: 'family' }), offsetAt);
-  });
 export const moveInDay = (id: string, to: Place, why: Why = 'wanted', by?: string): void =>
   edit((book) => movedInDay(book, id, fitting(to), why, by));
 export const takeOffDay = (id: string, why: Why = 'not-today'): void =>
