@@ -1,5 +1,5 @@
 /**
- * What holds for every page, in English for each, in Arabic for each kind, in Spanish and Polish for one half of the kinds
+ * What holds for every page, in English for each, in Arabic for each kind, in Spanish and Polish for one quarter of the kinds
  * each, in one visit: nothing is asked of another origin and nothing is
  * refused, no finding of axe, every picture says what it shows, whatever is pressed is large enough, nothing scrolls
  * sideways on the narrowest phone; by day and by night.
@@ -79,10 +79,15 @@ const turnTo = (page: Page, light: 'day' | 'night') =>
 
 /** One for each reading direction: what axe looks at is otherwise the same in every language. */
 const WITH_AXE: readonly string[] = ['en', 'ar'];
-/** Walks in parallel: each test opens every second page; what Spanish leaves out, Polish opens. */
-const SHARES: Readonly<Record<Language, readonly number[]>> = { en: [0, 1], es: [0], pl: [1], ar: [0, 1] };
+/** Walks in parallel: each test opens every fourth page. Spanish and Polish open a quarter of the kinds each. */
+const SHARES: Readonly<Record<Language, readonly number[]>> = {
+  en: [0, 1, 2, 3],
+  es: [0],
+  pl: [2],
+  ar: [0, 1, 2, 3],
+};
 /** Of how many shares each is one. */
-const PARTS = 2;
+const PARTS = 4;
 
 for (const language of LANGUAGES)
   for (const share of SHARES[language])
@@ -130,7 +135,7 @@ for (const language of LANGUAGES)
         add('sideways by day', await sideways(page));
       }
       expect(wrong).toEqual([]);
-      expect(named, 'pictures that say what they show').toBeGreaterThan(8);
+      expect(named, 'pictures that say what they show').toBeGreaterThan(4);
       expect(asked.length).toBeGreaterThan(20);
       expect(
         asked
