@@ -21,6 +21,8 @@ export default defineConfig({
   build: {
     // A browser that does not know this syntax still has the plain pages: the core path needs no script.
     target: 'es2022',
+    // The first page would list every script of every other page; their own pages name what they need. Styles stay listed.
+    modulePreload: { resolveDependencies: (_, files) => files.filter((file) => file.endsWith('.css')) },
     rollupOptions: {
       output: {
         // What the first page needs anyway, in one file: a score of small files cost 5 KiB more.
