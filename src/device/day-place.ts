@@ -8,6 +8,8 @@ export interface DayPlace {
   write(value: unknown): boolean;
   /** False where it is still there. */
   clear(): boolean;
+  /** Calls back when another tab has written. Returns a way to stop. */
+  onOtherTab(listener: () => void): () => void;
 }
 
 export function browserDayPlace(): DayPlace {
@@ -41,6 +43,13 @@ export function browserDayPlace(): DayPlace {
       } catch {
         return false;
       }
+    },
+    onOtherTab(listener) {
+      const heard = ({ key, newValue }: StorageEvent) => {
+        if (key === dayKey() && newValue !== null) listener();
+      };
+      addEventListener('storage', heard);
+      return () => removeEventListener('storage', heard);
     },
   };
 }

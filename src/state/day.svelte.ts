@@ -62,8 +62,13 @@ export const DAY_GRID = 5;
 let kept = $state.raw<KeptDay | undefined>(undefined);
 let faults = $state.raw<readonly Fault[]>([]);
 let notKept = $state(false);
+/** Whether parts of the kept day could not be read: they are put back as the bed has them, not told as new. */
+let partsLost = false;
+/** The day as this tab last read or wrote it; another tab may have written since. */
+let lastKept = '';
 let undo = $state.raw<{ id: string; seconds: () => number } | undefined>(undefined);
 let stopUndo: (() => void) | undefined;
+let stopHearing: (() => void) | undefined;
 
 /** Whether the kept day was read; before that there is none. */
 export const dayIsOpen = (): boolean => kept !== undefined;
@@ -110,7 +115,25 @@ const freshBook = (today: string): DayBook => bookOf(bedOfToday(today), DAY_EVEN
 
 function keep(next: KeptDay): void {
   kept = next;
+  lastKept = JSON.stringify(next);
   notKept = !browserDayPlace().write(next);
+}
+
+/** Takes over what another tab has written, so that no change is made to an older day. */
+function withOtherTabs(): void {
+  if (!kept || notKept) return;
+  const value = browserDayPlace().read();
+  // gone: everything was put away, and this tab is told so
+  if (value === undefined || JSON.stringify(value) === lastKept) return;
+  takeIn(value);
+}
+
+function takeIn(value: unknown): void {
+  const read = readKeptDay(value, usualWays(currentFamily().shared));
+  faults = read.faults;
+  partsLost = faults.some(({ where }) => where.startsWith('day › events'));
+  lastKept = JSON.stringify(value);
+  kept = read.kept;
 }
 
 /** Reads what this device keeps. Nothing of it is shown before. */
@@ -119,9 +142,8 @@ export function openDay(): void {
   readMoment();
   loadCard();
   openPlay();
-  const read = readKeptDay(browserDayPlace().read(), usualWays(currentFamily().shared));
-  faults = read.faults;
-  kept = read.kept;
+  takeIn(browserDayPlace().read());
+  stopHearing = browserDayPlace().onOtherTab(withOtherTabs);
   followDay();
 }
 
@@ -137,7 +159,8 @@ export function followDay(): void {
   if (!kept) return;
   const today = dayToday();
   const fresh = freshBook(today);
-  const book = kept.book ? renewed(kept.book, fresh, offsetAt) : fresh;
+  const book = kept.book ? renewed(kept.book, fresh, offsetAt, partsLost) : fresh;
+  partsLost = false;
   const firstDay = firstDayOf(today);
   const same = kept.today?.day === today && kept.firstDay === firstDay;
   if (same && JSON.stringify(book) === JSON.stringify(kept.book)) return;
@@ -152,6 +175,7 @@ export function todayKept(): Today {
 
 /** Keeps a change of today's touches. */
 export function keepToday(change: Partial<Today>): void {
+  withOtherTabs();
   if (kept) keep({ ...kept, today: { ...todayKept(), ...change } });
 }
 
@@ -195,6 +219,7 @@ export function dayPicturesNow(): DayPicture[] {
 
 /** One touch of the child. What is not possible now changes nothing, and nothing of it is a note. */
 export function touchDay(tap: Tap): void {
+  withOtherTabs();
   if (!kept?.book) return;
   const today = todayKept();
   const before = { ...openedDay(kept.book), feelings: today.feelings };
@@ -207,6 +232,7 @@ export function touchDay(tap: Tap): void {
 
 /** Pushes a picture through the door; for ten seconds it can be taken back. */
 export function pushThrough(id: string): void {
+  withOtherTabs();
   const before = kept?.book;
   touchDay({ kind: 'push', id });
   if (kept?.book === before) return;
@@ -231,6 +257,7 @@ export const feelingsToday = (): readonly FeelingPressed[] => (kept ? todayKept(
 
 /** A picture at the edge was pressed; shown to the grown-up with its minute, today, and nowhere else. */
 export function pressEdge(picture: EdgePicture): void {
+  withOtherTabs();
   if (!kept) return;
   const today = pressedAtEdge(todayKept(), picture, readMoment());
   if (today !== todayKept()) keep({ ...kept, today });
@@ -244,6 +271,7 @@ export const leadsGrownUpToLook = (): boolean =>
   );
 
 function edit(change: (book: DayBook) => DayBook): void {
+  withOtherTabs();
   if (!kept?.book) return;
   const book = change(kept.book);
   if (book !== kept.book) keep({ ...kept, book });
@@ -276,6 +304,7 @@ export const eatingHeld = (): boolean => kept !== undefined && todayKept().nothi
 
 /** Changes how the child's pages are; `mode: undefined` is by age. */
 export function chooseWays(change: Partial<Ways> | { mode: undefined }): void {
+  withOtherTabs();
   if (!kept) return;
   const { mode, ...rest } = { ...kept.ways, ...change };
   keep({ ...kept, ways: { ...rest, ...(mode ? { mode } : {}) } });
@@ -287,6 +316,7 @@ export function forgetDay(): boolean {
   kept = undefined;
   faults = [];
   stopUndo?.();
+  stopHearing?.();
   undo = undefined;
   return browserDayPlace().clear();
 }

@@ -23,7 +23,13 @@ async function at(page: Page, time: string, ways: Partial<Ways>, kept: Record<st
   await expect(page.locator('main[data-mode]')).toBeVisible();
 }
 const keptDay = (page: Page) =>
-  page.evaluate(() => JSON.parse(localStorage.getItem('bare-toes:day')!) as { book: { done: unknown[] } });
+  page.evaluate(
+    () =>
+      JSON.parse(localStorage.getItem('bare-toes:day')!) as {
+        book: { done: unknown[] };
+        today?: { edge: { picture: string }[] };
+      },
+  );
 
 test('a child of three pushes breakfast through the first of three doors, and has it back within ten seconds', async ({
   page,
@@ -51,6 +57,26 @@ test('a child of three pushes breakfast through the first of three doors, and ha
   await page.clock.runFor(10_500);
   await expect(back).toHaveCount(0);
   expect((await keptDay(page)).book.done).toHaveLength(1);
+});
+
+test('two tabs of one phone: neither takes back what was done in the other', async ({ page, context }) => {
+  await at(page, '07:40', { mode: 'three-doors' });
+  const other = await context.newPage();
+  await other.clock.install({ time: new Date(`${DAY}T07:40:00Z`) });
+  await other.goto('/en/our-day/');
+  await scriptRuns(other);
+  await page.locator('[data-door="now"]').tap();
+  // seen in the other tab at once, and still there after that one changes something of its own
+  await expect(other.locator('[data-door="now"]')).toHaveAttribute('data-done', 'true');
+  await other.goto('/en/our-day/call/it-hurts/');
+  await scriptRuns(other);
+  await expect
+    .poll(() => keptDay(page).then(({ today }) => today?.edge.map(({ picture }) => picture)))
+    .toEqual(['it-hurts']);
+  expect((await keptDay(page)).book.done).toHaveLength(1);
+  await page.locator('[data-action="take-back"]').tap();
+  const kept = await keptDay(page);
+  expect([kept.book.done.length, kept.today?.edge.length]).toEqual([0, 1]);
 });
 
 test('doctors are nobody’s to push, and a choice that is let pass shuts its doors and keeps its place', async ({

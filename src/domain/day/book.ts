@@ -176,15 +176,17 @@ function cause(event: DayEvent, news: readonly DayEvent[]): { why: Why; by?: str
  * family or the child put in stays, and so does everything that is done.
  *
  * Shape: `fresh` is the day as the bed tells it now; another day's begins anew. Once more with the same, the same day.
+ * With `lost`, parts of the kept day could not be read: what is missing is put back where the bed has it, and pushes
+ * nothing away, since nobody can tell whether it is new.
  */
-export function renewed(book: DayBook, fresh: DayBook, offsetAt: OffsetAt): DayBook {
+export function renewed(book: DayBook, fresh: DayBook, offsetAt: OffsetAt, lost = false): DayBook {
   if (book.day !== fresh.day) return fresh;
   const news = fresh.events.filter(({ id }) => !book.events.some((event) => event.id === id));
   // what explains a change may have come up at an earlier time
-  const arrived = [...news, ...book.events.filter(({ cameUp }) => cameUp)];
+  const arrived = [...(lost ? [] : news), ...book.events.filter(({ cameUp }) => cameUp)];
   let next: DayBook = { ...book, wake: fresh.wake, lightsOut: fresh.lightsOut, quiet: fresh.quiet };
   for (const event of news)
-    next = event.source === 'bed' ? cameUpInDay(next, event, offsetAt) : added(next, event);
+    next = event.source === 'bed' && !lost ? cameUpInDay(next, event, offsetAt) : added(next, event);
   for (const event of book.events) {
     if (event.source === 'family' || event.source === 'child') continue;
     const now = fresh.events.find(({ id }) => id === event.id);

@@ -96,6 +96,19 @@ describe('something came up at the bed', () => {
     expect(renewed(own, tomorrow, offsetAt)).toBe(tomorrow);
   });
 
+  it('a part that was lost with the device’s memory stands again where it stood, and pushes nothing away', () => {
+    const ofTheBed = TYPICAL_BOOK.events.filter(({ source }) => source === 'bed');
+    expect(ofTheBed.length).toBeGreaterThan(5);
+    for (const { id } of ofTheBed) {
+      const events = TYPICAL_BOOK.events.filter((event) => event.id !== id);
+      const damaged = { ...TYPICAL_BOOK, events };
+      expect(renewed(damaged, TYPICAL_BOOK, offsetAt, true)).toEqual(TYPICAL_BOOK);
+      // the same, had nothing been lost, is something new
+      const news = renewed(damaged, TYPICAL_BOOK, offsetAt).events.find((event) => event.id === id);
+      expect(news?.cameUp).toBe(true);
+    }
+  });
+
   it('what was moved and taken off comes back to where it stood first', () => {
     fc.assert(
       fc.property(anyBook, fc.nat(), fc.nat(200), (some, pick, spot) => {
