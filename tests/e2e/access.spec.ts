@@ -1,46 +1,73 @@
 /** For every reader: keyboard alone, large text, still pictures. What holds for every page is in every-page.spec.ts. */
 import { expect, test } from '@playwright/test';
+import { tabTo } from '../helpers/keyboard.ts';
 import { resultAddress, scriptRuns, sideways, words } from '../helpers/pages.ts';
 
 test('the keyboard alone goes from the language to the result, and presses the button’s note', async ({
   page,
 }) => {
   await page.goto('/');
-  /** Tabs on until the focus stands on the wanted element; a ring must be seen around it. */
-  async function tabTo(selector: string) {
-    for (let presses = 0; presses < 60; presses += 1) {
-      await page.keyboard.press('Tab');
-      const there = await page.evaluate(
-        (wanted) => document.activeElement?.matches(wanted) ?? false,
-        selector,
-      );
-      if (!there) continue;
-      const ring = await page.evaluate(() => {
-        const style = getComputedStyle(document.activeElement!);
-        return style.outlineStyle === 'none' ? 0 : Number.parseFloat(style.outlineWidth);
-      });
-      expect(ring, `the ring around ${selector}`).toBeGreaterThanOrEqual(2);
-      return;
-    }
-    throw new Error(`the keyboard does not reach ${selector}`);
-  }
-  await tabTo('a[href="./en/"]');
+  await tabTo(page, 'a[href="./en/"]');
   await page.keyboard.press('Enter');
   await page.waitForURL('**/en/');
   await scriptRuns(page);
-  await tabTo('main a[href*="look"]');
+  await tabTo(page, 'main a[href*="look"]');
   await page.keyboard.press('Enter');
   await page.waitForURL('**/en/look/');
-  await tabTo('a[data-part="toes"]');
+  await tabTo(page, 'a[data-part="toes"]');
   await page.keyboard.press('Enter');
   await page.waitForURL('**/look/toes/');
-  await tabTo('a[data-sign="toes-colour"][data-answer="different"]');
+  await tabTo(page, 'a[data-sign="toes-colour"][data-answer="different"]');
   await page.keyboard.press('Enter');
   await page.waitForURL('**/toes-colour/');
   await expect(page.locator('article[data-urgency]')).toHaveAttribute('data-urgency', 'ring-now');
-  await tabTo('[data-action="bell"]');
+  await tabTo(page, '[data-action="bell"]');
   await page.keyboard.press('Enter');
   await expect(page.locator('[data-pressed]')).toBeVisible();
+});
+
+test('the keyboard alone looks at all six places, makes a bed card, plans play, writes a note and hands the notes on', async ({
+  page,
+}) => {
+  const press = async (selector: string, answering?: string) => {
+    await tabTo(page, selector, answering);
+    await page.keyboard.press('Enter');
+  };
+  await page.goto('/en/look/full/');
+  await scriptRuns(page);
+  await press('main a[href*="full/1"], main a[href$="1/"]');
+  for (let step = 1; step <= 6; step += 1) {
+    await page.waitForURL(`**/look/full/${step}/`);
+    await press('[data-next]', 'input[type="radio"]:not(:checked)');
+  }
+  await page.waitForURL('**/look/full/end/');
+  await expect(page.locator('[data-urgency]').first()).toBeVisible();
+  await expect(page.locator('[data-nothing-looked]')).toHaveCount(0);
+
+  await page.goto('/en/bed-card/');
+  await scriptRuns(page);
+  await press(
+    '[data-action="make-code"]',
+    '[data-field="side"] input:not(:checked), [data-field="bell"] input:not(:checked)',
+  );
+  await expect(page.locator('[data-code]')).toBeVisible();
+
+  await page.goto('/en/things-to-do/bed/');
+  await scriptRuns(page);
+  await press('[data-action="plan"]');
+  await page.waitForURL('**/things-to-do/plan/');
+  await expect(page.locator('[data-strip] [data-idea]').first()).toBeVisible();
+
+  await page.goto('/en/our-notes/');
+  await scriptRuns(page);
+  await press('[data-note-kind="told"]');
+  await expect(page.locator('[data-entry="told"]')).toBeVisible();
+  await page.goto('/en/pass-it-on/');
+  await scriptRuns(page);
+  await press('[data-action="show"]');
+  await expect(page.locator('[data-frame]')).toBeVisible();
+  await page.goto('/en/for-staff/');
+  await expect(page.locator('[data-entry="told"]').first()).toBeVisible();
 });
 
 test('the first stop of the keyboard is a way past the bell bar', async ({ page }) => {

@@ -2,11 +2,13 @@
  * What holds for every page, in English for each, in Arabic for each kind, in Spanish and Polish for one quarter of the kinds
  * each, in one visit: nothing is asked of another origin and nothing is
  * refused, no finding of axe, every picture says what it shows, whatever is pressed is large enough, nothing scrolls
- * sideways on the narrowest phone; by day and by night.
+ * sideways on the narrowest phone; by day and by night. With BARE_TOES_WHOLE=yes (`npm run access`): every page in every
+ * language with all rules of axe by day and by night, the pages that change with the child's age once for each.
  */
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { expect, test, type Page } from '@playwright/test';
+import { AGE_MODES } from '#domain/day/modes.ts';
 import {
   chosen,
   kindsOf,
@@ -77,24 +79,42 @@ const pictures = (page: Page) =>
 const turnTo = (page: Page, light: 'day' | 'night') =>
   page.evaluate((value) => (document.documentElement.dataset.light = value), light);
 
+/** Hours of one small machine; what is left out otherwise differs by its words alone. */
+const WHOLE = process.env.BARE_TOES_WHOLE === 'yes';
+/** From the next page on, the child is drawn so old, and its day is shown so. */
+const ofAge = (page: Page, { age, mode }: (typeof AGES)[number]) =>
+  page.addInitScript(
+    ([years, way]) => {
+      const read = (place: string) => JSON.parse(localStorage.getItem(place) ?? '{}') as { ways?: object };
+      const keep = (place: string, value: object) => localStorage.setItem(place, JSON.stringify(value));
+      const day = read('bare-toes:day');
+      keep('bare-toes:family', { ...read('bare-toes:family'), age: years });
+      keep('bare-toes:day', { ...day, ways: { ...day.ways, mode: way } });
+    },
+    [age, mode] as const,
+  );
+
 /** One for each reading direction: what axe looks at is otherwise the same in every language. */
-const WITH_AXE: readonly string[] = ['en', 'ar'];
+const WITH_AXE: readonly string[] = WHOLE ? LANGUAGES : ['en', 'ar'];
+/** The five ways in which a child's pages are shown, each with the drawn age nearest to it. Source: design 5-day, age modes. */
+const AGES = AGE_MODES.map((mode, n) => ({ mode, age: [2, 5, 9, 9, 14][n]! }));
+const CHANGES_WITH_AGE = /\/(our-day|things-to-do|why-and-how)\//;
 /** Walks in parallel: each test opens every fourth page. Spanish and Polish open a quarter of the kinds each. */
+const ALL = [0, 1, 2, 3];
 const SHARES: Readonly<Record<Language, readonly number[]>> = {
-  en: [0, 1, 2, 3],
-  es: [0],
-  pl: [2],
-  ar: [0, 1, 2, 3],
+  ...{ en: ALL, ar: ALL },
+  ...(WHOLE ? { es: ALL, pl: ALL } : { es: [0], pl: [2] }),
 };
 /** Of how many shares each is one. */
 const PARTS = 4;
 
 for (const language of LANGUAGES)
   for (const share of SHARES[language])
-    test(`${language}, ${language === 'en' ? 'every page' : 'every kind of page'} (${share + 1} of ${PARTS}): own origin alone, no finding, named pictures, large enough to press, nothing sideways`, async ({
+    test(`${language}, ${WHOLE || language === 'en' ? 'every page' : 'every kind of page'} (${share + 1} of ${PARTS}): own origin alone, no finding, named pictures, large enough to press, nothing sideways`, async ({
       page,
       baseURL,
     }) => {
+      if (WHOLE) test.setTimeout(3_600_000);
       const own = new URL(baseURL!).origin;
       const asked: URL[] = [];
       const wrong: string[] = [];
@@ -105,13 +125,17 @@ for (const language of LANGUAGES)
       page.on('pageerror', (error) => wrong.push(`${page.url()} breaks: ${String(error)}`));
       await page.emulateMedia({ reducedMotion: 'reduce' });
       await chosen(page, { light: 'day', side: 'left' });
-      const pages = ['/#choose', ...(language === 'en' ? routesOf : kindsOf)(language)].filter(
+      const pages = ['/#choose', ...(WHOLE || language === 'en' ? routesOf : kindsOf)(language)].filter(
         (_, at) => at % PARTS === share,
       );
+      const shown = pages.flatMap((address) =>
+        (WHOLE && CHANGES_WITH_AGE.test(address) ? AGES : AGES.slice(1, 2)).map((age) => ({ address, age })),
+      );
       let named = 0;
-      for (const address of pages) {
+      for (const { address, age } of shown) {
         const add = (what: string, found: readonly string[]) =>
-          wrong.push(...found.map((line) => `${address} ${what}: ${line}`));
+          wrong.push(...found.map((line) => `${address} ${age.mode} ${what}: ${line}`));
+        if (WHOLE) await ofAge(page, age);
         await page.setViewportSize({ width: 360, height: 740 });
         await page.goto(address);
         await scriptRuns(page);
@@ -122,12 +146,13 @@ for (const language of LANGUAGES)
           add('axe', await findings(page));
         }
         add('too small by day', await tooSmall(page, 56));
-        const shown = await pictures(page);
-        add('picture without a name', shown.mute);
-        named += shown.named;
+        const drawn = await pictures(page);
+        add('picture without a name', drawn.mute);
+        named += drawn.named;
         await turnTo(page, 'night');
         // colours are the same in every language
-        if (language === 'en') add('axe by night', await findings(page, ['color-contrast']));
+        if (WHOLE) add('axe by night', await findings(page));
+        else if (language === 'en') add('axe by night', await findings(page, ['color-contrast']));
         add('too small by night', await tooSmall(page, 72));
         await page.setViewportSize({ width: 320, height: 640 });
         add('sideways by night', await sideways(page));
