@@ -1,6 +1,6 @@
 // Installs what the lock names, when it is missing or the lock has moved on. Only Node's own modules: it runs first.
 import { spawnSync } from 'node:child_process';
-import { existsSync, readFileSync, statSync } from 'node:fs';
+import { existsSync, lstatSync, readFileSync, statSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -16,6 +16,8 @@ export function nodeTooOld(version = process.versions.node) {
 }
 
 export function needsInstall(folder = root) {
+  // a link leads to another checkout's install, which must not be emptied
+  if (lstatSync(path.join(folder, 'node_modules'), { throwIfNoEntry: false })?.isSymbolicLink()) return false;
   const installed = path.join(folder, 'node_modules/.package-lock.json');
   if (!existsSync(installed)) return true;
   return statSync(path.join(folder, 'package-lock.json')).mtimeMs > statSync(installed).mtimeMs;
