@@ -11,6 +11,7 @@ const { chromium } = await import('@playwright/test');
 const { ensureBrowser, launchOptions } = await import('./browser.mjs');
 const { serve } = await import('./serve.mjs');
 const { firstLoad, largestPaint, LOOK, PLAIN, tapAnswer, writePlainPage } = await import('./bench-page.mjs');
+const { routeFigures } = await import('./bench-routes.mjs');
 const { codeTimes } = await import('./bench-code.mjs');
 const { noteFigures } = await import('./bench-notes.mjs');
 const { playFigures } = await import('./bench-play.mjs');
@@ -95,6 +96,8 @@ try {
   });
   const plainTaps = await repeat(() => tapAnswer(browser, origin + PLAIN));
   line('the same without scripts, on the network', median(plainTaps.map((tap) => tap.page)), 'ms');
+  for (const { name, value, unit, digits } of await routeFigures(root, build, browser, origin))
+    line(name, value, unit, { digits });
 } finally {
   await browser.close();
   await server.close();

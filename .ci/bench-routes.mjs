@@ -1,0 +1,64 @@
+// What each kind of page costs a phone that comes there first, and what of it words and pictures are.
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { firstLoad } from './bench-page.mjs';
+
+const KIB = 1024;
+const LANGUAGE = 'en';
+const PARAMETER = /^\[\[?(?:\.\.\.)?(\w+)/;
+const gzip = (text) => gzipSync(text, { level: 9 }).length;
+
+/** Routes below the language, as written in src/routes. */
+function routesIn(folder, above = '') {
+  return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
+    if (entry.isDirectory()) return routesIn(path.join(folder, entry.name), `${above}/${entry.name}`);
+    return entry.name === '+page.svelte' ? [above] : [];
+  });
+}
+
+/** The first built page of a route, as an address; nothing where none was built. */
+function builtPage(build, route) {
+  let found = [''];
+  for (const part of route.split('/').filter(Boolean)) {
+    const optional = part.startsWith('[[');
+    found = found.flatMap((at) => {
+      if (!PARAMETER.test(part)) return [`${at}/${part}`];
+      if (optional) return [at];
+      const folder = path.join(build, LANGUAGE, at);
+      // a name that is a route of its own is not a value of the parameter
+      const own = path.join('src/routes/[locale=locale]', route.split('/[')[0]);
+      return existsSync(folder)
+        ? readdirSync(folder, { withFileTypes: true })
+            .filter((entry) => entry.isDirectory() && !existsSync(path.join(own, entry.name)))
+            .map(({ name }) => `${at}/${name}`)
+        : [];
+    });
+  }
+  return found.map((at) => `/${LANGUAGE}${at}/`).find((at) => existsSync(path.join(build, at, 'index.html')));
+}
+
+/** Rows of name, value and unit: for each route its scripts, styles, words, pictures, sum, and its ratio to plain pages. */
+export async function routeFigures(root, build, browser, origin) {
+  const rows = [];
+  for (const route of routesIn(path.join(root, 'src/routes/[locale=locale]')).sort()) {
+    const address = builtPage(build, route);
+    if (!address) throw new Error(`bench › routes: no page was built for ${route}`);
+    const html = readFileSync(path.join(build, address, 'index.html'), 'utf8');
+    const pictures = (html.match(/<svg\b[\s\S]*?<\/svg>/g) ?? []).join('');
+    const words = html
+      .replace(/<(script|style|svg)\b[\s\S]*?<\/\1>/g, '')
+      .replace(/<[^>]*>/g, ' ')
+      .replace(/\s+/g, ' ');
+    const { script, style, html: page, total } = await firstLoad(browser, origin + address);
+    const row = (what, value, unit = 'KiB gzip') =>
+      rows.push({ name: `page ${route || '/'}, ${what}`, value, unit, digits: 1 });
+    row('scripts', script / KIB);
+    row('styles', style / KIB);
+    row('words', gzip(words) / KIB);
+    row('pictures', gzip(pictures) / KIB);
+    row('in all', total / KIB);
+    row('to the same without scripts', total / (page + style), 'times');
+  }
+  return rows;
+}
