@@ -13,6 +13,8 @@ const { serve } = await import('./serve.mjs');
 const { firstLoad, largestPaint, LOOK, PLAIN, tapAnswer, writePlainPage } = await import('./bench-page.mjs');
 const { routeFigures } = await import('./bench-routes.mjs');
 const { codeTimes } = await import('./bench-code.mjs');
+const { serverFigures } = await import('./bench-server.mjs');
+const { PACKED } = await import('./precompress.mjs');
 const { noteFigures } = await import('./bench-notes.mjs');
 const { playFigures } = await import('./bench-play.mjs');
 const { summaryTimes } = await import('./bench-summary.mjs');
@@ -43,7 +45,8 @@ if (!process.argv.includes('--no-build') || !existsSync(build)) {
 
 const weigh = (folder) =>
   readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile())
+    // what `npm run build` packs lies beside what it was packed from
+    .filter((entry) => entry.isFile() && !PACKED.test(entry.name))
     .reduce((sum, entry) => sum + statSync(path.join(entry.parentPath, entry.name)).size, 0);
 line('build, all files', weigh(build) / KIB, 'KiB');
 for (const code of readdirSync(path.join(root, 'locales')))
@@ -104,6 +107,7 @@ try {
   rmSync(copy, { recursive: true, force: true });
 }
 
+for (const { name, value, unit, digits } of await serverFigures(build)) line(name, value, unit, { digits });
 for (const { name, value, unit, digits } of await codeTimes(root)) line(name, value, unit, { digits });
 for (const { name, value, unit, digits } of await summaryTimes(root)) line(name, value, unit, { digits });
 for (const { name, value, unit, ...shown } of await noteFigures(root)) line(name, value, unit, shown);

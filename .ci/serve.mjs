@@ -44,7 +44,9 @@ export function serve(folder, port = 0, packs = true) {
       file = path.join(file, 'index.html');
     }
     if (!existsSync(file)) {
-      response.writeHead(404, { 'content-type': 'text/plain' }).end('not found');
+      const own = path.join(root, '404.html');
+      if (!existsSync(own)) response.writeHead(404, { 'content-type': 'text/plain' }).end('not found');
+      else createReadStream(own).pipe(response.writeHead(404, { 'content-type': TYPES['.html'] }));
       return;
     }
     const extension = path.extname(file);

@@ -8,12 +8,14 @@ import { ready, root, toolFile } from './install.mjs';
 
 ready();
 const { ensureBrowser } = await import('./browser.mjs');
+const { whyNoNginx } = await import('./nginx.mjs');
 const { browserFailures, unitFailures } = await import('./test-reports.mjs');
 
 const withBrowser = !process.argv.includes('--no-browser');
 const results = path.join(root, 'test-results');
 const logs = path.join(results, 'logs');
 const unitReport = path.join(results, 'unit.json');
+const serverReport = path.join(results, 'server.json');
 const browserReport = path.join(results, 'e2e.json');
 /** Commands whose package has another name. */
 const PACKAGES = {
@@ -112,6 +114,16 @@ const STEPS = {
     const outcome = await tool(name, ['vite', 'build', '--logLevel', 'warn']);
     builds = outcome.failed === 0;
     return outcome;
+  },
+  'on a real nginx': async (name) => {
+    const why = whyNoNginx();
+    if (why) {
+      process.stdout.write(`${why} … `);
+      return { passed: 0, failed: 0, messages: [] };
+    }
+    if (!builds) return { passed: 0, failed: 1, messages: [`${name}: nothing to serve, the build failed`] };
+    const command = ['vitest', 'run', '-c', '.ci/vitest.server.mjs', '--reporter=default', '--reporter=json'];
+    return tests(name, [...command, `--outputFile.json=${serverReport}`], {}, unitFailures, serverReport);
   },
 };
 if (withBrowser) {

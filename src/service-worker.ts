@@ -31,8 +31,10 @@ const INSTALL_AT_ONCE = 4;
 const FILL_AT_ONCE = 2;
 const REST_MS = 30_000;
 
-/** Address as a person reads it -> address as it was built. */
-const PAGES = new Map(prerendered.map((page) => [decodeURI(page), page]));
+/** Address as a person reads it -> address as it was built; without the page for a wrong address, which is the server's. */
+const PAGES = new Map(
+  prerendered.filter((page) => page.endsWith('/')).map((page) => [decodeURI(page), page]),
+);
 const FILES = [...build, ...files.filter((file) => file !== SWITCH)];
 /** Every page of this version names this chunk; its hash covers all code and words of the version. */
 const ENTRY = build.find((file) => /\/entry\/app\.[^/]+\.js$/.test(file))?.slice(IMMUTABLE.length);

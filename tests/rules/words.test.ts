@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { english, everyLanguage, readJson, root } from '../helpers/locales.ts';
@@ -182,8 +182,9 @@ it('a list that is empty, hits all or is written in capitals is caught', () => {
 });
 
 describe('source files', () => {
-  const files = readdirSync(path.join(root, 'src'), { recursive: true, encoding: 'utf8' }).filter((file) =>
-    /\.(?:svelte|ts|css|html)$/.test(file),
+  // a page's folder may be named like a file
+  const files = readdirSync(path.join(root, 'src'), { recursive: true, encoding: 'utf8' }).filter(
+    (file) => /\.(?:svelte|ts|css|html)$/.test(file) && statSync(path.join(root, 'src', file)).isFile(),
   );
 
   it('are found', () => {
