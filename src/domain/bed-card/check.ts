@@ -88,8 +88,7 @@ const tenth = (value: number) => Math.round(value * 10) / 10;
 const inside = (value: number, [low, high]: readonly [number, number]) => value >= low && value <= high;
 /** Beyond any slip of a finger there is nothing to compare; limits speak of it. */
 const COMPARABLE = [0.01, 10_000] as const;
-const usable = (value: number | undefined) =>
-  value !== undefined && inside(value, COMPARABLE) ? value : undefined;
+const usable = (value = NaN) => (inside(value, COMPARABLE) ? value : undefined);
 
 /** The row for an age as the card holds it; none for an age it cannot hold. */
 export function bandFor(age: CardAge, bands: WeightBands): WeightBand | undefined {
@@ -163,8 +162,7 @@ export function checkBedCard(
   const [weightKg, loadKg] = [numbers.weightKg, numbers.loadKg].map(usable);
   const age = numbers.age ?? card.age;
   const remarks = cardRemarks(card, now);
-  const seen = (id: Remark['id'], field: string) =>
-    remarks.some((remark) => remark.id === id && 'field' in remark && remark.field === field);
+  const named = (field: string) => remarks.some((remark) => (remark as { field?: string }).field === field);
 
   for (const field of ['weightKg', 'loadKg'] as const) {
     const value = numbers[field];
@@ -173,7 +171,7 @@ export function checkBedCard(
       remarks.push({ id: 'out-of-limits', level: 'correct', field, low, high, seen: value });
   }
   for (const fault of numbers.age ? ageFaults(numbers.age) : [])
-    if ('low' in fault && !seen('out-of-limits', fault.field))
+    if (!named(fault.field))
       remarks.push({ ...fault, id: 'out-of-limits', level: 'correct', seen: Number(fault.seen) });
   if (
     numbers.age &&
@@ -204,8 +202,9 @@ export function checkBedCard(
     });
 
   if (weightKg !== undefined) {
-    const near40 = Math.abs(clean(weightKg - strongEndFromKg)) <= NEAR_KG;
-    if (numbers.bedEnd !== 'strong' && (weightKg >= strongEndFromKg || near40))
+    const above = clean(weightKg - strongEndFromKg);
+    const near40 = Math.abs(above) <= NEAR_KG;
+    if (numbers.bedEnd !== 'strong' && above >= -NEAR_KG)
       remarks.push({ id: 'strong-end', level: 'ask', weightKg, fromKg: strongEndFromKg, near40 });
     const band = age && bands && bandFor(age, bands);
     if (band) remarks.push(...weightRemarks(weightKg, band));

@@ -6,10 +6,10 @@ import { CARD_CHOICES, LIMITS, type BedCard, type CardAge } from './card.ts';
 export const STEP_MINUTES = 15;
 export const UNTIL_FIELDS = ['headUntil', 'numbingUntil', 'nothingByMouthUntil'] as const;
 
+/** A place of the card that holds a number it may not hold. */
+export type NumberFault = { field: string; seen: unknown; low: number; high: number };
 /** A place of the card that holds something it may not hold. */
-export type Fault = { field: string; seen: unknown } & (
-  { low: number; high: number } | { allowed: readonly string[] }
-);
+export type Fault = NumberFault | { field: string; seen: unknown; allowed: readonly string[] };
 
 const earlier = (at: Instant) => instant(Math.floor(at / STEP_MINUTES) * STEP_MINUTES);
 const later = (at: Instant) => instant(Math.ceil(at / STEP_MINUTES) * STEP_MINUTES);
@@ -33,7 +33,7 @@ export function partsOfTag(tag: string): { language: string; script?: string; re
  * @example handedOver({ ...card, head: 'a-little', headUntil: instant(29) }).headUntil // 15
  */
 export function handedOver(card: BedCard): BedCard {
-  const parts = typeof card.wardLanguage === 'string' ? partsOfTag(card.wardLanguage) : undefined;
+  const parts = partsOfTag(card.wardLanguage);
   const { age, head, headUntil, numbingUntil, atNight, nothingByMouthUntil } = card;
   return {
     side: card.side,
@@ -65,13 +65,13 @@ const outside = (
   seen: unknown,
   [low, high]: readonly [number, number],
   whole = true,
-): Fault[] =>
+): NumberFault[] =>
   typeof seen === 'number' && seen >= low && seen <= high && (!whole || Number.isInteger(seen))
     ? []
     : [{ field, seen, low, high }];
 
 /** Where an age is not one that the card can hold: whole years, and months below three years only. */
-export function ageFaults(age: CardAge): Fault[] {
+export function ageFaults(age: CardAge): NumberFault[] {
   const years = outside('age.years', age.years, LIMITS.ageYears);
   if (years.length || age.months === undefined) return years;
   return outside('age.months', age.months, age.years < 3 ? [0, 11] : [0, -1]);

@@ -152,10 +152,46 @@ describe('a weight that few children of this age have', () => {
     expect(check({ age: { years: 8 }, weightKg: 25.9, loadKg: 2.6, bedEnd: 'strong' })).toEqual([]);
   });
 
+  test('57 and 2.6 at eight years: everything that is said, in its order', () => {
+    expect(check({ age: { years: 8 }, weightKg: 57, loadKg: 2.6 })).toEqual([
+      { id: 'load-against-weight', level: 'retype', weightKg: 57, loadKg: 2.6, ratio: 0.045614 },
+      { id: 'unusual-weight', level: 'retype', weightKg: 57, is: 'high', low: 19.54, high: 44.04 },
+      { id: 'strong-end', level: 'ask', weightKg: 57, fromKg: 40, near40: false },
+      { id: 'pounds', level: 'know', slip: 'in-pounds', typedKg: 57, correctedKg: 25.9 },
+    ]);
+  });
+
   test('11.8 at eight years may have been divided twice: 26 is offered', () => {
     const remarks = check({ age: { years: 8 }, weightKg: 11.8 });
     expect(find(remarks, 'unusual-weight')).toMatchObject({ is: 'low', level: 'retype' });
-    expect(find(remarks, 'pounds')).toMatchObject({ slip: 'divided-twice', correctedKg: 26 });
+    expect(find(remarks, 'pounds')).toEqual({
+      id: 'pounds',
+      level: 'know',
+      slip: 'divided-twice',
+      typedKg: 11.8,
+      correctedKg: 26,
+    });
+  });
+
+  test('an offer waits for no answer', () => {
+    for (const weightKg of [2.4, 240, 11.8, 57]) {
+      const waits = unanswered(check({ age: { years: 7 }, weightKg }), {}).map(({ id }) => id);
+      expect(waits).not.toContain('decimal');
+      expect(waits).not.toContain('pounds');
+    }
+  });
+
+  test('an age that no card can hold has no band, even where a row would be found by counting', () => {
+    const none: CardAge[] = [
+      { years: 0, months: 13 },
+      { years: 1, months: 14 },
+      { years: 2, months: -1 },
+      { years: 18 },
+    ];
+    for (const age of none) {
+      expect(bandFor(age, WEIGHT_BANDS)).toBeUndefined();
+      expect(find(check({ age, weightKg: 10 }), 'not-checked')).toBeDefined();
+    }
   });
 
   test('2.4 or 24, 240 or 24: the other is offered, even where the typed one is outside limits', () => {
@@ -223,6 +259,7 @@ describe('what could not be compared', () => {
     [{ weightKg: 20, loadKg: 2 }, ['unusual-weight']],
     [{ bedEnd: 'ordinary' as const }, ['strong-end']],
     [{}, []],
+    [{ bedEnd: 'strong' as const }, ['strong-end']],
     [{ age: { years: 5 }, weightKg: 20, loadKg: 2 }, []],
   ])('%j: not checked are %j, and nothing waits', (numbers, expected) => {
     const remarks = check(numbers);
@@ -230,6 +267,14 @@ describe('what could not be compared', () => {
       expected,
     );
     expect(unanswered(remarks, {})).toEqual([]);
+  });
+
+  test('says what it would have needed', () => {
+    const needs = (numbers: SetUpNumbers) =>
+      check(numbers).map((remark) => remark.id === 'not-checked' && `${remark.check}: ${remark.needs}`);
+    expect(needs({ weightKg: 20 })).toEqual(['load-against-weight: loadKg', 'unusual-weight: age']);
+    expect(needs({ loadKg: 2 })).toEqual(['load-against-weight: weightKg']);
+    expect(needs({ bedEnd: 'ordinary' })).toEqual(['strong-end: weightKg']);
   });
 
   test('without the table of weights, the code waits', () => {
@@ -271,7 +316,27 @@ describe('the card itself', () => {
     expect(unanswered(outside, all)).toEqual(outside);
   });
 
+  test('an age outside limits is named once, although card and numbers both hold it', () => {
+    const twice = check({ age: { years: 18 } }, { age: { years: 18 }, secondStepMinutes: 11 });
+    expect(twice).toEqual([
+      {
+        ...{ id: 'out-of-limits', level: 'correct', field: 'secondStepMinutes' },
+        ...{ low: 2, high: 10, seen: 11 },
+      },
+      { id: 'out-of-limits', level: 'correct', field: 'age.years', low: 1, high: 17, seen: 18 },
+    ]);
+  });
+
+  test('what is no number is not asked about as one: the code refuses it', () => {
+    expect(check({}, { side: 'both', compare: 'yes' } as unknown as Partial<BedCard>)).toEqual([]);
+  });
+
   test('numbers for another age than the card holds are asked about', () => {
+    expect(check({ age: { years: 5 } }, { age: { years: 6 } })).toEqual([
+      { id: 'age-differs', level: 'ask', typed: { years: 5 }, onCard: { years: 6 } },
+    ]);
+    expect(ids({ age: { years: 5 } }, { side: 'left' })).toEqual([]);
+    expect(ids({}, { age: { years: 6 } })).toEqual([]);
     expect(ids({ age: { years: 5 } }, { age: { years: 6 } })).toEqual(['age-differs']);
     expect(ids({ age: { years: 2 } }, { age: { years: 2, months: 1 } })).toEqual(['age-differs']);
     expect(ids({ age: { years: 2, months: 1 } }, { age: { years: 2, months: 1 } })).toEqual([]);
@@ -287,6 +352,19 @@ describe('the card itself', () => {
     expect(at(123)).toEqual(['headUntil']);
     expect(at(456)).toEqual(['headUntil', 'numbingUntil']);
     expect(at(1440)).toContain('another-day');
+    const late = checkBedCard({}, CARD, { ...WARD, now: instant(CARD.madeAt + 1440) });
+    expect(late).toEqual([
+      ...(['headUntil', 'numbingUntil', 'nothingByMouthUntil'] as const).map((field) => ({
+        ...{ id: 'past', level: 'ask', field, until: CARD[field] },
+      })),
+      { id: 'another-day', level: 'ask', madeAt: CARD.madeAt },
+    ]);
+  });
+
+  test('a time is over where its minute is reached, on a card not yet whole, too', () => {
+    const until = instant(CARD.madeAt);
+    const at = (now: number) => checkBedCard({}, { headUntil: until }, { now: instant(now) }).length;
+    expect([until - 1, until, until + 1].map(at)).toEqual([0, 1, 1]);
   });
 
   test('a card that comes from later is asked about, on the same day, too: one of the clocks is wrong', () => {
@@ -356,6 +434,41 @@ describe('remarks', () => {
 });
 
 describe('whether the code may come', () => {
+  test('only a number that is to be typed once more is asked for again', () => {
+    const again = (numbers: SetUpNumbers) =>
+      Object.fromEntries(check(numbers).map((remark) => [remark.id, retyped(remark)]));
+    expect(again({ age: { years: 8 }, weightKg: 57, loadKg: 2.6 })).toEqual({
+      'load-against-weight': ['weightKg', 'loadKg'],
+      'unusual-weight': ['weightKg'],
+      'strong-end': [],
+      pounds: [],
+    });
+    expect(again({ weightKg: 20, loadKg: 2.5 })['load-against-weight']).toEqual([]);
+  });
+
+  test('what is said about the foot end is no answer to anything else', () => {
+    const remarks = check({ loadKg: 6 }).filter(({ level }) => level === 'ask');
+    expect(remarks.map(({ id }) => id)).toEqual(['more-than-5-kg']);
+    for (const say of ['staff-agree', 'strong-end-fitted'] as const)
+      expect(unanswered(remarks, { [keyOf(remarks[0]!)]: { say } })).toEqual(remarks);
+    expect(unanswered(remarks, { [keyOf(remarks[0]!)]: { say: 'checked' } })).toEqual([]);
+  });
+
+  test('a remark has one name, in whatever order its facts were kept', () => {
+    fc.assert(
+      fc.property(anyNumbers, fc.infiniteStream(fc.nat()), (numbers, dice) => {
+        for (const remark of check(numbers)) {
+          const facts = Object.entries(remark)
+            .map((fact) => [dice.next().value, fact] as const)
+            .sort(([a], [b]) => a - b)
+            .map(([, fact]) => fact);
+          expect(keyOf(Object.fromEntries(facts) as unknown as Remark)).toBe(keyOf(remark));
+          expect(keyOf({ ...remark, level: 'correct' } as Remark)).not.toBe(keyOf(remark));
+        }
+      }),
+    );
+  });
+
   const answerAll = (remarks: readonly Remark[]): Record<string, RemarkAnswer> =>
     Object.fromEntries(
       remarks.map((remark) => [

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { CARD_CHOICES, type BedCard } from '#domain/bed-card/card.ts';
 import { decodeBedCard, encodeBedCard, stillHolds } from '#domain/bed-card/code.ts';
 import { faultsOf, handedOver, missingFrom } from '#domain/bed-card/limits.ts';
-import { instant } from '#domain/units.ts';
+import { instant, minutes } from '#domain/units.ts';
 import { ANY_TIME, anyCard, CARD, plain, SHORT, THREE } from '../../helpers/bed-cards.ts';
 
 describe('a card that is handed over', () => {
@@ -145,6 +145,9 @@ describe('a card that must not be handed over', () => {
       { wardLanguage: 'zh-Hant-TW' },
       'bed-card › wardLanguage: one of xx|xxx|xx-Xxxx|xx-XX, saw "zh-Hant-TW"',
     ],
+    [{ wardLanguage: ['en'] }, 'bed-card › wardLanguage: one of xx|xxx|xx-Xxxx|xx-XX, saw ["en"]'],
+    [{ madeAt: '100' }, 'bed-card › madeAt: from 0 to 62914559, saw "100"'],
+    [{ ownThingsOnly: 'no' }, 'bed-card › ownThingsOnly: one of true|false, saw "no"'],
     [{ side: undefined }, 'bed-card › side: a value, saw nothing'],
     [
       { nothingByMouthUntil: ANY_TIME - 15 },
@@ -167,6 +170,89 @@ describe('a card that must not be handed over', () => {
       expect(() => encodeBedCard(rest as BedCard)).toThrow(`bed-card › ${field}: a value, saw nothing`);
     }
     expect(needed).toHaveLength(15);
+  });
+
+  // each bound as the ward reads it, and one beyond
+  test.each([
+    ['secondStepMinutes', 2, 10],
+    ['noWeeHours', 6, 12],
+    ['medicineWaitMinutes', 30, 90],
+    ['off', -12 * 60, 14 * 60],
+    ['madeAt', 0, 62_914_559],
+  ] as const)('%s may be %d and %d, and nothing beyond', (field, low, high) => {
+    const allowed = (value: number) => faultsOf({ [field]: value }).length === 0;
+    expect([low - 1, low, high, high + 1].map(allowed)).toEqual([false, true, true, false]);
+  });
+
+  test('an age may be 1 to 17 years, and has months below three years only', () => {
+    const allowed = (years: number, months?: number) =>
+      faultsOf({ age: months === undefined ? { years } : { years, months } }).length === 0;
+    expect([0, 1, 17, 18, 1.5].map((years) => allowed(years))).toEqual([false, true, true, false, false]);
+    for (const years of [1, 2])
+      expect([-1, 0, 11, 12, 0.5].map((months) => allowed(years, months))).toEqual([
+        ...[false, true, true],
+        ...[false, false],
+      ]);
+    for (const months of [-1, 0, 11]) expect(allowed(3, months)).toBe(false);
+  });
+
+  test('every fault is named, the moment it was made and what came before it, too', () => {
+    const places = (card: Record<string, unknown>) =>
+      faultsOf(card as Partial<BedCard>).map(({ field }) => field);
+    const wrong = { side: 'up', compare: 'x', noWeeHours: 5, age: { years: 0 }, wardLanguage: '?' };
+    const all = ['side', 'compare', 'noWeeHours', 'age.years', 'wardLanguage'];
+    expect(places(wrong)).toEqual(all);
+    expect(places({ ...wrong, madeAt: -1 })).toEqual([...all, 'madeAt']);
+    expect(places({ ...wrong, madeAt: 0, headUntil: -1, numbingUntil: 9999 })).toEqual([
+      ...all,
+      'headUntil',
+      'numbingUntil',
+    ]);
+  });
+
+  test('a card that is only begun has no fault', () => {
+    expect(faultsOf({})).toEqual([]);
+    expect(faultsOf({ side: 'left', headUntil: ANY_TIME })).toEqual([]);
+    expect(faultsOf({ madeAt: instant(100.5) })).toEqual([]);
+    expect(missingFrom({})).toHaveLength(15);
+  });
+
+  test.each([
+    ['EN', 'en'],
+    ['pt-br', 'pt-BR'],
+    ['ZH-hANT', 'zh-Hant'],
+    ['es-419', 'es-419'],
+    ['ckb', 'ckb'],
+  ])('the tag %s is handed over as %s', (typed, usual) => {
+    expect(handedOver({ ...SHORT, wardLanguage: typed }).wardLanguage).toBe(usual);
+    expect(faultsOf({ wardLanguage: typed })).toEqual([]);
+  });
+
+  test.each([
+    '',
+    'e',
+    'engl',
+    'en-',
+    'en-G',
+    'en-GBR',
+    'en-41',
+    'en-4190',
+    'en-Latin',
+    'xen-GB-x',
+    '-en',
+    'en GB',
+  ])('%j is no tag', (tag) => {
+    expect(faultsOf({ wardLanguage: tag }).map(({ field }) => field)).toEqual(['wardLanguage']);
+  });
+
+  test('an hour of the place is handed over in quarters, and never as less than nothing', () => {
+    const read = (off: number) => handedOver({ ...SHORT, off: minutes(off) }).off;
+    expect([0, 7, 8, -7, -8, 346].map(read)).toEqual([0, 0, 15, 0, -15, 345]);
+  });
+
+  test('months that nobody told are not handed over', () => {
+    const age = { years: 5, months: undefined } as unknown as NonNullable<BedCard['age']>;
+    expect(Object.keys(handedOver({ ...SHORT, age }).age!)).toEqual(['years']);
   });
 
   test('the last times that fit are handed over', () => {
