@@ -1,17 +1,21 @@
 /** Cards to hold up: for who is older, without a word. */
 import { box } from '../play/brush.ts';
+import { childInBed } from '../play/child.ts';
 import type { Shape } from '../shapes.ts';
 import { ink } from '../topics/page.ts';
 import { figure } from '../topics/people.ts';
 import { curtain, rail } from '../topics/things.ts';
-import { basin, cloth, drops, inBed, pan, paperRoll } from './parts.ts';
+import { basin, cloth, drops, inBed, pan, paperRoll, sandGlass } from './parts.ts';
 
-/** The curtain is shut; who came to visit waits outside. */
+/** A nurse is with the child; who came to visit waits with the bag behind the curtain. */
 export const withoutVisitors = (): Shape[] => [
-  ...inBed({ x: 32, y: 62, r: 17, eyes: 'left' }, 66, 14),
-  ...figure({ who: 'other', x: 98, y: 46, r: 14, hem: 94, feet: 116, behind: true }).all,
-  ...rail(54, 86, 6),
-  ...curtain(60, 82, 8, 116, 2),
+  ...figure({ who: 'staff', x: 54, y: 42, r: 14, hem: 124 }).all,
+  ...childInBed({ x: 24, y: 78, r: 17, eyes: 'right' }, 14, 66).behind,
+  ...figure({ who: 'grown', x: 103, y: 44, r: 14, hem: 124 }).all,
+  ...rail(58, 96, 6),
+  ...curtain(67, 86, 8, 116, 2),
+  ink.flat(box(91, 94, 117, 117), 'plate', 2.8),
+  ink.stroke([98, 94, 100, 82, 108, 82, 110, 94], 2.8),
 ];
 
 /** A pad in its opened wrapper, and a drop. */
@@ -72,19 +76,18 @@ export const curtainClosed = (): Shape[] => [
   ...curtain(59, 114, 12, 100, 4),
 ];
 
-/** The child needs a moment first; the nurse waits at the clock. */
+/** The child holds up one finger; the nurse stands with the tray and waits as long as the sand runs. */
 export const notNow = (): Shape[] => [
-  ink.ring([26, 24, 20, 20], 'white'),
-  ink.soft([26, 24, 26, 8, 38, 12, 42, 24], 'band', 1.8, 0.6),
-  ink.rule([[26, 8, 26, 24, 42, 24]], 3),
   ...figure({
-    who: 'doctor',
-    x: 98,
+    who: 'staff',
+    x: 97,
     y: 46,
-    r: 15,
+    r: 14,
     hem: 124,
-    left: [92, 98, 30],
-    right: [104, 100, 150],
+    left: [84, 101, 30, 'none'],
+    right: [110, 101, 150, 'none'],
   }).all,
-  ...inBed({ x: 40, y: 74, r: 18, eyes: 'shut' }, 78, 14),
+  ink.flat([72, 98, 119, 98, 116, 105, 75, 105], 'metal'),
+  ...inBed({ x: 32, y: 78, r: 17, eyes: 'right', right: [64, 72, -90, 'point'] }, 76, 14),
+  ...sandGlass(38, 28, 0.42),
 ];

@@ -6,7 +6,7 @@ import { grownUp } from '../play/grown-up.ts';
 import type { Shape } from '../shapes.ts';
 import { ink, small } from '../topics/page.ts';
 import { figure } from '../topics/people.ts';
-import { arcs, toes, toy } from '../topics/things.ts';
+import { toes, toy } from '../topics/things.ts';
 import { BESIDE, bubble, inBed, plaster, pulledBed, roll, together, tube } from './parts.ts';
 
 /** A nurse brings a small cup and a glass of water on a tray. */
@@ -127,37 +127,39 @@ export const xRay = (): Shape[] => [
   ),
 ];
 
-/** A wheel of paper on a stick. */
-function pinwheel(x: number, y: number, scale: number): Shape[] {
-  const p = small(x, y, scale, 24);
-  return [
-    p.rule([[60, 48, 60, 122]], 7),
-    p.flats(
-      [
-        [60, 46, 60, 4, 90, 20],
-        [60, 46, 30, 72, 60, 88],
-      ],
-      'red',
-    ),
-    p.flats(
-      [
-        [60, 46, 102, 46, 86, 76],
-        [60, 46, 18, 46, 34, 16],
-      ],
-      'band',
-    ),
-    p.dots([60, 46], 10),
-  ];
-}
+/** Two fists hold a stick up. */
+const stickUp = (left: number, right: number, y: number, fill: string): Shape[] => [
+  ...tube([left - 9, y, right + 9, y], 6, 'red'),
+  ink.dots([left, y, right, y], 13),
+  ink.dots([left, y, right, y], 8.8, fill),
+];
 
-/** An arm goes up; the breath turns the wheel that somebody of the staff holds. */
+/** Somebody of the staff shows how a stick goes up; the child does the same, and the legs lie still. */
 export const physio = (): Shape[] => [
-  ...together(
-    { x: 38, y: 72, r: 19, mouth: 'blowing', eyes: 'right', left: [10, 38, -100] },
-    { x: 100, y: 62, nurse: true, hand: [80, 66, -130, 'fist'] },
-    pinwheel(66, 42, 0.5),
+  ...figure({
+    who: 'staff',
+    x: 88,
+    y: 48,
+    r: 14,
+    hem: 124,
+    left: [68, 18, -90, 'none'],
+    right: [108, 18, -90, 'none'],
+  }).all,
+  ...stickUp(68, 108, 14, 'hand'),
+  ...inBed(
+    { x: 34, y: 80, r: 17, eyes: 'right', left: [12, 46, -90, 'none'], right: [56, 46, -90, 'none'] },
+    70,
   ),
-  arcs(30, 60, [32, 40], -138, -100, 3.4),
+  ...stickUp(12, 56, 42, 'skin'),
+  ink.rule(
+    [
+      [22, 31, 22, 20],
+      [34, 29, 34, 15],
+      [46, 31, 46, 20],
+    ],
+    3.4,
+    'mark',
+  ),
 ];
 
 /** A nurse bends over bare toes and looks. */
@@ -172,24 +174,20 @@ export const nurseLook = (): Shape[] => {
   ];
 };
 
-/** A nurse tells of something that is still under its cloth; two small wheels look out. */
+/** A nurse tells of something that is still in its box: a plain one, so that nobody expects a present. */
 export const surprise = (): Shape[] => [
-  ...together({ x: 32, y: 80, r: 17, eyes: 'right' }, { x: 98, y: 66, nurse: true, mouth: 'speaking' }),
-  ...bubble('say', [54, 30, 104, 56], [80, 74]),
-  ink.ring([42, 49, 5, 5, 66, 49, 5, 5], 'metal', 2.4),
-  ink.soft(
-    [30, 46, 34, 26, 42, 15, 54, 11, 66, 15, 74, 26, 78, 46, 70, 43, 62, 47, 54, 43, 46, 47, 38, 43],
-    'gown',
-    2.6,
-    0.7,
-  ),
-  ink.strokes(
+  ...together({ x: 32, y: 80, r: 17, eyes: 'up' }, { x: 98, y: 66, nurse: true, mouth: 'speaking' }),
+  ...bubble('say', [54, 31, 106, 59], [80, 74]),
+  ink.flat([32, 30, 76, 30, 74, 55, 34, 55], 'plate'),
+  ink.flat([30, 22, 78, 10, 80, 18, 33, 31], 'band'),
+  ink.rule(
     [
-      [46, 18, 41, 30, 42, 41],
-      [62, 18, 67, 30, 66, 41],
-      [54, 14, 54, 40],
+      [90, 26, 98, 23],
+      [89, 36, 97, 38],
+      [19, 36, 11, 38],
     ],
-    2,
+    3.4,
+    'mark',
   ),
 ];
 

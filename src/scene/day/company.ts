@@ -122,23 +122,37 @@ export const toeReporter = (): Shape[] => [
   ...nearHand(['child', 'fist', 62, 118, 30, -96, 1]),
 ];
 
-/** Questions are kept on a page until the doctors come. */
-export const questionKeeper = (): Shape[] => [
-  ...figure({ who: 'doctor', x: 92, y: 26, r: 15, hem: 90 }).all,
-  ink.flat([6, 40, 58, 50, 110, 40, 110, 104, 58, 114, 6, 104], 'scarf'),
-  ink.flats(
-    [
-      [12, 36, 58, 46, 58, 106, 12, 96],
-      [104, 36, 58, 46, 58, 106, 104, 96],
-    ],
-    'white',
-  ),
-  ...bubble('say', [36, 58, 28, 16], [22, 74]),
-  ...bubble('say', [36, 84, 28, 14], [50, 96]),
-  ...bubble('say', [82, 60, 28, 16], [96, 76]),
-  ...nearHand(['child', 'fist', 110, 110, 28, 200, 1]),
-  ...pencil(84, 92, 0.34, 46),
-];
+/** The child puts up a hand and asks from its list; a doctor bows to listen. */
+export const questionKeeper = (): Shape[] => {
+  const asks = figure({
+    who: 'child',
+    x: 36,
+    y: 44,
+    r: 20,
+    hem: 124,
+    mouth: 'speaking',
+    eyes: 'right',
+    left: [11, 28, -90, 'point'],
+    right: [80, 100, 120],
+  });
+  return [
+    ...figure({ who: 'doctor', x: 98, y: 46, r: 17, hem: 124, facing: -1, bow: 12 }).all,
+    ...asks.body,
+    ink.flat([34, 72, 84, 78, 80, 118, 28, 114], 'white'),
+    ink.dots([41, 82, 40, 92, 39, 102], 5.4, 'mark'),
+    ink.rule(
+      [
+        [50, 83, 73, 86],
+        [49, 93, 72, 96],
+        [48, 103, 60, 104.5],
+      ],
+      3,
+    ),
+    ...asks.arms,
+    ...bubble('say', [82, 14, 50, 22], [56, 48]),
+    ink.dots([70, 14, 82, 14, 94, 14], 6, 'mark'),
+  ];
+};
 
 /** Who has the clock tells what comes next. */
 export const timeKeeper = (): Shape[] => {

@@ -228,6 +228,18 @@ export const microphone = (x: number, y: number, scale: number, turned: number):
   ];
 };
 
+/** Sand runs down in a glass: a little time, and then it is over. */
+export function sandGlass(x: number, y: number, scale: number): Shape[] {
+  const p = small(x, y, scale);
+  return [
+    p.flat([24, 12, 96, 12, 94, 34, 66, 60, 94, 86, 96, 108, 24, 108, 26, 86, 54, 60, 26, 34], 'white', 4),
+    p.flat([36, 34, 84, 34, 60, 56], 'band', 2),
+    p.flat([60, 78, 88, 104, 32, 104], 'band', 2),
+    p.rule([[60, 56, 60, 80]], 3, 'soft'),
+    p.flats([box(12, 2, 108, 14), box(12, 106, 108, 118)], 'frame', 4),
+  ];
+}
+
 /** A closed door, and one that stands open. */
 export const shutDoor = (left: number, top: number, right: number, floor: number): Shape[] => [
   ink.flat(box(left - 6, top - 6, right + 6, floor), 'frame', 2.6),
