@@ -1,8 +1,3 @@
-import { readFileSync } from 'node:fs';
-import path from 'node:path';
-import { gzipSync } from 'node:zlib';
-import fc from 'fast-check';
-import { build } from 'vite';
 import { describe, expect, it } from 'vitest';
 import { MOMENT_CHOICES } from '#domain/day/choices.ts';
 import { FEELINGS } from '#domain/day/feelings.ts';
@@ -12,42 +7,19 @@ import { EDGE_PICTURES, JOBS, NIGHT_THINGS } from '#domain/day/touch.ts';
 import { DAY_SIZE } from '#scene/day/page.ts';
 import { DAY_PICTURE_IDS, dayMarkup, drawDay, type DayPictureId } from '#scene/day/pictures.ts';
 import { mirrored } from '#scene/parts/points.ts';
-import { pointsOf, type Shape } from '#scene/shapes.ts';
+import { pointsOf } from '#scene/shapes.ts';
+import {
+  alike,
+  around,
+  elementsOf,
+  isOnePlainDrawing,
+  isSeenInKnownColours,
+  isToldByItsName,
+  packedKiB,
+  staysInside,
+} from '../../helpers/pictures.ts';
 
-const root = path.resolve(import.meta.dirname, '../../..');
-const styles = readFileSync(path.join(root, 'src/styles/scene.css'), 'utf8');
 const SIDES = ['left', 'right'] as const;
-
-/** Reads the little XML a picture is written in: tags that close in order, attributes in double quotes. */
-function parse(xml: string): { name: string; attributes: Record<string, string> }[] {
-  const elements: ReturnType<typeof parse> = [];
-  const open: string[] = [];
-  let read = 0;
-  for (const tag of xml.matchAll(/<(\/?)([a-z]+)((?: [a-zA-Z-]+(?:="[^"<>]*")?)*)(\/?)>/g)) {
-    // nothing stands between two tags
-    expect(tag.index).toBe(read);
-    read += tag[0].length;
-    const [, closing, name, attributes, alone] = tag as unknown as [string, string, string, string, string];
-    if (closing) {
-      expect(open.pop()).toBe(name);
-      continue;
-    }
-    const pairs = [...attributes.matchAll(/ ([a-zA-Z-]+)(?:="([^"]*)")?/g)].map((m) => [m[1]!, m[2] ?? '']);
-    expect(new Set(pairs.map(([key]) => key)).size).toBe(pairs.length);
-    elements.push({ name, attributes: Object.fromEntries(pairs) as Record<string, string> });
-    if (!alone) open.push(name);
-  }
-  expect(read).toBe(xml.length);
-  expect(open).toEqual([]);
-  return elements;
-}
-
-/** The box around all points of some shapes: left, top, right, bottom. */
-function around(shapes: readonly Shape[]) {
-  const own = shapes.flatMap((s) => pointsOf(s.d));
-  const [xs, ys] = [own.map((p) => p.x), own.map((p) => p.y)];
-  return [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)] as const;
-}
 
 const PREFIXED: [string, readonly string[]][] = [
   ['', DAY_EVENT_IDS],
@@ -72,12 +44,7 @@ describe.each(DAY_PICTURE_IDS)('the picture of %s', (id) => {
   it.each(SIDES)('stays inside its square, in absolute lines and curves (%s leg)', (side) => {
     const shapes = drawDay(id, side);
     expect(shapes.length).toBeGreaterThan(1);
-    for (const { d } of shapes) {
-      expect(d).toMatch(/^M[\d. ]+([MLCQ][\d. ]+|Z)+$/);
-      const own = pointsOf(d);
-      expect(own.length).toBeGreaterThan(1);
-      expect(own.filter((p) => !(p.x >= 0 && p.x <= DAY_SIZE && p.y >= 0 && p.y <= DAY_SIZE))).toEqual([]);
-    }
+    staysInside(shapes, DAY_SIZE, DAY_SIZE);
   });
 
   it('fills its square, so that it can be read from a pillow', () => {
@@ -86,31 +53,15 @@ describe.each(DAY_PICTURE_IDS)('the picture of %s', (id) => {
   });
 
   it('uses colours the style sheet knows, and can be seen', () => {
-    for (const { fill, line, weight } of drawDay(id)) {
-      expect(fill || line).toBeTruthy();
-      if (fill) expect(styles).toContain(`.f-${fill} {`);
-      if (line) expect(styles).toContain(`.l-${line} {`);
-      if (line && weight !== undefined) expect(weight).toBeGreaterThan(0.8);
-    }
+    isSeenInKnownColours(drawDay(id), 0.8);
   });
 
   it.each(SIDES)('is one plain drawing: paths in a group, no text, no more than 4.5 kB (%s leg)', (side) => {
-    const markup = dayMarkup(id, '', side);
-    expect(Buffer.byteLength(markup)).toBeLessThanOrEqual(4500);
-    const [svg, ...inside] = parse(markup);
-    expect(svg!.name).toBe('svg');
-    expect(svg!.attributes['viewBox']).toBe(`0 0 ${DAY_SIZE} ${DAY_SIZE}`);
-    expect(inside.filter((e) => e.name !== 'path' && e.name !== 'g')).toEqual([]);
-    const classes = inside.flatMap((e) => (e.attributes['class'] ?? '').split(' ')).filter(Boolean);
-    for (const one of new Set(classes)) expect(styles).toContain(`.${one} {`);
-    const allowed = ['d', 'class', 'stroke', 'stroke-width', 'stroke-dasharray'];
-    expect(inside.flatMap((e) => Object.keys(e.attributes)).filter((key) => !allowed.includes(key))).toEqual(
-      [],
-    );
+    isOnePlainDrawing(dayMarkup(id, '', side), { viewBox: `0 0 ${DAY_SIZE} ${DAY_SIZE}`, bytes: 4500 });
   });
 
   it('every shape is in its text as it was drawn: points, fill and line', () => {
-    const written = parse(dayMarkup(id, '', 'right')).filter((e) => e.name === 'path');
+    const written = elementsOf(dayMarkup(id, '', 'right')).filter((e) => e.name === 'path');
     const drawn = drawDay(id, 'right');
     expect(written.map((e) => e.attributes['d'])).toEqual(drawn.map((s) => s.d));
     const filled = (e: (typeof written)[number]) => (e.attributes['class'] ?? '').includes('f-');
@@ -119,23 +70,7 @@ describe.each(DAY_PICTURE_IDS)('the picture of %s', (id) => {
   });
 
   it('with a name it is a picture that is told, without one it is decoration', () => {
-    fc.assert(
-      fc.property(fc.string({ minLength: 1 }), (label) => {
-        const { attributes } = parse(dayMarkup(id, label))[0]!;
-        expect(attributes['role']).toBe('img');
-        expect(attributes['aria-hidden']).toBeUndefined();
-        const told = attributes['aria-label']!.replaceAll('&lt;', '<')
-          .replaceAll('&gt;', '>')
-          .replaceAll('&quot;', '"')
-          .replaceAll('&amp;', '&');
-        expect(told).toBe(label);
-      }),
-      { numRuns: 8 },
-    );
-    const { attributes } = parse(dayMarkup(id))[0]!;
-    expect(attributes['aria-hidden']).toBe('true');
-    expect(attributes['role']).toBeUndefined();
-    expect(attributes['aria-label']).toBeUndefined();
+    isToldByItsName((name) => dayMarkup(id, name), 8);
   });
 });
 
@@ -143,15 +78,12 @@ describe('the pictures of the day together', () => {
   const drawn = (id: DayPictureId, side: 'left' | 'right' = 'left') => drawDay(id, side).map((s) => s.d);
 
   it('no two share four fifths of what is drawn: they can be told apart', () => {
-    const weigh = (parts: string[]) => parts.reduce((sum, part) => sum + part.length, 0);
-    const all = DAY_PICTURE_IDS.map((id) => ({ id, parts: new Set(drawn(id)) }));
-    const alike = all.flatMap((a, i) =>
-      all.slice(i + 1).flatMap((b) => {
-        const shared = weigh([...a.parts].filter((part) => b.parts.has(part)));
-        return shared > 0.8 * weigh([...new Set([...a.parts, ...b.parts])]) ? [`${a.id} = ${b.id}`] : [];
-      }),
-    );
-    expect(alike).toEqual([]);
+    expect(
+      alike(
+        DAY_PICTURE_IDS.map((id) => [id, drawn(id)]),
+        0.8,
+      ),
+    ).toEqual([]);
   });
 
   it('the left leg is the right leg mirrored, or no pulled leg is seen and both are one picture', () => {
@@ -219,25 +151,6 @@ describe('the pictures of the day together', () => {
   });
 
   it('weigh less than 22 KiB, drawing code and all', async () => {
-    const result = await build({
-      root,
-      configFile: false,
-      logLevel: 'error',
-      build: {
-        write: false,
-        target: 'es2022',
-        modulePreload: false,
-        rollupOptions: {
-          input: path.join(root, 'src/scene/day/pictures.ts'),
-          preserveEntrySignatures: 'strict',
-        },
-      },
-    });
-    const outputs = (Array.isArray(result) ? result : [result]).flatMap((r) =>
-      'output' in r ? r.output : [],
-    );
-    const code = outputs.map((o) => ('code' in o ? o.code : '')).join('');
-    expect(code).toContain('dayMarkup');
-    expect(gzipSync(code).length).toBeLessThan(22 * 1024);
+    expect(await packedKiB('src/scene/day/pictures.ts', 'dayMarkup')).toBeLessThan(22);
   });
 });

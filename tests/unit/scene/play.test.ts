@@ -1,7 +1,5 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
-import { gzipSync } from 'node:zlib';
-import { build } from 'vite';
 import { describe, expect, it } from 'vitest';
 import { drawPlayThing, PLAY_THINGS, type PlayThingId } from '#scene/play/compose.ts';
 import { drawIdea, IDEA_PICTURE_IDS } from '#scene/play/ideas.ts';
@@ -12,9 +10,16 @@ import { ON_PAPER } from '#scene/play/on-paper.ts';
 import { PROPS } from '#scene/play/props.ts';
 import { SMALL } from '#scene/play/small.ts';
 import { pointsOf, type Picture } from '#scene/shapes.ts';
+import {
+  alike,
+  isOnePlainDrawing,
+  isSeenInKnownColours,
+  isToldByItsName,
+  packedKiB,
+  staysInside,
+} from '../../helpers/pictures.ts';
 
 const root = path.resolve(import.meta.dirname, '../../..');
-const styles = readFileSync(path.join(root, 'src/styles/scene.css'), 'utf8');
 const things = Object.keys(PLAY_THINGS) as PlayThingId[];
 
 /** Every play picture by a name of its own, as numbers and as text. */
@@ -37,26 +42,15 @@ describe.each(pictures)('the play picture %s', (_, picture, markup) => {
   it('stays inside its square, in absolute lines and curves', () => {
     expect([picture.width, picture.height]).toEqual([120, 120]);
     expect(picture.shapes.length).toBeGreaterThan(1);
-    for (const { d } of picture.shapes) {
-      expect(d).toMatch(/^M[\d. ]+([MLCQ][\d. ]+|Z)+$/);
-      const own = pointsOf(d);
-      expect(own.length).toBeGreaterThan(0);
-      expect(own.filter((p) => !(p.x >= 0 && p.x <= 120 && p.y >= 0 && p.y <= 120))).toEqual([]);
-    }
+    staysInside(picture.shapes, 120, 120);
   });
 
   it('uses colours the style sheet knows, and can be seen', () => {
-    for (const { fill, line, weight } of picture.shapes) {
-      expect(fill || line).toBeTruthy();
-      if (fill) expect(styles).toContain(`.f-${fill} {`);
-      if (line) expect(styles).toContain(`.l-${line} {`);
-      if (line) expect(weight).toBeGreaterThan(0.7);
-    }
+    isSeenInKnownColours(picture.shapes, 0.7);
   });
 
   it('is light, and holds no text', () => {
-    expect(Buffer.byteLength(markup)).toBeLessThanOrEqual(4500);
-    expect(markup).toMatch(/^<svg[^<>]*><g[^<>]*>(<path [^<>]*\/>)+<\/g><\/svg>$/);
+    isOnePlainDrawing(markup, { viewBox: '0 0 120 120', bytes: 4500 });
     expect(markup).toContain('aria-hidden="true"');
   });
 });
@@ -70,18 +64,12 @@ describe('the play pictures together', () => {
   });
 
   it('no two ideas share nine tenths of what is drawn: they can be told apart', () => {
-    const drawn = IDEA_PICTURE_IDS.map((id) => ({
-      id,
-      parts: new Set(drawIdea(id).shapes.map((s) => JSON.stringify(s))),
-    }));
-    const weigh = (parts: string[]) => parts.reduce((sum, part) => sum + part.length, 0);
-    const alike = drawn.flatMap((a, i) =>
-      drawn.slice(i + 1).flatMap((b) => {
-        const shared = weigh([...a.parts].filter((part) => b.parts.has(part)));
-        return shared > 0.9 * weigh([...new Set([...a.parts, ...b.parts])]) ? [`${a.id} = ${b.id}`] : [];
-      }),
-    );
-    expect(alike).toEqual([]);
+    expect(
+      alike(
+        IDEA_PICTURE_IDS.map((id) => [id, drawIdea(id).shapes.map((s) => JSON.stringify(s))]),
+        0.9,
+      ),
+    ).toEqual([]);
   });
 
   it('nothing drawn is left unused', () => {
@@ -116,9 +104,8 @@ describe('the play pictures together', () => {
     expect(own.map(([name]) => name)).toEqual([]);
   });
 
-  it('a name is escaped', () => {
-    expect(ideaMarkup('hand-in-hand', '"<&>"')).toContain('aria-label="&quot;&lt;&amp;&gt;&quot;"');
-    expect(ideaMarkup('hand-in-hand', '"<&>"')).toContain('role="img"');
+  it('with a name it is a picture that is told, without one it is decoration', () => {
+    isToldByItsName((name) => ideaMarkup('hand-in-hand', name), 12);
   });
 
   it('an idea only for older children shows the older child', () => {
@@ -129,25 +116,6 @@ describe('the play pictures together', () => {
   });
 
   it('weigh at most 26 KiB, drawing code and all', async () => {
-    const result = await build({
-      root,
-      configFile: false,
-      logLevel: 'error',
-      build: {
-        write: false,
-        target: 'es2022',
-        modulePreload: false,
-        rollupOptions: {
-          input: path.join(root, 'src/scene/play/markup.ts'),
-          preserveEntrySignatures: 'strict',
-        },
-      },
-    });
-    const outputs = (Array.isArray(result) ? result : [result]).flatMap((r) =>
-      'output' in r ? r.output : [],
-    );
-    const code = outputs.map((o) => ('code' in o ? o.code : '')).join('');
-    expect(code).toContain('ideaMarkup');
-    expect(gzipSync(code).length).toBeLessThanOrEqual(26 * 1024);
+    expect(await packedKiB('src/scene/play/markup.ts', 'ideaMarkup')).toBeLessThanOrEqual(26);
   });
 });

@@ -1,16 +1,18 @@
-import { readFileSync } from 'node:fs';
-import path from 'node:path';
-import { gzipSync } from 'node:zlib';
-import fc from 'fast-check';
-import { build } from 'vite';
 import { describe, expect, it } from 'vitest';
 import { mirrored } from '#scene/parts/points.ts';
-import { pointsOf } from '#scene/shapes.ts';
 import { TOPIC_VIEW, type SetUpPart } from '#scene/topics/page.ts';
 import { drawTopic, TOPIC_PICTURE_IDS, topicMarkup, type TopicPictureId } from '#scene/topics/pictures.ts';
+import {
+  alike,
+  around,
+  elementsOf,
+  isOnePlainDrawing,
+  isSeenInKnownColours,
+  isToldByItsName,
+  packedKiB,
+  staysInside,
+} from '../../helpers/pictures.ts';
 
-const root = path.resolve(import.meta.dirname, '../../..');
-const styles = readFileSync(path.join(root, 'src/styles/scene.css'), 'utf8');
 const SIDES = ['left', 'right'] as const;
 
 // the order of the ward's list of topics
@@ -20,34 +22,6 @@ const TOPICS =
   'move-the-rest sleep boredom sad-angry pain-of-care brothers-sisters visitors school x-ray-trip ' +
   'doctors-round your-own-body parents-too what-next coming-out going-home';
 
-/** Reads the little XML a picture is written in: tags that close in order, attributes in double quotes. */
-function parse(xml: string): { name: string; attributes: Record<string, string>; within: string[] }[] {
-  const elements: ReturnType<typeof parse> = [];
-  const open: string[] = [];
-  let read = 0;
-  for (const tag of xml.matchAll(/<(\/?)([a-z]+)((?: [a-z-]+(?:="[^"<>]*")?| viewBox="[^"<>]*")*)(\/?)>/g)) {
-    // nothing stands between two tags
-    expect(tag.index).toBe(read);
-    read += tag[0].length;
-    const [, closing, name, attributes, alone] = tag as unknown as [string, string, string, string, string];
-    if (closing) {
-      expect(open.pop()).toBe(name);
-      continue;
-    }
-    const pairs = [...attributes.matchAll(/ ([a-zA-Z-]+)(?:="([^"]*)")?/g)].map((m) => [m[1]!, m[2] ?? '']);
-    expect(new Set(pairs.map(([key]) => key)).size).toBe(pairs.length);
-    elements.push({
-      name,
-      attributes: Object.fromEntries(pairs) as Record<string, string>,
-      within: [...open],
-    });
-    if (!alone) open.push(name);
-  }
-  expect(read).toBe(xml.length);
-  expect(open).toEqual([]);
-  return elements;
-}
-
 it('every topic of the list has its picture, in the order of the list', () => {
   expect(TOPIC_PICTURE_IDS).toEqual(TOPICS.split(' '));
 });
@@ -56,64 +30,31 @@ describe.each(TOPIC_PICTURE_IDS)('the picture of %s', (id) => {
   it.each(SIDES)('stays inside its page, in absolute lines and curves (%s leg)', (side) => {
     const shapes = drawTopic(id, side);
     expect(shapes.length).toBeGreaterThan(8);
-    for (const { d } of shapes) {
-      expect(d).toMatch(/^M[\d. ]+([MLCQ][\d. ]+|Z)+$/);
-      const own = pointsOf(d);
-      expect(own.length).toBeGreaterThan(1);
-      expect(
-        own.filter((p) => !(p.x >= 0 && p.x <= TOPIC_VIEW.width && p.y >= 0 && p.y <= TOPIC_VIEW.height)),
-      ).toEqual([]);
-    }
+    staysInside(shapes, TOPIC_VIEW.width, TOPIC_VIEW.height);
   });
 
   it('uses colours the style sheet knows, and can be seen', () => {
-    for (const { fill, line, weight, reach } of drawTopic(id, 'left')) {
-      if (reach) continue;
-      expect(fill || line).toBeTruthy();
-      if (fill) expect(styles).toContain(`.f-${fill} {`);
-      if (line) expect(styles).toContain(`.l-${line} {`);
-      if (line && weight !== undefined) expect(weight).toBeGreaterThan(0.8);
-    }
-  });
-
-  it.each(SIDES)('is one plain drawing: paths in groups, no text, no more than 9 kB (%s leg)', (side) => {
-    const markup = topicMarkup(id, '', side);
-    expect(Buffer.byteLength(markup)).toBeLessThanOrEqual(9000);
-    const [svg, ...inside] = parse(markup);
-    expect(svg!.name).toBe('svg');
-    expect(svg!.attributes['viewBox']).toBe('0 0 400 300');
-    expect(inside.filter((e) => e.name !== 'path' && e.name !== 'g')).toEqual([]);
-    const classes = inside.flatMap((e) => (e.attributes['class'] ?? '').split(' ')).filter(Boolean);
-    for (const one of new Set(classes)) expect(styles).toContain(`.${one} {`);
-    const allowed = ['d', 'class', 'stroke', 'stroke-width', 'stroke-dasharray', 'data-part-name'];
-    expect(inside.flatMap((e) => Object.keys(e.attributes)).filter((key) => !allowed.includes(key))).toEqual(
-      [],
+    isSeenInKnownColours(
+      drawTopic(id, 'left').filter((s) => !s.reach),
+      0.8,
     );
   });
 
+  it.each(SIDES)('is one plain drawing: paths in groups, no text, no more than 9 kB (%s leg)', (side) => {
+    isOnePlainDrawing(topicMarkup(id, '', side), {
+      viewBox: '0 0 400 300',
+      bytes: 9000,
+      also: ['data-part-name'],
+    });
+  });
+
   it('every point of the drawing is in its text', () => {
-    const written = parse(topicMarkup(id, '', 'right')).filter((e) => e.name === 'path');
+    const written = elementsOf(topicMarkup(id, '', 'right')).filter((e) => e.name === 'path');
     expect(written.map((e) => e.attributes['d'])).toEqual(drawTopic(id, 'right').map((s) => s.d));
   });
 
   it('with a name it is a picture that is told, without one it is decoration', () => {
-    fc.assert(
-      fc.property(fc.string({ minLength: 1 }), (label) => {
-        const { attributes } = parse(topicMarkup(id, label))[0]!;
-        expect(attributes['role']).toBe('img');
-        expect(attributes['aria-hidden']).toBeUndefined();
-        const told = attributes['aria-label']!.replaceAll('&lt;', '<')
-          .replaceAll('&gt;', '>')
-          .replaceAll('&quot;', '"')
-          .replaceAll('&amp;', '&');
-        expect(told).toBe(label);
-      }),
-      { numRuns: 12 },
-    );
-    const { attributes } = parse(topicMarkup(id, ''))[0]!;
-    expect(attributes['aria-hidden']).toBe('true');
-    expect(attributes['role']).toBeUndefined();
-    expect(attributes['aria-label']).toBeUndefined();
+    isToldByItsName((name) => topicMarkup(id, name), 12);
   });
 });
 
@@ -123,15 +64,12 @@ describe('the pictures of topics together', () => {
   const drawn = (id: TopicPictureId, side: 'left' | 'right' = 'left') => drawTopic(id, side).map((s) => s.d);
 
   it('no two share nine tenths of what is drawn: they can be told apart', () => {
-    const weigh = (parts: string[]) => parts.reduce((sum, part) => sum + part.length, 0);
-    const all = TOPIC_PICTURE_IDS.map((id) => ({ id, parts: new Set(drawn(id)) }));
-    const alike = all.flatMap((a, i) =>
-      all.slice(i + 1).flatMap((b) => {
-        const shared = weigh([...a.parts].filter((part) => b.parts.has(part)));
-        return shared > 0.9 * weigh([...new Set([...a.parts, ...b.parts])]) ? [`${a.id} = ${b.id}`] : [];
-      }),
-    );
-    expect(alike).toEqual([]);
+    expect(
+      alike(
+        TOPIC_PICTURE_IDS.map((id) => [id, drawn(id)]),
+        0.9,
+      ),
+    ).toEqual([]);
   });
 
   it('the left leg is the right leg mirrored, or no pulled leg is seen and both are one picture', () => {
@@ -168,12 +106,6 @@ describe('the pictures of topics together', () => {
     'heel-pad',
     'call-button',
   ];
-  /** The box around all points of some shapes. */
-  const around = (shapes: readonly { d: string }[]) => {
-    const own = shapes.flatMap((s) => pointsOf(s.d));
-    const [xs, ys] = [own.map((p) => p.x), own.map((p) => p.y)];
-    return [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)] as const;
-  };
 
   it('each part of the set-up is drawn, is named in the text, and can be met by a finger', () => {
     const markup = topicMarkup('my-set-up', '');
@@ -223,25 +155,6 @@ describe('the pictures of topics together', () => {
   });
 
   it('weigh less than 30 KiB, drawing code and all', async () => {
-    const result = await build({
-      root,
-      configFile: false,
-      logLevel: 'error',
-      build: {
-        write: false,
-        target: 'es2022',
-        modulePreload: false,
-        rollupOptions: {
-          input: path.join(root, 'src/scene/topics/pictures.ts'),
-          preserveEntrySignatures: 'strict',
-        },
-      },
-    });
-    const outputs = (Array.isArray(result) ? result : [result]).flatMap((r) =>
-      'output' in r ? r.output : [],
-    );
-    const code = outputs.map((o) => ('code' in o ? o.code : '')).join('');
-    expect(code).toContain('topicMarkup');
-    expect(gzipSync(code).length).toBeLessThan(30 * 1024);
+    expect(await packedKiB('src/scene/topics/pictures.ts', 'topicMarkup')).toBeLessThan(30);
   });
 });
