@@ -1,8 +1,8 @@
 // Gives the site its list of languages and the review state of each area, read from locales/ and the ward's
 // settings when the site is built. A ward that hides unreviewed languages never ships them.
-import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { reviewOf, shownLanguages } from './locales.mjs';
+import { wardValues } from './ward-plugin.mjs';
 
 const NAME = 'virtual:languages';
 /** Apart, since most areas are no part of a first load. */
@@ -12,7 +12,7 @@ const FIRST_AREAS = ['common', 'look', 'steps', 'signs', 'say'];
 const root = path.resolve(import.meta.dirname, '..');
 /** @param {{ hideUnreviewed?: boolean }} [override] for tests */
 export function languageData(override = {}) {
-  const ward = JSON.parse(readFileSync(path.join(root, 'src/content/ward.json'), 'utf8'));
+  const ward = wardValues();
   const hideUnreviewed = process.env.BARE_TOES_HIDE_UNREVIEWED
     ? process.env.BARE_TOES_HIDE_UNREVIEWED === 'true'
     : (override.hideUnreviewed ?? ward.hideUnreviewed);

@@ -19,7 +19,7 @@ import { precompress } from './precompress.mjs';
 
 const root = path.resolve(import.meta.dirname, '..');
 const PLACES = [process.env.BARE_TOES_NGINX, '/usr/sbin/nginx', '/usr/bin/nginx', '/usr/local/sbin/nginx'];
-const STARTS_WITHIN_MS = 10_000;
+const STARTS_WITHIN_MS = 30_000;
 
 const nginxPlace = () => PLACES.find((place) => place && existsSync(place));
 const hasOpenssl = () => spawnSync('openssl', ['version'], { stdio: 'ignore' }).status === 0;
@@ -182,6 +182,8 @@ export async function startNginx(build, { folderBuild } = {}) {
   let said = '';
   child.stderr.on('data', (data) => (said += data));
   const ended = new Promise((resolve) => child.once('exit', resolve));
+  // a test run that breaks off must not leave a server behind
+  process.once('exit', () => child.kill());
   const close = async () => {
     child.kill('SIGTERM');
     await ended;

@@ -7,6 +7,8 @@ import { brotliCompress, constants, gzip } from 'node:zlib';
 
 const TEXTS = /\.(html|js|css|json|svg|webmanifest)$/;
 export const PACKED = /\.(gz|br)$/;
+/** Changed by hand on the server in an emergency: a packed copy beside it would go on saying the old. */
+const BY_HAND = 'offline-switch.json';
 /** Below, what is saved is less than what a packet holds anyway. */
 const WORTH_BYTES = 400;
 const AT_ONCE = 4;
@@ -27,7 +29,9 @@ export async function precompress(folder, kinds = {}) {
     .filter((entry) => entry.isFile())
     .map((entry) => path.join(entry.parentPath, entry.name));
   for (const file of files.filter((name) => PACKED.test(name))) rmSync(file);
-  const texts = files.filter((name) => TEXTS.test(name) && statSync(name).size >= WORTH_BYTES);
+  const texts = files.filter(
+    (name) => TEXTS.test(name) && path.basename(name) !== BY_HAND && statSync(name).size >= WORTH_BYTES,
+  );
   const sum = { files: texts.length, bytes: 0, gz: 0, br: 0 };
   const put = (file, kind, packed) => {
     writeFileSync(`${file}.${kind}`, packed);

@@ -1,7 +1,7 @@
-/** The ward's usual day, from ward-day.json, checked when the site is built. A family or a play specialist may change it. */
+/** The ward's usual day, from ward.json › day, checked when the site is built. A family or a play specialist may change it. */
 import { EVENT_KINDS, type EventKind } from '#domain/play-bed/bed.ts';
 import type { DaySketch } from '#domain/play/day.ts';
-import values from './ward-day.json' with { type: 'json' };
+import values from './ward.json' with { type: 'json' };
 
 /** `lightsOut`: when the room is dark for everybody; smaller children's light goes out earlier. */
 export type WardDay = Pick<DaySketch, 'wake' | 'lightsOut' | 'quiet' | 'events'>;
@@ -28,13 +28,13 @@ const minuteOf = (value: unknown): number | undefined => {
  * Units: times of day as "07:30", lengths in minutes, both on a grid of five, from 06:00 to 22:00.
  * Errors: throws one message that names each wrong place, what is allowed there and what was seen.
  *
- * @example readWardDay({ wake: '7:00' }) // throws 'content/ward-day.json › wake: a time from 06:00 …, saw "7:00"' and more
+ * @example readWardDay({ wake: '7:00' }) // throws 'content/ward.json › day › wake: a time from 06:00 …, saw "7:00"' and more
  */
 export function readWardDay(input: unknown): WardDay {
   const wrong: string[] = [];
   const row = (typeof input === 'object' && input !== null ? input : {}) as Record<string, unknown>;
   const say = (where: string, rule: string, seen: unknown) =>
-    wrong.push(`content/ward-day.json › ${where}: ${rule}, saw ${JSON.stringify(seen)}`);
+    wrong.push(`content/ward.json › day › ${where}: ${rule}, saw ${JSON.stringify(seen)}`);
   const time = (where: string, value: unknown): number => {
     const minute = minuteOf(value);
     if (minute !== undefined && minute >= EARLIEST && minute <= LATEST && minute % GRID === 0) return minute;
@@ -94,4 +94,4 @@ export function readWardDay(input: unknown): WardDay {
   return { wake, lightsOut, quiet, events };
 }
 
-export const WARD_DAY: WardDay = readWardDay(values);
+export const WARD_DAY: WardDay = readWardDay(values.day);

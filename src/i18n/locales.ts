@@ -23,10 +23,11 @@ export const PSEUDO_ROWS: readonly LocaleRow[] = [
   { code: 'en-XB', name: '[Right to left]', direction: 'rtl', script: 'Latn' },
 ];
 
-export const LOCALES: readonly LocaleRow[] = [
-  ...ROWS.filter((row) => shown.includes(row.code)),
-  ...(dev ? PSEUDO_ROWS : []),
-];
+/** In the ward's order. */
+export const rowsOf = (codes: readonly string[]): LocaleRow[] =>
+  codes.flatMap((code) => ROWS.filter((row) => row.code === code));
+
+export const LOCALES: readonly LocaleRow[] = [...rowsOf(shown), ...(dev ? PSEUDO_ROWS : [])];
 
 export const isLocale = (code: string): boolean => LOCALES.some((row) => row.code === code);
 export const localeRow = (code: string): LocaleRow | undefined => LOCALES.find((row) => row.code === code);

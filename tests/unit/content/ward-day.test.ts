@@ -2,9 +2,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readWardDay, WARD_DAY } from '#content/ward-day.ts';
-import values from '#content/ward-day.json' with { type: 'json' };
+import ward from '#content/ward.json' with { type: 'json' };
 import { startBed, withoutCard } from '#domain/play-bed/problem.ts';
 
+const values = ward.day;
 type Row = Record<string, unknown>;
 const faultsOf = (input: unknown): string[] => {
   try {
@@ -44,7 +45,7 @@ describe('the ward’s usual day', () => {
     ['a snack at lunch', withEvent(4, ['snack', '12:15', 15]), 'events', '[750,735]'],
   ])('%s is named with its place, its rule and what was seen', (_name, input, place, seen) => {
     const faults = faultsOf(input);
-    const one = faults.find((line) => line.startsWith(`content/ward-day.json › ${place}: `));
+    const one = faults.find((line) => line.startsWith(`content/ward.json › day › ${place}: `));
     expect(one).toContain(`, saw ${seen}`);
   });
 
@@ -75,7 +76,7 @@ describe('the ward’s usual day', () => {
           const { wake, lightsOut, quiet, events } = readWardDay(input);
           const numbers = [wake, lightsOut, ...quiet.flatMap(({ from, until }) => [from, until])];
           expect([...numbers, ...events.flatMap((one) => [one.from, one.minutes])]).not.toContain(NaN);
-        } else for (const line of faults) expect(line).toMatch(/^content\/ward-day\.json › .+: .+, saw /);
+        } else for (const line of faults) expect(line).toMatch(/^content\/ward\.json › day › .+: .+, saw /);
       }),
       { numRuns: 500 },
     );

@@ -20,8 +20,34 @@ const remarks = (change: Record<string, unknown>): string[] => {
 
 describe('the ward’s settings', () => {
   test('ours are read as they stand', () => {
-    expect(readWard(ours)).toEqual(ours);
-    expect(WARD).toEqual(ours);
+    const { day, ...rest } = ours;
+    expect(readWard(ours)).toEqual(rest);
+    expect(WARD).toEqual(rest);
+    expect(day).toBeTypeOf('object');
+  });
+
+  test('a key misspelt, or of another file, is named and not passed over', () => {
+    for (const key of ['secondstep', 'lightsOut', 'constructor', 'remove'])
+      expect(remarks({ [key]: {} })).toEqual([
+        expect.stringMatching(`^content/ward.json › ${key}: one of .*, saw "${key}"$`),
+      ]);
+  });
+
+  test('a language that is not there, or twice, is named by its place', () => {
+    const built = ['en', 'es', 'pl', 'ar'];
+    const wrong = (languages: string[]) => {
+      try {
+        readWard({ ...ours, languages }, built);
+        return [];
+      } catch (error) {
+        return (error as Error).message.split('\n');
+      }
+    };
+    expect(wrong(['ar', 'en'])).toEqual([]);
+    expect(wrong(['en', 'fr'])).toEqual(['content/ward.json › languages › 1: one of en|es|pl|ar, saw "fr"']);
+    expect(wrong(['en', 'pl', 'en'])).toEqual([
+      'content/ward.json › languages › 2: each language once, saw "en"',
+    ]);
   });
 
   test.each([
@@ -68,6 +94,43 @@ describe('the ward’s settings', () => {
       );
     },
   );
+});
+
+describe('a ward’s own words about its call button', () => {
+  const bell = (words: unknown) => remarks({ bell: words });
+
+  test('are taken as they stand, and none are needed', () => {
+    const words = {
+      en: { where: 'A red button on a white cable at the head of the bed.' },
+      ar: { say: 'قولوا رقم السرير.' },
+    };
+    expect(readWard({ ...ours, bell: words }).bell).toEqual(words);
+    expect(readWard({ ...ours, bell: undefined }).bell).toEqual({});
+  });
+
+  test.each<[string, unknown, string]>([
+    ['bell', 'press', 'words by language, or {}'],
+    ['bell › fr', { fr: { say: 'Lit.' } }, 'one of en|es|pl|ar'],
+    ['bell › en', { en: 'the red one' }, 'words under where|say'],
+    ['bell › en', { en: {} }, 'words under where|say'],
+    ['bell › en › title', { en: { title: 'The button' } }, 'one of where|say'],
+    ['bell › en › say', { en: { say: 7 } }, 'a sentence'],
+    [
+      'bell › en › say',
+      { en: { say: 'Do not press.' } },
+      'no word that says no, only, when, later or how bad it must be: "not"',
+    ],
+  ])('%s is named with its rule: %j', (place, words, rule) => {
+    expect(bell(words)).toContainEqual(
+      expect.stringMatching(`^content/ward.json › ${place}: ${rule.replace(/[|{}]/g, '\\$&')}.*, saw `),
+    );
+  });
+
+  test('can neither take a sign away nor lower one: the file has no such place', () => {
+    for (const change of [{ hide: ['toes-cool'] }, { signs: {} }, { lower: { 'toes-cool': 'next-visit' } }])
+      expect(remarks(change)).toHaveLength(1);
+    expect(remarks({ raise: { 'toes-cool': 'next-visit' } })).toHaveLength(1);
+  });
 });
 
 describe('a ward’s raise', () => {
