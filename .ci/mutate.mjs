@@ -1,5 +1,5 @@
 // Mutation testing: small faults put into the domain one by one; a fault that no test notices is named.
-// npm run mutate -- signs                    every line of one area (hours on a small machine)
+// npm run mutate -- signs                    every line of one area
 // npm run mutate -- notes --lines 40         40 lines of it, drawn by a fixed seed
 // npm run mutate -- notes --lines 40 --seed 2
 // The tool is general (StrykerJS), needs Node 22 or newer, and is fetched into a folder of its own: nothing else here needs it.
@@ -10,13 +10,23 @@ import path from 'node:path';
 import { ready, root } from './install.mjs';
 
 const TOOL = ['@stryker-mutator/core@10.1.1', '@stryker-mutator/vitest-runner@10.1.1'];
-/** The tests that speak for an area. */
+/** The tests that speak for an area, those that are quick and exact first: the first that fails ends the run of a fault. */
 const AREAS = {
-  signs: ['tests/unit/signs/*.test.ts', 'tests/reference/early-signs.test.ts'],
+  signs: [
+    ...['over-time', 'second-reading', 'worked-cases', 'laws'].map(
+      (name) => `tests/unit/signs/${name}.test.ts`,
+    ),
+    ...['tests/unit/signs/*.test.ts', 'tests/reference/early-signs.test.ts'],
+  ],
   notes: ['tests/unit/notes/**/*.test.ts'],
-  'bed-card': ['tests/unit/bed-card/*.test.ts', 'tests/reference/bed-card-codes.test.ts'],
+  'bed-card': [
+    ...['tests/unit/bed-card/check.test.ts', 'tests/unit/bed-card/code.test.ts'],
+    ...['tests/reference/bed-card-codes.test.ts', 'tests/unit/bed-card/*.test.ts'],
+  ],
   play: ['tests/unit/play/*.test.ts'],
 };
+/** A law of a hundred thousand cases finds a fault in the first ones, or is not the one that finds it. */
+const MOST_CASES = '500';
 const COPIED = [
   ...['src', 'tests', 'locales', '.ci', 'static', 'package.json', 'package-lock.json'],
   ...['vite.config.ts', 'svelte.config.js', 'tsconfig.json', '.svelte-kit', 'README.md', 'DEVELOPERS.md'],
@@ -68,8 +78,11 @@ const mutate = wanted ? drawn.slice(0, wanted).map(([, line]) => line) : [`${fol
 
 const place = mkdtempSync(path.join(tmpdir(), 'mutate-'));
 const run = (command, words) =>
-  spawnSync(command, words, { cwd: place, stdio: 'inherit', env: { ...process.env, FORCE_COLOR: '0' } })
-    .status;
+  spawnSync(command, words, {
+    cwd: place,
+    stdio: 'inherit',
+    env: { ...process.env, FORCE_COLOR: '0', BARE_TOES_SEED: '1', BARE_TOES_CASES: MOST_CASES },
+  }).status;
 try {
   for (const name of COPIED) cpSync(path.join(root, name), path.join(place, name), { recursive: true });
   cpSync(path.join(root, 'node_modules'), path.join(place, 'node_modules'), { recursive: true });
@@ -78,9 +91,18 @@ try {
   // one thread tests each mutant: tests that change the process's own clock place have no part in it
   writeFileSync(
     path.join(place, 'mutate.config.ts'),
-    `import base from './vite.config.ts';
+    `import path from 'node:path';
+import base from './vite.config.ts';
 const { test, ...rest } = base as { test: object };
-export default { ...rest, test: { ...test, include: ${JSON.stringify(AREAS[area])} } };\n`,
+const include = ${JSON.stringify(AREAS[area])};
+class InThisOrder {
+  shard(files) { return files; }
+  sort(files) {
+    const rank = ({ moduleId }) => include.findIndex((glob) => path.matchesGlob(path.relative('.', moduleId), glob));
+    return [...files].sort((a, b) => rank(a) - rank(b));
+  }
+}
+export default { ...rest, test: { ...test, include, sequence: { sequencer: InThisOrder } } };\n`,
   );
   writeFileSync(
     path.join(place, 'stryker.config.json'),
@@ -88,7 +110,10 @@ export default { ...rest, test: { ...test, include: ${JSON.stringify(AREAS[area]
       ...{ packageManager: 'npm', testRunner: 'vitest', plugins: ['@stryker-mutator/vitest-runner'] },
       ...{ vitest: { configFile: 'mutate.config.ts', related: false }, mutate, concurrency: 1 },
       ...{ coverageAnalysis: 'perTest', timeoutMS: 10_000, timeoutFactor: 1.2 },
-      ...{ reporters: ['clear-text', 'json'], jsonReporter: { fileName: 'mutants.json' } },
+      ...{
+        reporters: ['clear-text', 'progress-append-only', 'json'],
+        jsonReporter: { fileName: 'mutants.json' },
+      },
       ...{ clearTextReporter: { allowColor: false, logTests: false, reportTests: false } },
     }),
   );

@@ -3,3 +3,7 @@ import fc from 'fast-check';
 
 const seed = Number(process.env.BARE_TOES_SEED);
 if (seed) fc.configureGlobal({ seed });
+
+const most = Number(process.env.BARE_TOES_CASES) || Infinity;
+/** How many cases a long law looks at: all of them, or as many as `npm run mutate` allows, which asks it of every fault. */
+export const cases = (all: number): number => Math.min(all, most);

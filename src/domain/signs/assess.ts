@@ -1,11 +1,8 @@
-import type { Instant } from '../units.ts';
 import { SIGN_IDS } from './ids.ts';
 import { isOpen, isPresent, repeatReasons, signsFromSoreness, waitingReasons } from './over-time.ts';
-import { standingReasons, type Seen } from './rules.ts';
+import { signOf, standingReasons, type Seen } from './rules.ts';
 import type { Answer, Assessment, Because, Context, Report, Sighting } from './types.ts';
 import { highest, rankOf } from './urgency.ts';
-
-const KNOWN_ANSWERS: ReadonlySet<string> = new Set(['not-looked', 'like-usual', 'not-sure', 'different']);
 
 /**
  * How urgent is what this family saw, and why?
@@ -81,11 +78,10 @@ interface MutableSeen extends Seen {
 
 /** The surer answer of one sign stays; a word that is no answer counts as not sure. */
 function add(seen: MutableSeen, sign: string, answer: Answer, context: Context): void {
-  const word = KNOWN_ANSWERS.has(answer) ? answer : 'not-sure';
-  if (word === 'like-usual' || word === 'not-looked') return;
+  if (answer === 'like-usual' || answer === 'not-looked') return;
+  const word = answer === 'different' ? 'different' : 'not-sure';
   // "Not sure" is not offered on signs of the lowest class; should it arrive, doubt still leads to a nurse.
-  const known = Object.hasOwn(context.signs, sign);
-  if (word === 'not-sure' && known && context.signs[sign]?.urgency === 'next-visit') {
+  if (word === 'not-sure' && context.signs[sign]?.urgency === 'next-visit') {
     seen.present.set('cannot-name-it', 'different');
     return;
   }
@@ -95,11 +91,5 @@ function add(seen: MutableSeen, sign: string, answer: Answer, context: Context):
 /** A sub-answer says its sign is there, too. */
 function addDetail(seen: MutableSeen, key: string): void {
   seen.details.add(key);
-  const sign = key.split('/')[0] ?? key;
-  seen.present.set(sign, 'different');
-}
-
-/** Whether a moment's notes need the question "Did a nurse look?" first: something is open from before. */
-export function isWaitingForNurse(report: Report, before: Instant): boolean {
-  return (report.sightings ?? []).some((s) => isPresent(s) && isOpen(s) && s.at < before);
+  seen.present.set(signOf(key), 'different');
 }

@@ -2,13 +2,14 @@
  * Rules that need a clock: R13–R20. Each only sets a sign or raises the class, and each only gets stronger as
  * time passes, so waiting never makes an answer less urgent.
  */
-import { minutesOutsideNight, momentAfterDayMinutes } from '../clock/night.ts';
-import { instant, minutes, type Instant, type Minutes } from '../units.ts';
+import { momentAfterDayMinutes } from '../clock/night.ts';
+import { instant, minutes, type Instant } from '../units.ts';
 import { returnReason, standingReasons, type RuleContext, type Seen } from './rules.ts';
 import type { Because, Context, Report, SecondStep, Sighting, SorenessNote } from './types.ts';
 import { highest, rankOf } from './urgency.ts';
 
 const DAY = 24 * 60;
+const NEVER = instant(Infinity);
 const clamp = (value: number, low: number, high: number) =>
   minutes(Number.isFinite(value) ? Math.min(high, Math.max(low, value)) : low);
 
@@ -29,14 +30,14 @@ export function signsFromSoreness(report: Report, context: Context): Because[] {
     .sort((a, b) => a.at - b.at);
   const marks = [...(report.medicineAt ?? [])].filter((at) => at <= context.now).sort((a, b) => a - b);
   const rest = soreness.filter((s) => s.when === 'rest');
-  const last = rest.at(-1);
+  // where nothing was noted at rest, no mark has a value before it either
+  const last = rest.at(-1)!;
   const atLeast = (sign: string) => context.signs[sign]?.urgency ?? 'tell-nurse';
 
   for (const mark of marks) {
-    const before = rest.filter((s) => s.at <= mark && mark - s.at <= 60 && s.scale === last?.scale).at(-1);
+    const before = rest.filter((s) => s.at <= mark && mark - s.at <= 60 && s.scale === last.scale).at(-1);
     const waited = context.now - mark >= medicineWaitMinutes(context.ward);
-    if (!last || !before || last.at <= mark || !waited || last.value < 1 || last.value < before.value)
-      continue;
+    if (!before || last.at <= mark || !waited || last.value < 1 || last.value < before.value) continue;
     const lowest = last.value === 1 && before.value === 1;
     const sign = lowest ? 'sore-rising' : 'sore-after-medicine';
     reasons.push({ rule: 'R17', signs: [sign], atLeast: atLeast(sign) });
@@ -56,14 +57,14 @@ function rose(soreness: readonly SorenessNote[]): boolean {
   return (['rest', 'moving'] as const).some((when) =>
     (['numbers', 'steps'] as const).some((scale) => {
       const line = soreness.filter((s) => s.when === when && s.scale === scale);
-      const last = line.at(-1);
+      const last = line.at(-1)!;
       const step = scale === 'numbers' ? 2 : 1;
-      return !!last && line.some((s) => last.at - s.at <= 240 && last.value - s.value >= step);
+      return line.some((s) => last.at - s.at <= 240 && last.value - s.value >= step);
     }),
   );
 }
 
-/** R13 and R20: what repeats itself. Only signs that are open now can be raised. */
+/** R13 and R20: what repeats itself, of sightings at which something was there. Only signs open now can be raised. */
 export function repeatReasons(
   sightings: readonly Sighting[],
   open: ReadonlySet<string>,
@@ -71,9 +72,9 @@ export function repeatReasons(
 ): Because[] {
   const reasons: Because[] = [];
   for (const sign of [...open].sort()) {
-    const recent = sightings
-      .filter((s) => s.sign === sign && isPresent(s) && context.now - s.at <= DAY && s.at <= context.now)
-      .sort((a, b) => a.at - b.at);
+    const recent = sightings.filter(
+      (s) => s.sign === sign && context.now - s.at <= DAY && s.at <= context.now,
+    );
     // an episode ends with a nurse's look; what is still open is one more
     const looks = new Set(recent.filter((s) => s.lookedAt !== undefined).map((s) => s.lookedAt));
     const reason = returnReason(sign, looks.size + 1, context);
@@ -109,19 +110,17 @@ export function waitingReasons(
   const visitSince = untold.length ? instant(Math.min(...untold)) : undefined;
   const visitDue =
     visitSince === undefined
-      ? undefined
+      ? NEVER
       : momentAfterDayMinutes(visitSince, visitAgainMinutes(context.ward), context.offsetMinutes);
-  const visitOver =
-    visitSince !== undefined &&
-    minutesOutsideNight(visitSince, context.now, context.offsetMinutes) >= visitAgainMinutes(context.ward);
+  const visitOver = context.now >= visitDue;
   if (visitOver) because.push({ rule: 'R15', signs: now.signs, atLeast: 'tell-nurse' });
 
   const tellSince = earliest(firstAt(2), visitOver ? visitDue : undefined);
-  const tellWait = tellAgainMinutes(context.ward);
-  const tellOver = tellSince !== undefined && context.now - tellSince >= tellWait;
+  const tellDue = tellSince === undefined ? NEVER : instant(tellSince + tellAgainMinutes(context.ward));
+  const tellOver = context.now >= tellDue;
   if (tellOver) because.push({ rule: 'R14', signs: now.signs, atLeast: 'ring-now' });
 
-  const ringStart = earliest(firstAt(3), tellOver ? instant(tellSince + tellWait) : undefined);
+  const ringStart = earliest(firstAt(3), tellOver ? tellDue : undefined);
   // Raised just now by something without a time of its own (a repeat, a soreness line): the wait starts here.
   const ringing = now.rank === 3 || tellOver;
   if (!ringing) return withSince(because, tellSince ?? visitSince);
@@ -143,6 +142,3 @@ function earliest(...moments: (Instant | undefined)[]): Instant | undefined {
 function rankAt(seen: Seen, context: RuleContext): number {
   return rankOf(highest(standingReasons(seen, context).map((reason) => reason.atLeast)));
 }
-
-/** Minutes from one moment to another, never negative. */
-export const minutesBetween = (from: Instant, to: Instant): Minutes => minutes(Math.max(0, to - from));

@@ -27,6 +27,10 @@ const ONE_EVENT: ReadonlySet<string> = new Set(['slid-down', 'leg-rolled', 'plat
 const factsOf = (signs: RuleContext['signs'], id: string): SignFacts | undefined =>
   Object.hasOwn(signs, id) ? signs[id] : undefined;
 
+/** The sign that a sub-answer, written as `sign/detail`, belongs to. */
+export const signOf = (key: string): string => key.split('/')[0]!;
+const detailOf = (key: string): string => key.slice(signOf(key).length + 1);
+
 /** The sign's class with the ward's raise, which can only lift it. */
 export function classOf(id: string, context: RuleContext): UrgencyClass {
   const base = factsOf(context.signs, id)?.urgency ?? 'tell-nurse';
@@ -38,8 +42,7 @@ export function classOf(id: string, context: RuleContext): UrgencyClass {
 function withDetailSigns(seen: Seen, context: RuleContext): Map<string, 'not-sure' | 'different'> {
   const present = new Map(seen.present);
   for (const key of seen.details) {
-    const [sign = '', detail = ''] = key.split('/');
-    const also = factsOf(context.signs, sign)?.details?.[detail]?.alsoSign;
+    const also = factsOf(context.signs, signOf(key))?.details?.[detailOf(key)]?.alsoSign;
     if (also) present.set(also, 'different');
   }
   return present;
@@ -47,7 +50,7 @@ function withDetailSigns(seen: Seen, context: RuleContext): Map<string, 'not-sur
 
 function detailReasons(seen: Seen, context: RuleContext): Because[] {
   return [...seen.details].map((key) => {
-    const [sign = '', detail = ''] = key.split('/');
+    const [sign, detail] = [signOf(key), detailOf(key)];
     const details = factsOf(context.signs, sign)?.details;
     const facts = details && Object.hasOwn(details, detail) ? details[detail] : undefined;
     if (!facts) return { rule: 'unknown', signs: [key], atLeast: 'tell-nurse' } as const;

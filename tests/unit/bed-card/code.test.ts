@@ -5,6 +5,7 @@ import { decodeBedCard, encodeBedCard, stillHolds } from '#domain/bed-card/code.
 import { faultsOf, handedOver, missingFrom } from '#domain/bed-card/limits.ts';
 import { instant, minutes } from '#domain/units.ts';
 import { ANY_TIME, anyCard, CARD, plain, SHORT, THREE } from '../../helpers/bed-cards.ts';
+import { cases } from '../../helpers/same-cases.ts';
 
 describe('a card that is handed over', () => {
   test('arrives as it was set up, its times in quarter hours', () => {
@@ -12,7 +13,7 @@ describe('a card that is handed over', () => {
       fc.property(anyCard, (card) => {
         expect(decodeBedCard(encodeBedCard(card))).toEqual({ ok: true, card: handedOver(card) });
       }),
-      { numRuns: 3000 },
+      { numRuns: cases(3000) },
     );
   });
 

@@ -5,6 +5,7 @@ import { decodeBedCard, encodeBedCard } from '#domain/bed-card/code.ts';
 import { ALPHABET, checkOf, written } from '#domain/bed-card/letters.ts';
 import { faultsOf, missingFrom } from '#domain/bed-card/limits.ts';
 import { anyCard, plain, reason, THREE, values, withCheck } from '../../helpers/bed-cards.ts';
+import { cases } from '../../helpers/same-cases.ts';
 
 const REASONS = ['damaged', 'foreign', 'too-new', 'incomplete'];
 
@@ -87,7 +88,7 @@ describe('a slip of the finger', () => {
           expect(decodeBedCard(written(typed)).ok).toBe(false);
         },
       ),
-      { numRuns: 20_000 },
+      { numRuns: cases(20_000) },
     );
   });
 
@@ -118,7 +119,7 @@ describe('a slip of the finger', () => {
         expect(decodeBedCard(written(right.toSpliced(place, 0, letter))).ok).toBe(false);
         expect(decodeBedCard(written(right.toSpliced(place % right.length, 1))).ok).toBe(false);
       }),
-      { numRuns: 2000 },
+      { numRuns: cases(2000) },
     );
   });
 });
@@ -221,6 +222,7 @@ describe('any text at all', () => {
     }, code);
 
   test('is either a card within limits with this very code, or a reason and nothing else', () => {
+    const RUNS = cases(100_000);
     let read = 0;
     fc.assert(
       fc.property(fc.constantFrom(...THREE), fc.array(anyMutation, { maxLength: 3 }), (code, changes) => {
@@ -236,13 +238,14 @@ describe('any text at all', () => {
         const group = where === undefined || (Number.isInteger(where) && where >= 1 && where <= 9);
         return !ok && REASONS.includes(reason) && group && Object.keys(rest).length === 0;
       }),
-      { numRuns: 100_000 },
+      { numRuns: RUNS },
     );
     // texts that were not changed, or only in what does not matter, keep the other branch honest
-    expect(read).toBeGreaterThan(1000);
+    expect(read).toBeGreaterThan(RUNS / 100);
   });
 
   test('letters with a right check, whatever they say, are a card within limits or none', () => {
+    const RUNS = cases(10_000);
     let read = 0;
     fc.assert(
       fc.property(
@@ -259,9 +262,9 @@ describe('any text at all', () => {
           expect(encodeBedCard(decoded.card)).toBe(text);
         },
       ),
-      { numRuns: 10_000 },
+      { numRuns: RUNS },
     );
-    expect(read).toBeGreaterThan(1000);
+    expect(read).toBeGreaterThan(RUNS / 10);
   });
 
   test('is answered at once, however long', () => {
@@ -269,7 +272,7 @@ describe('any text at all', () => {
       fc.property(fc.string({ unit: 'binary', maxLength: 600 }), (text) => {
         expect(decodeBedCard(text).ok).toBe(false);
       }),
-      { numRuns: 5000 },
+      { numRuns: cases(5000) },
     );
   });
 });

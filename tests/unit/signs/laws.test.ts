@@ -16,6 +16,7 @@ import {
   different,
   offered,
 } from '../../helpers/reports.ts';
+import { cases } from '../../helpers/same-cases.ts';
 
 const rank = (report: Report, given: Context) => rankOf(assess(report, given).urgency);
 /** Random reports in all; the million is shared between the ways in which a report can get worse. */
@@ -108,7 +109,7 @@ describe('laws of urgency', () => {
           const after = rank(changedReport, changedContext);
           if (after < before) throw new Error(`${before} fell to ${after}`);
         }),
-        { numRuns: Math.ceil(RUNS / ways.length) },
+        { numRuns: cases(Math.ceil(RUNS / ways.length)) },
       );
     },
     600_000,
@@ -142,7 +143,7 @@ describe('laws of urgency', () => {
           const held: Report = { ...report, answers: { ...report.answers, [sign]: 'different' } };
           expect(rank(held, given)).toBeGreaterThanOrEqual(rankOf(alone));
         }),
-        { numRuns: 300 },
+        { numRuns: cases(300) },
       );
     },
   );
@@ -166,7 +167,7 @@ describe('laws of urgency', () => {
         const reasons = (x: typeof a) => x.because.map((r) => JSON.stringify(r)).sort();
         expect(reasons(b)).toEqual(reasons(a));
       }),
-      { numRuns: 2000 },
+      { numRuns: cases(2000) },
     );
   });
 
@@ -232,7 +233,7 @@ describe('laws of urgency', () => {
         const top = Math.max(0, ...result.because.map((r) => rankOf(r.atLeast)));
         expect(rankOf(result.urgency)).toBe(top);
       }),
-      { numRuns: 2000 },
+      { numRuns: cases(2000) },
     );
   });
 });
