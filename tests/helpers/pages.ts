@@ -92,7 +92,7 @@ export const routesOf = (language: string): string[] => [
   ...['', 'bed/', 'plan/', 'ideas/', 'night/', 'code/', 'take/', 'moment/', 'paper/'].map(
     (page) => `/${language}/things-to-do/${page}`,
   ),
-  ...['', 'why-pull/', 'my-set-up/', 'going-home/', 'hill/', 'paper/', 'care/'].map(
+  ...['', 'why-pull/', 'my-set-up/', 'going-home/', 'hill/', 'paper/', 'care/', 'care/steps/'].map(
     (page) => `/${language}/why-and-how/${page}`,
   ),
   ...['grown-up/', 'paper/', 'private/'].map((page) => `/${language}/our-day/${page}`),

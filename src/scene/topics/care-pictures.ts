@@ -80,7 +80,7 @@ export const firstNight = (): TopicShape[] => {
   ];
 };
 
-/** The curtain is drawn, a sheet covers the child, a nurse brings pan and bottle. */
+/** The curtain is closed all round, a sheet covers the child, a nurse brings pan and bottle. */
 export const toiletInBed = (): TopicShape[] => {
   const c = lying({ x: 150, y: 116, r: 34, bed: [62, 240], hem: 190, eyes: 'right', tucked: true });
   const nurse = figure({
@@ -94,6 +94,8 @@ export const toiletInBed = (): TopicShape[] => {
   });
   return [
     ...rail(0, 400, 20),
+    // one cloth from edge to edge, behind bed and nurse
+    ...curtain(-8, 408, 22, 292, 9),
     ...c.behind,
     ...nurse.body,
     // the pan with its flat lip, and the bottle with its slanting neck
@@ -107,8 +109,6 @@ export const toiletInBed = (): TopicShape[] => {
     ...nurse.arms,
     ink.soft([24, 250, 72, 246, 78, 256, 76, 290, 20, 292, 16, 262], 'tear', 2.6, 0.4),
     ink.flat([62, 250, 92, 226, 102, 238, 76, 262], 'tear', 2.6),
-    ...curtain(0, 66, 22, 232, 3),
-    ...curtain(338, 400, 22, 296, 3),
   ];
 };
 

@@ -1,0 +1,3 @@
+import { loadWords } from '#i18n/words.ts';
+
+export const load = async ({ params }) => ({ words: await loadWords(params.locale, ['why', 'care']) });

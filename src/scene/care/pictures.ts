@@ -1,0 +1,85 @@
+/** The picture of one step of a care card: the scene in the state the step speaks of, and what it points at. */
+import { thingMarkup, pictureMarkup } from '../markup.ts';
+import { heldInside } from '../parts/points.ts';
+import { drawScene, VIEW } from '../paths.ts';
+import { mirror, at, type Picture, type Shape } from '../shapes.ts';
+import {
+  NEUTRAL,
+  type Camera,
+  type ChildLook,
+  type Focus,
+  type SceneChange,
+  type SceneSpec,
+} from '../spec.ts';
+import type { ThingId } from '../things.ts';
+import { topicMarkup, type TopicPictureId } from '../topics/pictures.ts';
+import { drawMark, type CareMark } from './marks.ts';
+import { twoForNappies } from './two.ts';
+
+/** A scene: the camera, what it looks at, the state against the neutral scene, and what it points at. */
+export interface CareScene {
+  camera: Camera;
+  focus: Focus;
+  shows: SceneChange;
+  points?: CareMark;
+  /** No pen line yet: staff draw it when the bandage is on. */
+  unmarked?: true;
+}
+/** What a step shows: the scene, or where the scene has none of it, the picture of an explanation or of a thing. */
+export type CarePicture =
+  CareScene | { topic: TopicPictureId } | { thing: ThingId } | { own: 'two-for-nappies' };
+
+/** The scene of a step as this family's child. */
+export const careSpec = (picture: CareScene, child: Partial<ChildLook>): SceneSpec => ({
+  ...NEUTRAL,
+  ...child,
+  camera: picture.camera,
+  focus: picture.focus,
+  ...picture.shows,
+});
+
+/** The side that the layouts of a camera are worked out for; the other one is mirrored in numbers. */
+const builtFor = (camera: Camera) => (camera === 'whole' ? 'right' : 'left');
+
+function otherSide(shape: Shape): Shape {
+  const d = shape.d.replace(/(-?[\d.]+) (-?[\d.]+)/g, (_, x: string, y: string) => {
+    const p = mirror(at(Number(x), Number(y)), VIEW.width);
+    return `${Math.round(p.x * 10) / 10} ${p.y}`;
+  });
+  return { ...shape, d };
+}
+
+/**
+ * The scene of a step with what it points at, as shapes from back to front.
+ *
+ * Shape: 480 × 360 scene units, every point inside.
+ * @example drawCare({ camera: 'whole', focus: 'foot', shows: {}, points: 'foot-end' }, { side: 'left' }).width // 480
+ */
+export function drawCare(picture: CareScene, child: Partial<ChildLook>): Picture {
+  const spec = careSpec(picture, child);
+  const scene = drawScene(spec);
+  const marks = picture.points ? drawMark(picture.points, spec) : [];
+  const sided = spec.side === builtFor(spec.camera) ? marks : marks.map(otherSide);
+  // a pen line lies on a paler one of its own course
+  const pen = new Set(scene.shapes.flatMap(({ line, d }) => (picture.unmarked && line === 'pen' ? [d] : [])));
+  const shapes = scene.shapes.filter(({ d }) => !pen.has(d));
+  return { ...VIEW, shapes: [...shapes, ...heldInside(sided, VIEW.width, VIEW.height)] };
+}
+
+/**
+ * The picture of a step as SVG text; without a label it is decoration beside the step's own words.
+ *
+ * Shape: one `svg` of class `scene`; skin is the family's tone by the style sheet.
+ * @example careMarkup({ topic: 'calling' }, { side: 'left' }) // '<svg class="scene" … aria-hidden="true" …>'
+ */
+export function careMarkup(picture: CarePicture, child: Partial<ChildLook>, label = ''): string {
+  if ('topic' in picture) return topicMarkup(picture.topic, label, child.side ?? NEUTRAL.side);
+  if ('thing' in picture) return thingMarkup(picture.thing, label);
+  if ('own' in picture) return twoForNappies(label);
+  const { skin, toneShift, camera } = careSpec(picture, child);
+  return pictureMarkup(
+    drawCare(picture, child),
+    label,
+    `data-camera="${camera}" data-skin="${skin}" data-shift="${toneShift}" data-lamp="day"`,
+  );
+}
