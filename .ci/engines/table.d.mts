@@ -1,0 +1,15 @@
+export interface Walked {
+  engine: string;
+  language: string;
+  journey: string;
+  state: 'passed' | 'failed' | 'not there';
+  reason?: string | undefined;
+}
+export const WALK_HOUR: number;
+export function zoneAt(utcHour: number, hour?: number): string;
+export function tableOf(
+  journeys: readonly string[],
+  columns: readonly Pick<Walked, 'engine' | 'language'>[],
+  results: readonly Walked[],
+): string;
+export function exitCodeOf(results: readonly Walked[]): 0 | 1;

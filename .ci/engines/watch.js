@@ -1,0 +1,22 @@
+// Stands before the first script of each page while the three engines are tried: keeps what goes wrong in it.
+(function () {
+  function note(text) {
+    const all = JSON.parse(sessionStorage.getItem('engine-faults') || '[]');
+    all.push(location.pathname + ': ' + text);
+    sessionStorage.setItem('engine-faults', JSON.stringify(all));
+  }
+  addEventListener(
+    'error',
+    function (event) {
+      const from = event.target && (event.target.src || event.target.href);
+      note(from ? 'not loaded: ' + from : event.message + ' ' + (event.error && event.error.stack));
+    },
+    true,
+  );
+  addEventListener('unhandledrejection', function (event) {
+    note('nobody took: ' + ((event.reason && event.reason.stack) || event.reason));
+  });
+  addEventListener('securitypolicyviolation', function (event) {
+    note('against the policy ' + event.violatedDirective + ': ' + event.blockedURI);
+  });
+})();
