@@ -1,5 +1,6 @@
 /** Why & how: found by day or by words, told to one reader, heard, tapped, tilted and printed. */
 import { expect, test, type Page } from '@playwright/test';
+import { CARE_PICTURES } from '#content/care-pictures.ts';
 import { FIRST_TILES, READERS, TOPIC_IDS, type TopicId } from '#content/topics.ts';
 import { WARD } from '#content/ward.ts';
 import { chosen, keptNotes, scriptRuns, words } from '../helpers/pages.ts';
@@ -138,6 +139,14 @@ test('on paper: one A4 for each chosen topic in two languages, the care cards on
   // four for the hour of a care, and one to take home
   expect(cards.sheets).toBe(5);
   await expect(page.locator('[data-care="skin-day"]')).toContainText(`${WARD.medicineWaitMinutes}`);
+
+  // the steps with their pictures: an A4 for the card that is looked at
+  await page.locator('[data-care="putting-on"] [data-show-steps]').click();
+  await expect(page.locator('.care-picture[data-drawn]')).toHaveCount(
+    CARE_PICTURES['putting-on'].family.length + CARE_PICTURES['putting-on'].staff.length,
+  );
+  const steps = await paperOf(page);
+  expect([...steps.millimetres, steps.sheets]).toEqual([210, 297, 1]);
 });
 
 test.describe('without script', () => {
@@ -147,6 +156,10 @@ test.describe('without script', () => {
     await expect(page.locator('[data-reader]')).toHaveCount(READERS.length);
     await expect(page.locator('[data-reader="grownUp"]')).toContainText(
       english['topics-start:soreness.grownUp.1']!,
+    );
+    await page.goto(`${page1}care/steps/`);
+    await expect(page.locator('[data-care-steps="toilet"] [data-step]').last()).toHaveText(
+      english['care:toilet.staff.8']!,
     );
   });
 });

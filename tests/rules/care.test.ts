@@ -168,7 +168,7 @@ describe('the drawing of a step', () => {
         const { d } = shapes.shapes.filter((s) => s.fill === fill).at(-1)!;
         return pointsOf(d).map((p) => p.x);
       };
-      const face = xs('white');
+      const face = xs('sheet');
       const middle = (Math.min(...face) + Math.max(...face)) / 2;
       expect(Math.min(...xs('mark'))).toBeGreaterThan(middle - 2);
     }

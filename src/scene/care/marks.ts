@@ -197,7 +197,7 @@ function halfMinute(spec: SceneSpec): Shape[] {
   // mirrored with the picture, the marked half must still be the first one
   const half = arc(c, R - 8, flip ? 270 : -90, flip ? 90 : 90, 12);
   return [
-    { d: oval(c, R, R), fill: 'white', line: 'ink', weight: 3.4 },
+    { d: oval(c, R, R), fill: 'sheet', line: 'ink', weight: 3.4 },
     { d: smooth(half) + 'Z', fill: 'mark' },
     {
       d: [0, 90, 180, 270]
