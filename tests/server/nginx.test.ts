@@ -233,7 +233,7 @@ describe.skipIf(why)('on a real nginx', () => {
         ['/en/look/', '/en/look/toes/', '/en/look/toes/toes-cool/', '/ar/bell/', '/service-worker.js'].map(
           (address) => at() + address,
         ),
-        { requests: 2500, atOnce: 40, seconds: 6, headers: { 'accept-encoding': 'gzip' } },
+        { requests: 2500, atOnce: 40, seconds: 15, headers: { 'accept-encoding': 'gzip' } },
       );
       expect(failed).toEqual([]);
       expect(answered).toBeGreaterThan(500);
