@@ -33,8 +33,30 @@ export const list = (locale: string, items: readonly string[]): string =>
 /** Sets a time or number apart inside a sentence, so that neither reading direction disturbs the other. */
 export const isolated = (text: string): string => `\u2068${text}\u2069`;
 
-/** Someone's own words, set apart: signs in them that turn the direction of what stands around are left out. */
-export const ownWords = (text: string): string => isolated(text.replace(/[\u202A-\u202E\u2066-\u2069]/g, ''));
+/** No writing heaps more marks on one letter; a pile of them would stand in the lines above and below. */
+const MOST_MARKS = 4;
+const MARK = /[\p{Mn}\p{Me}]/u;
+const UNSEEN = /\p{Cf}/u;
+/** Signs that turn the direction of what stands around them, end a line or a page, or ring a bell. */
+const UNRULY = /[\p{Cc}\p{Zl}\p{Zp}\u202A-\u202E\u2066-\u2069]+/gu;
+
+/**
+ * Someone's own words, set apart: what in them could reach out of their place is left out.
+ * Not: markup. It is text to a page, and stays as it was typed.
+ * @example ownWords('a\u202Eb') // 'ab' in an isolate
+ */
+export function ownWords(text: string): string {
+  let marks = 0;
+  const kept = [...text.replace(UNRULY, (signs) => (/[\s\p{Zl}\p{Zp}]/u.test(signs) ? ' ' : ''))].filter(
+    (sign) => {
+      if (MARK.test(sign)) return (marks += 1) <= MOST_MARKS;
+      // what nobody sees does not part the marks before it from those behind
+      if (!UNSEEN.test(sign)) marks = 0;
+      return true;
+    },
+  );
+  return isolated(kept.join(''));
+}
 
 /** A language by its name in the reader's own; nothing for a tag that names none. */
 export function languageName(locale: string, tag: string): string | undefined {

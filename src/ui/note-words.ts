@@ -55,7 +55,7 @@ function content(words: Words, entry: Entry, all: readonly Entry[]): string {
           ? detailName(words, entry.sign, detail)
           : t('notes:unknown'),
       );
-      const parts = [signName(words, entry.sign), ...details];
+      const parts = [signName(words, entry.sign), ...new Set(details)];
       if (entry.answer === 'not-sure') parts.push(t('answer.not-sure'));
       return parts.join(' – ');
     }
@@ -68,7 +68,8 @@ function content(words: Words, entry: Entry, all: readonly Entry[]): string {
       const notLooked = answered('not-looked').length;
       if (notLooked === Object.keys(entry.answers).length) return t('notes:lookNothing');
       const rest = notLooked > 0 ? [t('steps:full.notLooked', { count: notLooked })] : [];
-      return list(words.locale, [...(seen.length ? seen : [t('urgencyShort.none')]), ...rest]);
+      // what this version does not know has one name, however much of it a stranger's look holds
+      return list(words.locale, [...new Set(seen.length ? seen : [t('urgencyShort.none')]), ...rest]);
     }
     case 'sore':
       return sorenessText(words, entry);
@@ -97,8 +98,12 @@ function content(words: Words, entry: Entry, all: readonly Entry[]): string {
   }
 }
 
+/** What an idea of the library may be called in code; a stranger's words must not be looked up as if they were a place. */
+const IDEA_ID = /^[a-z]+(?:-[a-z0-9]+)*$/;
+
 /** The name of an idea of the library; an own idea stands in its own words, set apart. Needs the area `ideas`. */
 export function playName(words: Words, idea: string): string {
+  if (!IDEA_ID.test(idea)) return ownWords(idea);
   const key = `ideas:${idea}.name`;
   const name = translate(words)(key, { defaultValue: key });
   return name === key ? ownWords(idea) : name;
