@@ -4,12 +4,14 @@
  */
 import { checkSum } from './check-sum.ts';
 import { parseEntry, type Entry } from './entries.ts';
-import { depthOf, MOST_NOTES, plainText } from './plain.ts';
+import { depthOf, plainText } from './plain.ts';
 
 const FORMAT = 'bare-toes-notes';
 const VERSION = 1;
 /** Characters. Ten thousand notes are about one million. */
-export const LARGEST_FILE = 5_000_000;
+export const LARGEST_FILE = 3_000_000;
+/** Ten times what two phones write in half a year; with more, a phone would stand still whenever notes are summed up. */
+export const MOST_NOTES = 20_000;
 /** An entry may be fifty deep; the file puts two around it. */
 const DEEPEST = 60;
 
