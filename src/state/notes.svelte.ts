@@ -18,17 +18,29 @@ let store: NoteStore | undefined;
 let entries = $state.raw<readonly Entry[]>([]);
 let loaded = $state(false);
 let failure = $state<DeviceFailure | undefined>(undefined);
+let lost = $state(false);
 
 export const currentNotes = (): readonly Entry[] => entries;
 export const notesLoaded = (): boolean => loaded;
 export const notesFailure = (): DeviceFailure | undefined => failure;
+/**
+ * Notes that were written down are no longer there, and nobody erased them here: the browser was emptied under the page.
+ * They stay on the page for as long as it is open, can be sent on from it, and are not written a second time: whoever
+ * emptied the browser may have meant it.
+ */
+export const notesLost = (): boolean => lost;
 
 async function readNotes(): Promise<void> {
+  const before = entries;
   const read = await store?.readAll();
   if (!read) return;
   failure = read.ok ? undefined : read.reason;
   // a failed read never hides what is already on the page
-  if (read.ok) entries = mergeNotes(entries, read.value);
+  if (read.ok) {
+    const there = new Set(read.value.map(({ id }) => id));
+    lost = before.some((entry) => isKept(entry) && !there.has(entry.id));
+    entries = mergeNotes(entries, read.value);
+  }
   loaded = true;
 }
 
@@ -53,7 +65,10 @@ export async function writeNote(note: NewEntry): Promise<Result<Entry>> {
   const written = await store.append(writer ? { ...note, by: writer } : note, at, offset);
   if (written.ok) {
     failure = undefined;
+    const others = entries.length > 0;
     entries = mergeNotes(entries, [written.value]);
+    // a phone that begins to count anew beside notes of this page may have been emptied
+    if (others && written.value.id.endsWith('-1')) await readNotes();
   } else {
     failure = written.reason;
     unkept += 1;
@@ -82,6 +97,7 @@ export async function ownDevice(): Promise<{ id: string; count: number } | undef
 function forget(): void {
   entries = [];
   failure = undefined;
+  lost = false;
 }
 
 /** Erases every note on this device; `ok` means that the store was found empty afterwards. */
