@@ -22,7 +22,7 @@ export function browserCardPlace(): CardPlace {
       if (typeof value !== 'object' || value === null) return undefined;
       const { code, confirmedAt } = value as Record<string, unknown>;
       if (typeof code !== 'string') return undefined;
-      return { code, ...(typeof confirmedAt === 'number' && { confirmedAt }) };
+      return { code, ...(Number.isSafeInteger(confirmedAt) && { confirmedAt: confirmedAt as number }) };
     } catch {
       return undefined;
     }

@@ -95,7 +95,10 @@ export function readFamily(kept: Record<string, unknown>): Family {
     locale: text(kept.locale),
     bed: readBedside(kept.bed),
     shared: kept.shared === true,
-    eraseFrom: typeof kept.eraseFrom === 'number' && kept.eraseFrom > 0 ? instant(kept.eraseFrom) : undefined,
+    eraseFrom:
+      typeof kept.eraseFrom === 'number' && kept.eraseFrom > 0 && kept.eraseFrom < 144e9
+        ? instant(kept.eraseFrom)
+        : undefined,
     // one that is not known is left out when a note is read
     writer: typeof kept.writer === 'string' ? (kept.writer as Writer) : undefined,
   };
