@@ -10,6 +10,8 @@ import { highest, rankOf } from './urgency.ts';
 
 const DAY = 24 * 60;
 const NEVER = instant(Infinity);
+/** Minutes. Two phones that share notes differ by less; from two minutes on they are asked which is right. Our proposal. */
+const CLOCKS_MAY_DIFFER = 10;
 const clamp = (value: number, low: number, high: number) =>
   minutes(Number.isFinite(value) ? Math.min(high, Math.max(low, value)) : low);
 
@@ -126,7 +128,10 @@ export function waitingReasons(
   if (!ringing) return withSince(because, tellSince ?? visitSince);
   const since = ringStart ?? context.now;
   const dueAt = instant(since + secondStepMinutes(context.ward));
-  const state = now.callOut ? 'at-once' : context.now >= dueAt ? 'due' : 'waiting';
+  // noted ahead of this clock: it went back since, nobody knows how long the wait has been, and it counts as over
+  const wentBack = open.some((s) => s.at > context.now + CLOCKS_MAY_DIFFER);
+  const over = wentBack || context.now >= dueAt;
+  const state = now.callOut ? 'at-once' : over ? 'due' : 'waiting';
   if (state !== 'waiting') because.push({ rule: 'R16', signs: now.signs, atLeast: 'ring-now' });
   return { because, since, secondStep: { state, dueAt: now.callOut ? since : dueAt } };
 }

@@ -157,6 +157,20 @@ describe('worked cases of the ward', () => {
     expect(due.because.map((b) => b.rule)).toContain('R16');
   });
 
+  it('a clock set back since cold toes were noted: how long the wait was nobody knows, so it is over', () => {
+    const report: Report = { sightings: [{ sign: 'toes-cool', answer: 'different', at: at('03:10', 26) }] };
+    const back = assess(report, context({ now: at('03:12', 25) }));
+    expect(back.secondStep?.state).toBe('due');
+    expect(back.because.map((b) => b.rule)).toContain('R16');
+    // whatever else was noted in the meantime
+    const more: Report = {
+      sightings: [...report.sightings!, { sign: 'toes-colour', answer: 'different', at: at('03:11', 25) }],
+    };
+    expect(assess(more, context({ now: at('03:12', 25) })).secondStep?.state).toBe('due');
+    // another phone's clock that is some minutes ahead is no clock that went back
+    expect(assess(report, context({ now: at('03:03', 26) })).secondStep?.state).toBe('waiting');
+  });
+
   it.each(['breath-hard', 'hard-to-wake', 'shaking-fit'] as const)(
     '%s waits no minutes: call out at once',
     (sign) => {
