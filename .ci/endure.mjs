@@ -1,0 +1,28 @@
+// npm run endure: kills the whole browser two hundred times in the middle of writing. Needs a build; takes some ten minutes.
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { root, toolFile } from './install.mjs';
+
+const KILLS = process.env.BARE_TOES_KILLS ?? '200';
+const folder = mkdtempSync(path.join(os.tmpdir(), 'bare-toes-endure-'));
+const report = path.join(folder, 'report.json');
+const { status } = spawnSync(
+  process.execPath,
+  [
+    toolFile('@playwright/test', 'playwright'),
+    ...['test', '-c', '.ci/playwright.config.mjs', 'e2e/notes.spec', '-g', 'whole browser is killed'],
+    ...['--reporter', 'list,json'],
+  ],
+  {
+    cwd: root,
+    stdio: 'inherit',
+    env: { ...process.env, BARE_TOES_KILLS: KILLS, PLAYWRIGHT_JSON_OUTPUT_NAME: report },
+  },
+);
+if (status === 0)
+  for (const [, said] of readFileSync(report, 'utf8').matchAll(/"description": "(\d+ times; [^"]*)"/g))
+    console.log(`killed ${said}`);
+rmSync(folder, { recursive: true, force: true });
+process.exitCode = status ?? 1;
