@@ -172,6 +172,4 @@ function contentOf(entry: Entry): string {
 }
 
 const inOrder = (value: unknown): unknown =>
-  typeof value === 'object' && value !== null && !Array.isArray(value)
-    ? Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1))
-    : value;
+  value instanceof Object ? Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)) : value;

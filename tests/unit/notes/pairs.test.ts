@@ -42,6 +42,33 @@ describe('both of you?', () => {
     expect(pairsOf(notes)).toEqual([]);
   });
 
+  test.each<[string, NewEntry, NewEntry]>([
+    [
+      'soreness of 5 and of 6',
+      { kind: 'sore', value: 5, scale: 'numbers', when: 'rest' },
+      { kind: 'sore', value: 6, scale: 'numbers', when: 'rest' },
+    ],
+    [
+      'an idea that shall come again and the same that shall not',
+      { kind: 'play', idea: 'dot-grid', again: true },
+      { kind: 'play', idea: 'dot-grid', again: false },
+    ],
+    [
+      'two sub-answers of one sign',
+      { kind: 'sign', sign: 'band-wet', answer: 'different', details: ['one'] },
+      { kind: 'sign', sign: 'band-wet', answer: 'different', details: ['two'] },
+    ],
+    [
+      'a sign with a sub-answer and without',
+      { kind: 'sign', sign: 'band-wet', answer: 'different', details: ['one'] },
+      { kind: 'sign', sign: 'band-wet', answer: 'different' },
+    ],
+  ])('%s are two events, and the like of either is asked about', (_, one, other) => {
+    expect(pairsOf([phone('a')(0, one), phone('b')(3, other)])).toEqual([]);
+    for (const what of [one, other])
+      expect(pairsOf([phone('a')(0, what), phone('b')(3, what)])).toHaveLength(1);
+  });
+
   test('who wrote it, and in which order a look holds its answers, makes no difference', () => {
     const look = (answers: Record<string, 'different' | 'like-usual'>): NewEntry => ({
       kind: 'look',

@@ -138,6 +138,76 @@ describe('what the notes say about soreness', () => {
   });
 });
 
+describe('how far back the notes are read', () => {
+  const read = (notes: readonly Entry[], minute: number) => {
+    const { soreness, medicineAt, askedEarlyAt, sightings } = reportOf(notes, at(minute));
+    const since = (times: readonly number[]) => times.map((t) => t - moment(0));
+    return {
+      sore: since(soreness.map((note) => note.at)),
+      medicine: since(medicineAt),
+      asked: since(askedEarlyAt),
+      seen: since(sightings.map((sighting) => sighting.at)),
+    };
+  };
+
+  test('what is noted in this very minute counts, what is noted for later does not', () => {
+    const a = phone('a');
+    const notes = [a(0, sore(2)), a(90, ASKED), a(100, ASKED), a(100, sore(5)), a(100, MEDICINE)];
+    expect(rulesAt(notes.slice(0, 4), 100)).toEqual(['R18', 'R19']);
+    expect(read(notes, 100)).toMatchObject({ sore: [0, 100], medicine: [100], asked: [90, 100] });
+    expect(read(notes, 99)).toMatchObject({ sore: [0], medicine: [], asked: [90] });
+  });
+
+  test('soreness and marks of the day before the last soreness; of older marks the last alone', () => {
+    const a = phone('a');
+    const notes = [a(-1, sore(1)), a(-1, MEDICINE), a(0, sore(2)), a(0, MEDICINE), a(DAY, sore(3))];
+    expect(read(notes, DAY)).toMatchObject({ sore: [0, DAY], medicine: [0] });
+    expect(read([a(0, MEDICINE), a(5, MEDICINE), a(3 * DAY, sore(1))], 3 * DAY).medicine).toEqual([5]);
+    // without any soreness no mark is too old
+    expect(read([a(0, MEDICINE), a(5, MEDICINE)], 3 * DAY).medicine).toEqual([0, 5]);
+  });
+
+  test('a look closes soreness once the dose had its 45 minutes, and not a minute sooner', () => {
+    const notes = (lookAt: number) => {
+      const a = phone('a');
+      return [a(0, sore(5)), a(10, MEDICINE), a(30, sore(5)), a(lookAt, LOOKED)];
+    };
+    expect([54, 55].map((lookAt) => read(notes(lookAt), 100).sore)).toEqual([[0, 30], []]);
+    // soreness noted in the minute of the dose says nothing about the dose
+    const a = phone('a');
+    expect(read([a(0, sore(5)), a(30, sore(5)), a(30, MEDICINE), a(40, LOOKED)], 50).sore).toEqual([]);
+    // nor does soreness on moving
+    const b = phone('b');
+    const moving: NewEntry = { kind: 'sore', value: 5, scale: 'numbers', when: 'moving' };
+    expect(read([b(0, sore(5)), b(10, MEDICINE), b(30, moving), b(35, LOOKED)], 50).sore).toEqual([]);
+  });
+
+  test('a closed sighting is read for a day, an open one for ever; of the like, all of two hours and the first', () => {
+    const seen: NewEntry = { kind: 'sign', sign: 'itchy-under', answer: 'different' };
+    const a = phone('a');
+    const closed = [a(-1, seen), a(0, seen), a(1, LOOKED)];
+    expect(read(closed, DAY).seen).toEqual([0]);
+    const b = phone('b');
+    const open = [b(0, seen), b(5, seen), b(1000, seen), b(1001, seen)];
+    expect(read(open, 1120).seen).toEqual([0, 1000, 1001]);
+    expect(read(open, 1121).seen).toEqual([0, 1001]);
+    expect(read(open, 9 * DAY).seen).toEqual([0]);
+  });
+
+  test('seen again after a nurse was told is not the like: nobody was told of it', () => {
+    const seen: NewEntry = { kind: 'sign', sign: 'itchy-under', answer: 'different' };
+    const a = phone('a');
+    const notes = [
+      a(0, seen),
+      a(1, { kind: 'told' }),
+      a(5, seen),
+      a(6, { ...seen, answer: 'not-sure' }),
+      a(7, seen),
+    ];
+    expect(read(notes, 500).seen).toEqual([0, 5, 6]);
+  });
+});
+
 describe('laws of the report', () => {
   test('what is left out was looked at more than a day ago, or is there already with an earlier time', () => {
     fc.assert(

@@ -40,6 +40,32 @@ describe('what waits for a nurse', () => {
     expect(signs([...stillSore(), reported])).toEqual(['band-wet', 'sore-after-medicine']);
   });
 
+  it('soreness that rose and was asked about twice sets one sign, since its last note', () => {
+    const summary = summarise(
+      [
+        sore(100, 2),
+        sore(20, 5),
+        note(15, { kind: 'asked-for-medicine' }),
+        note(10, { kind: 'asked-for-medicine' }),
+      ],
+      NOW,
+      SETTINGS,
+    );
+    expect(summary.soreness.flags.map(({ rule }) => rule)).toEqual(['R18', 'R19']);
+    expect(waitingFor(summary)).toEqual([
+      {
+        ...{ sign: 'sore-rising', urgency: 'tell-nurse', since: NOW - 20, lastSeen: NOW - 20, untold: true },
+        from: summary.soreness.from,
+      },
+    ]);
+  });
+
+  it('without a soreness note only what was reported waits', () => {
+    const reported = note(30, { kind: 'sign', sign: 'band-wet', answer: 'different' });
+    expect(signs([reported])).toEqual(['band-wet']);
+    expect(signs([])).toEqual([]);
+  });
+
   it('a nurse who looked closes both', () => {
     expect(signs([...stillSore(), note(5, { kind: 'nurse-looked' })])).toEqual([]);
   });
