@@ -14,7 +14,7 @@ export const rankOf = (urgency: Urgency): number => RANK[urgency] ?? 2;
 /** The more urgent of two; of two with the same rank, the one that does not only rest on doubt. */
 export function moreUrgent(a: Urgency, b: Urgency): Urgency {
   if (rankOf(a) !== rankOf(b)) return rankOf(a) > rankOf(b) ? a : b;
-  return a === 'tell-nurse' || b === 'tell-nurse' ? 'tell-nurse' : a;
+  return b === 'tell-nurse' ? b : a;
 }
 
 export const highest = (urgencies: readonly Urgency[]): Urgency =>

@@ -181,6 +181,8 @@ describe('a sign that this version does not know', () => {
     const result = unknown({ answers: { 'toes-glow': 'not-sure' }, sightings: [sighting, sighting] });
     expect(result.because).toEqual([{ rule: 'unknown', signs: ['toes-glow'], atLeast: 'tell-nurse' }]);
     expect(result.unknown).toEqual(['toes-glow']);
+    // a sub-answer without its part of the name is told as its sign, and once
+    expect(unknown({ details: ['toes-glow'] }).unknown).toEqual(['toes-glow']);
     expect(unknown({ details: ['toes-glow/green'] }).unknown).toEqual(['toes-glow/green', 'toes-glow']);
   });
 
