@@ -157,11 +157,13 @@ interface Source {
   file: string;
   text: string;
 }
-const sources: Source[] = readdirSync(path.join(root, 'src'), { recursive: true, encoding: 'utf8' })
-  .filter((file) => /\.(?:ts|svelte|css|html)$/.test(file))
+// a route's folder may bear the name of a page: only files are read
+const sources: Source[] = readdirSync(path.join(root, 'src'), { recursive: true, withFileTypes: true })
+  .filter((entry) => entry.isFile() && /\.(?:ts|svelte|css|html)$/.test(entry.name))
+  .map((entry) => path.join(entry.parentPath, entry.name))
   .map((file) => ({
-    file: file.replaceAll(path.sep, '/'),
-    text: readFileSync(path.join(root, 'src', file), 'utf8'),
+    file: path.relative(path.join(root, 'src'), file).replaceAll(path.sep, '/'),
+    text: readFileSync(file, 'utf8'),
   }));
 const withoutComments = (text: string) => text.replace(/\/\*[\s\S]*?\*\/|<!--[\s\S]*?-->|^\s*\/\/.*$/gm, '');
 
