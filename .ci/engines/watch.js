@@ -1,6 +1,15 @@
 // Stands before the first script of each page while the three engines are tried: keeps what goes wrong in it.
 (function () {
+  let leaving = false;
+  // what is broken off because the reader goes on is no fault
+  addEventListener('beforeunload', function () {
+    leaving = true;
+  });
+  addEventListener('pageshow', function () {
+    leaving = false;
+  });
   function note(text) {
+    if (leaving) return;
     const all = JSON.parse(sessionStorage.getItem('engine-faults') || '[]');
     all.push(location.pathname + ': ' + text);
     sessionStorage.setItem('engine-faults', JSON.stringify(all));

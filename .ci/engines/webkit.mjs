@@ -56,7 +56,7 @@ export async function start({ width, height, zone }) {
   const home = mkdtempSync(path.join(tmpdir(), 'bare-toes-webkit-'));
   const { child: shown, display } = await screen();
   const port = await freePort();
-  const child = spawn(DRIVER, [`--port=${port}`], {
+  const child = spawn(DRIVER, [`--port=${port}`, '--replace-on-new-session'], {
     env: {
       ...process.env,
       ...{ HOME: home, XDG_RUNTIME_DIR: home, TZ: zone, DISPLAY: display, GDK_BACKEND: 'x11' },
@@ -70,9 +70,8 @@ export async function start({ width, height, zone }) {
 
   async function session() {
     const options = { binary: browserPlace(), args: ['--automation'] };
-    // every page is waited for by what is seen in it
     const capabilities = {
-      ...{ browserName: 'MiniBrowser', pageLoadStrategy: 'none' },
+      ...{ browserName: 'MiniBrowser' },
       'webkitgtk:browserOptions': options,
     };
     const late = Date.now() + START_MS;

@@ -5,8 +5,8 @@ const LOOK_FOR_NEW_MS = 60 * 60_000;
 export interface Updates {
   /** Keeps a language's pages for use without network. */
   keepLanguage(locale: string): void;
-  /** Calls once, when all that is to be kept is there. */
-  onReady(listener: () => void): void;
+  /** Calls when all that is to be kept is there; or `never`, where this browser lets no page keep anything. */
+  onReady(listener: () => void, never: () => void): void;
   onNewVersion(listener: () => void): void;
   /** Lets the waiting version take over and loads the page anew. */
   useNewVersion(): void;
@@ -27,8 +27,8 @@ export function browserUpdates(): Updates {
     keepLanguage(locale) {
       tell({ type: 'keep-language', locale });
     },
-    onReady(listener) {
-      if (!container) return;
+    onReady(listener, never) {
+      if (!container) return never();
       // the browser may stop the worker while it fills: asking wakes it, and it goes on where it was
       const ask = () => tell({ type: 'ask-ready' });
       const asking = setInterval(ask, ASK_AGAIN_MS);
