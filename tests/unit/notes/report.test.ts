@@ -160,8 +160,15 @@ describe('how far back the notes are read', () => {
 
   test('soreness and marks of the day before the last soreness; of older marks the last alone', () => {
     const a = phone('a');
-    const notes = [a(-1, sore(1)), a(-1, MEDICINE), a(0, sore(2)), a(0, MEDICINE), a(DAY, sore(3))];
-    expect(read(notes, DAY)).toMatchObject({ sore: [0, DAY], medicine: [0] });
+    const notes = [
+      a(-1, sore(1)),
+      a(-1, MEDICINE),
+      a(0, sore(2)),
+      a(0, MEDICINE),
+      a(5, MEDICINE),
+      a(DAY, sore(3)),
+    ];
+    expect(read(notes, DAY)).toMatchObject({ sore: [0, DAY], medicine: [0, 5] });
     expect(read([a(0, MEDICINE), a(5, MEDICINE), a(3 * DAY, sore(1))], 3 * DAY).medicine).toEqual([5]);
     // without any soreness no mark is too old
     expect(read([a(0, MEDICINE), a(5, MEDICINE)], 3 * DAY).medicine).toEqual([0, 5]);
