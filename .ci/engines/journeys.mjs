@@ -93,7 +93,10 @@ export const JOURNEYS = {
     await nurse.sees('[data-code] svg path');
     const link = new URL(await nurse.attribute('[data-code]', 'data-link'));
     const family = await phone();
+    // the card is in the address; a phone without a language is asked for one first
     await family.open(link.pathname + link.hash);
+    await family.tap(`main li[lang="${language}"] a`);
+    await family.arrives('/bed-card/take/');
     await family.tap('[data-action="take"]');
     await family.sees('[data-action="onward"]');
     const kept = await family.run(() => JSON.parse(localStorage.getItem('bare-toes:card') ?? '{}').code);
@@ -162,7 +165,7 @@ export const JOURNEYS = {
     await page.sees('main[data-mode]');
     await page.sees('[data-door="now"] svg');
     await picture(page, 'day');
-    await page.tap('[data-door="now"]');
+    await page.tap('[data-door="now"][data-push]');
     await page.sees('[data-action="take-back"]');
     await page.tap('[data-edge="it-hurts"]');
     await page.sees('main[data-call="it-hurts"] svg');
