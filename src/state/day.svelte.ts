@@ -12,7 +12,9 @@ import {
 import {
   clockAt,
   doorsAt,
+  hardMomentNear,
   isNightIn,
+  mayPush,
   pathOf,
   skyAt,
   stripOf,
@@ -23,6 +25,7 @@ import {
 } from '#domain/day/doors.ts';
 import { leadsToLook, type Feeling, type FeelingPressed } from '#domain/day/feelings.ts';
 import { bookOf, dayFactsOf, eatingFacts, type CardForDay } from '#domain/day/from-bed.ts';
+import type { DayEventId } from '#domain/day/ids.ts';
 import {
   pressedAtEdge,
   readKeptDay,
@@ -190,6 +193,14 @@ export const doorsNow = (): Doors | undefined =>
 export const pathNow = (): Step[] =>
   laid && kept?.book ? pathOf(laid, kept.book, dayMode(), currentMoment(), DAY_EVENTS) : [];
 export const stripNow = (): Tile[] => (laid ? stripOf(laid, dayMode(), currentMoment(), DAY_EVENTS) : []);
+/** The hard moment that is near, as far as this age is told of it. */
+export const hardMomentNow = (): Tile | undefined => hardMomentNear(stripNow(), currentMoment());
+/** What a part of the day is, as the child sees it: a care not told yet is "something new". */
+export const kindNow = (id: string): DayEventId | undefined => stripNow().find((one) => one.id === id)?.kind;
+export const mayPushNow = (id: string): boolean =>
+  laid !== undefined &&
+  kept?.book !== undefined &&
+  mayPush(laid, kept.book, dayMode(), id, currentMoment(), DAY_EVENTS, offsetAt) === 'go';
 export const skyNow = (): Sky | undefined => laid && skyAt(laid, currentMoment());
 export const clockNow = (): ClockFace => clockAt(currentMoment(), offsetAt);
 /** Whether it is night for the child. */

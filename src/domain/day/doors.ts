@@ -156,6 +156,17 @@ export function clockAt(now: Instant, offsetAt: OffsetAt): ClockFace {
   return { hour: Math.floor(wall / 60), minute, hourDegrees: (wall % 720) / 2, minuteDegrees: minute * 6 };
 }
 
+/** So long before it begins, and while it lasts, a hard moment has its card. Units: minutes. */
+const CARD_AHEAD = 60;
+
+/**
+ * The care that hurts whose card the child sees: the first that is near, or that has begun and is not over.
+ *
+ * Shape: of what the child is told of at all, as `stripOf` gives it; nothing where no such care is near.
+ */
+export const hardMomentNear = (strip: readonly Tile[], now: Instant): Tile | undefined =>
+  strip.find(({ hurts, from, to }) => hurts && from - now <= CARD_AHEAD && now < to);
+
 /** Why a picture stays where it is. */
 export type Stays = 'night' | 'not-yet' | 'not-in-day' | 'grown-ups' | 'done';
 

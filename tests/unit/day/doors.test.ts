@@ -6,6 +6,7 @@ import { cameUpInDay, isDone, UNDO_SECONDS } from '#domain/day/book.ts';
 import {
   clockAt,
   doorsAt,
+  hardMomentNear,
   isNightIn,
   mayPush,
   pathOf,
@@ -17,7 +18,7 @@ import {
 import { bookOf } from '#domain/day/from-bed.ts';
 import { isFiller } from '#domain/day/ids.ts';
 import { AGE_MODES, MODES, modeOf, modeRow, showsClock } from '#domain/day/modes.ts';
-import { dayOf } from '#domain/day/tiles.ts';
+import { dayOf, type Tile } from '#domain/day/tiles.ts';
 import { instant } from '#domain/units.ts';
 import { TYPICAL } from '../../helpers/play-beds.ts';
 import { anyBook, anyPlace, inLondon, LONDON, TABLE, TYPICAL_BOOK } from './days.ts';
@@ -26,6 +27,46 @@ const { offsetAt } = LONDON;
 const anyMode = fc.constantFrom(...AGE_MODES);
 const anyMinute = fc.nat(1600);
 const TYPICAL_DAY = dayOf(TYPICAL_BOOK, TABLE, {}, offsetAt);
+
+describe('the card of a hard moment', () => {
+  const anyStrip = fc.tuple(anyBook, anyMode, anyMinute).map(([book, mode, minute]) => {
+    const day = dayOf(book, TABLE, {}, offsetAt);
+    const now = instant(day.from + minute);
+    return { strip: stripOf(day, mode, now, TABLE), now };
+  });
+
+  it('stands from an hour before until it is over, and for nothing that does not hurt', () => {
+    let near = 0;
+    fc.assert(
+      fc.property(anyStrip, ({ strip, now }) => {
+        const shown = hardMomentNear(strip, now);
+        const minutesBefore = (from: number) => from - now;
+        const all = strip.filter((one) => one.hurts && minutesBefore(one.from) < 61 && one.to > now);
+        expect(shown).toEqual(all[0]);
+        near += Number(shown !== undefined);
+      }),
+    );
+    expect(near).toBeGreaterThan(0);
+  });
+
+  it('changes minute by minute only at the hour before and at the end', () => {
+    const day = dayOf(
+      { ...TYPICAL_BOOK, events: TYPICAL_BOOK.events.filter(({ kind }) => !TABLE[kind].hurts) },
+      TABLE,
+      {},
+      offsetAt,
+    );
+    const tile: Tile = { ...day.tiles[3]!, hurts: true };
+    const strip = day.tiles.map((one) => (one.id === tile.id ? tile : one));
+    const seen = Array.from({ length: 1440 }, (_, minute) => instant(day.from + minute)).filter(
+      (now) => hardMomentNear(strip, now)?.id === tile.id,
+    );
+    expect([seen[0], seen.at(-1), seen.length]).toEqual([
+      ...[Math.max(day.from, tile.from - 60), tile.to - 1],
+      tile.to - Math.max(day.from, tile.from - 60),
+    ]);
+  });
+});
 
 describe('age modes', () => {
   it('change on the birthday: the third, the sixth, the ninth, the thirteenth', () => {
