@@ -1,0 +1,171 @@
+/** Links and files of somebody who means harm: nothing runs, nothing leaves its place, nothing stands still. */
+import { mkdtempSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { expect, test, type Page } from '@playwright/test';
+import { encodePlay } from '#domain/play-bed/travel.ts';
+import type { Entry } from '#domain/notes/entries.ts';
+import { writeNotesFile } from '#domain/notes/file.ts';
+import { IDEA_ORDER, THING_ORDER } from '#content/idea-order.ts';
+import { fortnight } from '../helpers/fortnight.ts';
+import { leaveNotes } from '../helpers/kept-notes.ts';
+import { keptNotes, scriptRuns, sideways, words } from '../helpers/pages.ts';
+import { TYPICAL } from '../helpers/play-beds.ts';
+
+const english = words('en');
+const NARROW = { width: 320, height: 640 };
+
+/** Everything that breaks, asks or says an error on a page; empty when all is well. */
+function faultsOn(page: Page): string[] {
+  const faults: string[] = [];
+  page.on('pageerror', (error) => faults.push(`${page.url()}: ${String(error)}`));
+  page.on('dialog', (dialog) => {
+    faults.push(`${page.url()} asks: ${dialog.message()}`);
+    void dialog.dismiss();
+  });
+  page.on('console', (message) => {
+    // the file that the browser asks for and nobody has
+    if (message.type() === 'error' && !/404/.test(message.text()))
+      faults.push(`${page.url()}: ${message.text()}`);
+  });
+  return faults;
+}
+const ran = (page: Page) =>
+  page.evaluate(() => 'ran' in window || document.querySelector('[src="x"]') !== null);
+
+test('links with damaged, huge and hostile ends, into each page that reads its address: said, and nothing is changed', async ({
+  page,
+}) => {
+  await page.setViewportSize(NARROW);
+  const faults = faultsOn(page);
+  const code = encodePlay(TYPICAL, IDEA_ORDER, THING_ORDER);
+  const ENDS = [
+    '%E0%A4%A%',
+    '__proto__',
+    'constructor',
+    '<img src=x onerror=window.ran=true>',
+    `%3Cscript%3Ewindow.ran%3Dtrue%3C/script%3E%E2%80%AE`,
+    'A'.repeat(100_000),
+    `${code.slice(0, -9)}%00${code.slice(-8)}`,
+    'javascript:window.ran=true',
+  ];
+  const READS = {
+    '/en/bed-card/take/': '[data-fault]',
+    '/en/bed-card/sheet/': '[data-fault]',
+    '/en/things-to-do/take/': '[data-fault]',
+    '/en/things-to-do/moment/': '[data-moment-card]',
+    '/en/why-and-how/paper/': 'main h1',
+    '/en/bell/': 'main h1',
+    '/': 'main h1',
+  };
+  await page.goto('/en/look/');
+  await scriptRuns(page);
+  const kept = () => page.evaluate(() => JSON.stringify(localStorage));
+  let before = await kept();
+  for (const [at, [address, there]] of Object.entries(READS).entries())
+    // each page gets the one that is no text, and a third of the others
+    for (const end of ENDS.filter((_, n) => n === 0 || n % 3 === at % 3)) {
+      // the same page with another end would not be opened anew
+      await page.goto(`${address}?${ENDS.indexOf(end)}#${end}`);
+      const what = `${address}#${end.slice(0, 40)}`;
+      await expect(page.locator(there).first(), what).toBeVisible();
+      expect(await sideways(page), what).toEqual([]);
+      expect(await ran(page), what).toBe(false);
+      expect(await page.locator('main').innerText(), what).not.toMatch(/onerror|ran=true|AAAAAAAAAA/);
+      if (end === ENDS[0]) before = await kept();
+      expect(await kept(), what).toBe(before);
+    }
+  expect(faults).toEqual([]);
+});
+
+test('files that are deep, huge, poisoned or of wrong kinds: said at once, nothing read that is too large, nothing changed', async ({
+  page,
+}) => {
+  const folder = mkdtempSync(path.join(os.tmpdir(), 'bare-toes-files-'));
+  const faults = faultsOn(page);
+  try {
+    await page.addInitScript(() => {
+      const read: number[] = [];
+      // milliseconds from the choice of a file to what the page says about it
+      const waits: number[] = [];
+      Object.assign(window, { read, waits });
+      let chosenAt = 0;
+      addEventListener('change', () => (chosenAt = performance.now()), true);
+      new MutationObserver(() => {
+        if (!chosenAt || !document.querySelector('[data-fault]')) return;
+        waits.push(performance.now() - chosenAt);
+        chosenAt = 0;
+      }).observe(document, { subtree: true, childList: true, attributes: true });
+      const text = Blob.prototype.text;
+      Blob.prototype.text = function () {
+        read.push(this.size);
+        return text.call(this);
+      };
+    });
+    const notes = fortnight(5, 7, 'likely');
+    await leaveNotes(page, notes);
+    await page.goto('/en/pass-it-on/');
+    await scriptRuns(page);
+    const before = await keptNotes(page);
+    const good = writeNotesFile(notes);
+    const huge = path.join(folder, 'film.json');
+    writeFileSync(huge, good);
+    // mostly a hole: it takes no room here, and is as large as a film there
+    truncateSync(huge, 50 * 1024 * 1024);
+    const inEntries = (text: string) => good.replace(/"entries": \[[^]*$/, `"entries": [${text}]}`);
+    // no two after one another are refused for the same reason
+    const files: [string, string, string][] = [
+      ['foreign', 'ten thousand levels', '['.repeat(10_000) + ']'.repeat(10_000)],
+      ['damaged', 'wrong kinds', inEntries('1,null,"x",[[]],{"id":{}},{"id":"a-1","t":"noon"}')],
+      ['foreign', 'levels in a note', inEntries('{"a":'.repeat(10_000) + '1' + '}'.repeat(10_000))],
+      ['damaged', 'a version that is no number', good.replace('"version": 1', '"version": {"valueOf": 1}')],
+      [
+        'foreign',
+        'keys of the machine',
+        '{"__proto__":{"format":"bare-toes-notes"},"constructor":{"prototype":{}}}',
+      ],
+      ['too-large', 'notes without end', good + ' '.repeat(3_000_001)],
+      [
+        'damaged',
+        'one note twice',
+        inEntries('{"id":"a-1","t":1,"off":0,"kind":"bell"},'.repeat(2).slice(0, -1)),
+      ],
+      ['too-large', 'as large as a film', ''],
+    ];
+    for (const [fault, what, text] of files) {
+      await page
+        .locator('[data-action="open-file"]')
+        .setInputFiles(
+          text ? { name: 'notes.json', mimeType: 'application/json', buffer: Buffer.from(text) } : huge,
+        );
+      await expect(page.locator('[data-fault]'), what).toHaveAttribute('data-fault', fault);
+      await expect(page.locator('[data-fault]'), what).toHaveText(english[`pass:got.${fault}`]!);
+      expect(await keptNotes(page), what).toEqual(before);
+    }
+    // the right one straight afterwards, though names of the machine stand in it
+    const poisoned = writeNotesFile([
+      ...notes,
+      JSON.parse(
+        '{"id":"__proto__","t":29000000,"off":0,"kind":"sign","sign":"constructor","answer":"different"}',
+      ) as Entry,
+    ]);
+    await page.locator('[data-action="open-file"]').setInputFiles({
+      name: 'notes.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(poisoned),
+    });
+    await expect(page.locator('[data-received]')).toHaveAttribute('data-received', '1');
+    const { read, waits } = await page.evaluate(() => {
+      const seen = window as unknown as { read: number[]; waits: number[] };
+      return { read: seen.read, waits: seen.waits };
+    });
+    // all but the film
+    expect(read).toHaveLength(files.length);
+    expect(waits.length).toBeGreaterThan(4);
+    expect(Math.max(...waits)).toBeLessThan(5_000);
+    expect(await page.evaluate(() => 'ran' in {} || 'format' in {})).toBe(false);
+    expect(faults).toEqual([]);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+});

@@ -1,0 +1,196 @@
+/** What a phone on a ward does to a page: its store is emptied, its clock goes back, its printer and network give up. */
+import { expect, test, type Page } from '@playwright/test';
+import type { NewEntry } from '#domain/notes/entries.ts';
+import { leaveNotes, noted } from '../helpers/kept-notes.ts';
+import { chosen, keptNotes, scriptRuns, words } from '../helpers/pages.ts';
+
+const english = words('en');
+const NOW = new Date('2026-01-15T14:20:00Z');
+const DAY = 24 * 60;
+const result = (page: Page) => page.locator('article[data-urgency]');
+
+test('the browser empties its store under the page: new notes are kept, and that the others are gone is said', async ({
+  page,
+  context,
+  baseURL,
+}) => {
+  await leaveNotes(
+    page,
+    [
+      noted(new Date(), 30, { kind: 'drink', amount: 'full', what: 'water' }, 'aaaaaa-1'),
+      noted(new Date(), 20, { kind: 'told' }, 'aaaaaa-2'),
+    ],
+    { id: 'aaaaaa', count: 2 },
+  );
+  await page.goto('/en/our-notes/');
+  await expect(page.locator('[data-entry]')).toHaveCount(2);
+  const lost = page.locator('[data-notes-lost]');
+  await expect(lost).toHaveCount(0);
+
+  const browser = await context.newCDPSession(page);
+  const empty = (storageTypes: string) =>
+    browser.send('Storage.clearDataForOrigin', { origin: baseURL!, storageTypes });
+  await empty('indexeddb');
+  await page.locator('[data-note-kind="medicine-told"]').tap();
+  await expect(page.locator('[data-written]')).toHaveAttribute('data-written', 'medicine-told');
+  // "written" is true: it lies there, under a new name of this phone
+  expect((await keptNotes(page)).map(({ kind }) => kind)).toEqual(['medicine-told']);
+  await expect(lost).toHaveText(english['common:written.broken']!);
+  // what the page still holds stays on it, and can be sent to the other phone from here
+  await expect(page.locator('[data-entry]')).toHaveCount(3);
+  await page.locator('main a[href$="/pass-it-on/"]').tap();
+  const [file] = await Promise.all([
+    page.waitForEvent('download'),
+    page.locator('[data-action="file"]').tap(),
+  ]);
+  const sent = await (await import('node:fs/promises')).readFile(await file.path(), 'utf8');
+  expect((JSON.parse(sent) as { count: number }).count).toBe(3);
+  // opened anew, the page says what is there, and no more
+  await page.goto('/en/our-notes/');
+  await expect(page.locator('[data-entry]')).toHaveCount(1);
+  await expect(lost).toHaveCount(0);
+  // everything at once, as a browser's own settings do it: the page goes, too, and the next child finds nothing
+  await empty('all');
+  await page.waitForURL((url) => url.pathname === '/');
+  await page.goto('/en/our-notes/');
+  await expect(page.locator('[data-notes="empty"]')).toBeVisible();
+});
+
+test('the clock is set back a day: nothing is lost, no time runs backwards on the page, and it is asked about', async ({
+  page,
+}) => {
+  await page.clock.setFixedTime(NOW);
+  await chosen(page, { under3: false, side: 'left' });
+  await page.goto('/en/look/toes/toes-colour/');
+  await page.locator('[data-action="bell"]').tap();
+  await expect(page.locator('[data-pressed]')).toBeVisible();
+  const before = await keptNotes(page);
+
+  await page.clock.setFixedTime(new Date(NOW.getTime() - DAY * 60_000));
+  await page.goto('/en/look/bandage/band-wet/');
+  await expect(page.locator('[data-note="written"]')).toBeVisible();
+  // what is open still counts, although it lies ahead of this clock; how long nobody came is not known
+  await expect(result(page)).toHaveAttribute('data-urgency', 'ring-now');
+  await expect(page.locator('[data-second-step="due"]')).toBeVisible();
+  await expect(page.locator('[data-pressed]')).not.toContainText(english['steps:result.justNow']!);
+  const after = await keptNotes(page);
+  expect(after).toEqual(expect.arrayContaining(before));
+  expect(after.map(({ kind }) => kind).sort()).toEqual(['bell', 'sign', 'sign']);
+  for (const address of [
+    '/en/look/',
+    '/en/look/toes/toes-colour/',
+    '/en/bell/',
+    '/en/our-notes/',
+    '/en/for-staff/',
+  ]) {
+    await page.goto(address);
+    await scriptRuns(page);
+    await page.waitForLoadState('networkidle');
+    expect(await page.locator('main').innerText(), address).not.toMatch(
+      /[-−–]\s?\d+ ?(min|hour)|NaN|Infinity|Invalid/,
+    );
+  }
+  for (const sign of ['toes-colour', 'band-wet'])
+    await expect(page.locator(`[data-open-sign="${sign}"]`)).toBeVisible();
+
+  // the clock is right again: the notes say themselves that it was not
+  await page.clock.setFixedTime(new Date(NOW.getTime() + 60 * 60_000));
+  await page.goto('/en/our-notes/');
+  await expect(page.locator('[data-entry="sign"]')).toHaveCount(2);
+  await expect(page.locator('[data-jump]').first()).toBeVisible();
+});
+
+test('a print that was cancelled leaves each page as it was', async ({ page }) => {
+  await page.clock.setFixedTime(NOW);
+  await page.addInitScript(() => {
+    window.print = () => {
+      dispatchEvent(new Event('beforeprint'));
+      dispatchEvent(new Event('afterprint'));
+      document.body.dataset.printed = 'asked';
+    };
+  });
+  const rows: NewEntry[] = [
+    { kind: 'poo', what: 'soft' },
+    { kind: 'question', ask: 'walk-when' },
+  ];
+  await leaveNotes(
+    page,
+    rows.map((row, at) => noted(NOW, 30 + at, row, `aaaaaa-${at + 1}`)),
+  );
+  for (const area of [
+    'for-staff',
+    'for-staff/round',
+    'bed-card/sheet',
+    'why-and-how/paper',
+    'things-to-do/moment',
+  ]) {
+    await page.goto(`/en/${area}/`);
+    await scriptRuns(page);
+    await page.waitForLoadState('networkidle');
+    const look = () =>
+      page
+        .locator('body')
+        .evaluate((body: HTMLElement) => [location.href, body.innerText, scrollY].join('\n'));
+    const before = await look();
+    await page.emulateMedia({ media: 'print' });
+    await page.emulateMedia({ media: null });
+    await page.locator('main button', { hasText: /print/i }).first().click();
+    await expect(page.locator('body'), area).toHaveAttribute('data-printed', 'asked');
+    await page.evaluate(() => scrollTo(0, 0));
+    expect(await look(), area).toBe(before);
+    expect(await keptNotes(page)).toHaveLength(2);
+  }
+});
+
+test.describe('a network that stalls half way', () => {
+  /** From here on no script comes that this page does not have yet: it hangs, or breaks off. */
+  async function noMoreScripts(page: Page, how: 'hangs' | 'breaks off') {
+    const here = await page.evaluate(() => performance.getEntriesByType('resource').map(({ name }) => name));
+    await page.route('**/_app/**/*.js', (route) => {
+      if (here.includes(route.request().url())) return route.continue();
+      return how === 'hangs' ? undefined : route.abort('connectionreset');
+    });
+  }
+
+  test('before any script: the way from the first screen to what to do is there by links', async ({
+    page,
+  }) => {
+    await page.route('**/_app/**/*.js', () => undefined);
+    await page.goto('/en/look/', { waitUntil: 'commit' });
+    await page.locator('main a[data-part="bandage"]').first().tap({ noWaitAfter: true });
+    await page.locator('main a[data-sign="band-wet"][data-answer="different"]').tap({ noWaitAfter: true });
+    await expect(result(page)).toHaveAttribute('data-urgency', 'tell-nurse');
+    await expect(page.locator('[data-lower-bound]')).toBeVisible();
+    await expect(page.locator('[data-say="ward"]')).toBeVisible();
+    await expect(page.locator('[data-written]')).toHaveCount(0);
+  });
+
+  for (const how of ['hangs', 'breaks off'] as const)
+    test(`the script of the next page ${how}: a tap on the bar still leads to how to call`, async ({
+      page,
+    }) => {
+      await page.goto('/en/look/');
+      await scriptRuns(page);
+      await page.waitForLoadState('networkidle');
+      await noMoreScripts(page, how);
+      await page.locator('a.bar').tap({ noWaitAfter: true });
+      await expect(page.locator('main h1')).toHaveText(english['steps:bell.title']!, { timeout: 12_000 });
+      await expect(page.locator('main')).toContainText(english['steps:bell.text']!);
+      await expect(page.locator('body')).not.toContainText('500');
+      expect(new URL(page.url()).pathname).toBe('/en/bell/');
+    });
+
+  test('on the last screen of a full look: what was answered is not lost', async ({ page }) => {
+    await page.goto('/en/look/full/6/');
+    await scriptRuns(page);
+    await page.locator('label[data-answer="different"]').first().tap();
+    await page.waitForLoadState('networkidle');
+    await noMoreScripts(page, 'breaks off');
+    await page.locator('a[data-next]').tap();
+    await page.waitForURL('**/look/full/end/');
+    await expect(result(page)).toBeVisible();
+    const [look] = await keptNotes(page);
+    expect(look?.kind).toBe('look');
+    expect(JSON.stringify(look)).toContain('"different"');
+  });
+});
