@@ -86,8 +86,8 @@ module.exports = {
     only(
       'content-tables',
       '^src/content/',
-      ['^src/content/', '^src/domain/', '^src/scene/spec[.]ts$'],
-      'Content is tables: ids and types of the domain, the words of a picture (scene/spec), never drawing or pages.',
+      ['^src/content/', '^src/domain/', '^src/scene/(care/)?spec[.]ts$'],
+      'Content is tables: ids and types of the domain, the words of a picture (scene/spec, scene/care/spec), never drawing or pages.',
     ),
     packages('content-no-package', '^src/content/', [], 'Tables need no package.'),
     only(

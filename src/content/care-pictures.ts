@@ -4,8 +4,7 @@
  * missing, and what a step names but its picture does not show.
  */
 import { degrees } from '#domain/units.ts';
-import type { CarePicture, CareScene } from '#scene/care/pictures.ts';
-import type { CareMark } from '#scene/care/marks.ts';
+import type { CareMark, CarePicture, CareScene } from '#scene/care/spec.ts';
 import type { Focus, SceneChange } from '#scene/spec.ts';
 
 /** The cards for the hour of a care itself. */

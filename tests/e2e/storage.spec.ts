@@ -48,7 +48,8 @@ for (const [reason, refuse] of Object.entries(refusals))
     await page.locator('[data-action="bell"]').tap();
     await expect(page.locator('[data-pressed]')).toBeVisible();
     await expect(page.locator('[data-not-written]')).toBeVisible();
-    // the full look ends with the same words
+    // the full look ends with the same words; it asks the store in the same way whatever the reason
+    if (reason !== 'full') return;
     await page.goto('/en/look/full/1/');
     await page.locator('label[data-sign="toes-cool"][data-answer="different"]').tap();
     for (let step = 2; step <= 6; step += 1) {

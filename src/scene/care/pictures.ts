@@ -3,31 +3,11 @@ import { thingMarkup, pictureMarkup } from '../markup.ts';
 import { heldInside } from '../parts/points.ts';
 import { drawScene, VIEW } from '../paths.ts';
 import { mirror, at, type Picture, type Shape } from '../shapes.ts';
-import {
-  NEUTRAL,
-  type Camera,
-  type ChildLook,
-  type Focus,
-  type SceneChange,
-  type SceneSpec,
-} from '../spec.ts';
-import type { ThingId } from '../things.ts';
-import { topicMarkup, type TopicPictureId } from '../topics/pictures.ts';
-import { drawMark, type CareMark } from './marks.ts';
+import { NEUTRAL, type Camera, type ChildLook, type SceneSpec } from '../spec.ts';
+import { topicMarkup } from '../topics/pictures.ts';
+import { drawMark } from './marks.ts';
+import type { CarePicture, CareScene } from './spec.ts';
 import { twoForNappies } from './two.ts';
-
-/** A scene: the camera, what it looks at, the state against the neutral scene, and what it points at. */
-export interface CareScene {
-  camera: Camera;
-  focus: Focus;
-  shows: SceneChange;
-  points?: CareMark;
-  /** No pen line yet: staff draw it when the bandage is on. */
-  unmarked?: true;
-}
-/** What a step shows: the scene, or where the scene has none of it, the picture of an explanation or of a thing. */
-export type CarePicture =
-  CareScene | { topic: TopicPictureId } | { thing: ThingId } | { own: 'two-for-nappies' };
 
 /** The scene of a step as this family's child. */
 export const careSpec = (picture: CareScene, child: Partial<ChildLook>): SceneSpec => ({
