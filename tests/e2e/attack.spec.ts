@@ -148,8 +148,9 @@ test('links with damaged, huge and hostile ends, into each page that reads its a
   await scriptRuns(page);
   const kept = () => page.evaluate(() => JSON.stringify(localStorage));
   let before = await kept();
-  for (const [address, there] of Object.entries(READS))
-    for (const end of ENDS) {
+  for (const [at, [address, there]] of Object.entries(READS).entries())
+    // each page gets the one that is no text, and a third of the others
+    for (const end of ENDS.filter((_, n) => n === 0 || n % 3 === at % 3)) {
       // the same page with another end would not be opened anew
       await page.goto(`${address}?${ENDS.indexOf(end)}#${end}`);
       const what = `${address}#${end.slice(0, 40)}`;
