@@ -18,6 +18,8 @@
     'error',
     function (event) {
       const from = event.target && (event.target.src || event.target.href);
+      // a hint to fetch early: Firefox refuses one for a module that is on its way; what the page needs it imports itself
+      if (event.target && event.target.rel === 'modulepreload') return;
       note(from ? 'not loaded: ' + from : event.message + ' ' + (event.error && event.error.stack));
     },
     true,
