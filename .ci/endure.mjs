@@ -1,4 +1,5 @@
-// npm run endure: kills the whole browser two hundred times in the middle of writing. Needs a build; takes some ten minutes.
+// npm run endure: kills the whole browser two hundred times in the middle of writing, and lets a child tap ten thousand
+// times on its own pages. Needs a build; takes some twenty minutes.
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import os from 'node:os';
@@ -6,19 +7,26 @@ import path from 'node:path';
 import { root, toolFile } from './install.mjs';
 
 const KILLS = process.env.BARE_TOES_KILLS ?? '200';
+const TAPS = process.env.BARE_TOES_TAPS ?? '10000';
 const folder = mkdtempSync(path.join(os.tmpdir(), 'bare-toes-endure-'));
 const report = path.join(folder, 'report.json');
 const { status } = spawnSync(
   process.execPath,
   [
     toolFile('@playwright/test', 'playwright'),
-    ...['test', '-c', '.ci/playwright.config.mjs', 'e2e/notes.spec', '-g', 'whole browser is killed'],
+    ...['test', '-c', '.ci/playwright.config.mjs', 'e2e/notes.spec', 'e2e/our-day.spec'],
+    ...['-g', 'whole browser is killed|wild taps'],
     ...['--reporter', 'list,json'],
   ],
   {
     cwd: root,
     stdio: 'inherit',
-    env: { ...process.env, BARE_TOES_KILLS: KILLS, PLAYWRIGHT_JSON_OUTPUT_NAME: report },
+    env: {
+      ...process.env,
+      BARE_TOES_KILLS: KILLS,
+      BARE_TOES_TAPS: TAPS,
+      PLAYWRIGHT_JSON_OUTPUT_NAME: report,
+    },
   },
 );
 if (status === 0)

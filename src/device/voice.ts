@@ -25,6 +25,10 @@ export async function voiceFor(locale: string): Promise<Voice | undefined> {
   const voice = (await voices()).find((one) => speaks(one, locale));
   if (!voice) return undefined;
   let turn = 0;
+  const stop = () => {
+    turn += 1;
+    speechSynthesis.cancel();
+  };
   return {
     read(sentences, onSentence) {
       speechSynthesis.cancel();
@@ -36,13 +40,15 @@ export async function voiceFor(locale: string): Promise<Voice | undefined> {
         spoken.rate = 0.9;
         spoken.onstart = () => mine === turn && onSentence(index);
         spoken.onend = () => mine === turn && index === sentences.length - 1 && onSentence(-1);
-        spoken.onerror = () => mine === turn && onSentence(-1);
+        spoken.onerror = () => {
+          if (mine !== turn) return;
+          // a voice that fails once is not heard to go on somewhere else in the text
+          stop();
+          onSentence(-1);
+        };
         speechSynthesis.speak(spoken);
       });
     },
-    stop() {
-      turn += 1;
-      speechSynthesis.cancel();
-    },
+    stop,
   };
 }

@@ -1,5 +1,6 @@
 /** For every reader: keyboard alone, large text, still pictures. What holds for every page is in every-page.spec.ts. */
 import { expect, test, type Page } from '@playwright/test';
+import { usualWays } from '#domain/day/kept-day.ts';
 import { tabTo } from '../helpers/keyboard.ts';
 import { resultAddress, scriptRuns, sideways, words } from '../helpers/pages.ts';
 
@@ -68,12 +69,31 @@ test('the keyboard alone looks at all six places, makes a bed card, plans play, 
   await expect(page.locator('[data-frame]')).toBeVisible();
   await page.goto('/en/for-staff/');
   await expect(page.locator('[data-entry="told"]').first()).toBeVisible();
-
-  await page.goto('/en/our-day/');
-  await scriptRuns(page);
-  await press('a[href*="call/thirsty"]');
-  await page.waitForURL('**/call/thirsty/');
 });
+
+// what stands on the child's page changes with the hour: none of it may lie behind the four pictures
+for (const [hour, mode] of [
+  ['07:40', 'three-doors'],
+  ['11:36', 'path'],
+  ['14:10', 'clock'],
+  ['16:20', 'list'],
+  ['23:10', 'path'],
+] as const)
+  test(`at ${hour} (${mode}) the keyboard alone comes over the child’s page to the four pictures`, async ({
+    page,
+  }) => {
+    await page.clock.install({ time: new Date(`2026-11-25T${hour}:00Z`) });
+    await page.addInitScript(
+      (value) => localStorage.setItem('bare-toes:day', value),
+      JSON.stringify({ firstDay: '2026-11-20', ways: { ...usualWays(false), mode } }),
+    );
+    await page.goto('/en/our-day/');
+    await scriptRuns(page);
+    await expect(page.locator('main[data-mode]')).toBeVisible();
+    await tabTo(page, 'a[href*="call/thirsty"]');
+    await page.keyboard.press('Enter');
+    await page.waitForURL('**/call/thirsty/');
+  });
 
 test('the first stop of the keyboard is a way past the bell bar', async ({ page }) => {
   await page.goto('/en/look/');

@@ -57,23 +57,29 @@ for (const part of PART_IDS) {
   });
 }
 
-for (const { sign, answer, urgency } of RESULTS.filter(
-  (row) => row.answer !== 'different' && row.answer !== 'not-sure',
-))
-  test(`${sign}: ${answer} has its own class and sentence`, async ({ page }) => {
-    await page.goto(resultAddress('en', sign));
-    await page.locator(`main a[data-sign="${sign}"][data-detail="${answer}"]`).tap();
-    await expectResult(page, sign, answer, urgency, `say:details.${sign}/${answer}`);
-  });
+test('each sub-answer has its own class and sentence', async ({ page }) => {
+  for (const { sign, answer, urgency } of RESULTS.filter(
+    (row) => row.answer !== 'different' && row.answer !== 'not-sure',
+  ))
+    await test.step(`${sign}: ${answer}`, async () => {
+      await forgetNotes(page);
+      await page.goto(resultAddress('en', sign));
+      await page.locator(`main a[data-sign="${sign}"][data-detail="${answer}"]`).tap();
+      await expectResult(page, sign, answer, urgency, `say:details.${sign}/${answer}`);
+    });
+});
 
-for (const part of PART_IDS.filter((id) => signsOfPart(id).some(offersNotSure)))
-  test(`${part}: not sure leads to a nurse who looks too`, async ({ page }) => {
-    // each page of an answer is read as it lies on the server, without-script.spec.ts; here one is tapped
-    const sign = signsOfPart(part).find(offersNotSure)!;
-    await page.goto(`/en/look/${part}/`);
-    await page.locator(`main a[data-sign="${sign}"][data-answer="not-sure"]`).tap();
-    await expectResult(page, sign, 'not-sure', 'not-sure', `say:notSure.${part}`);
-  });
+test('in each place, not sure leads to a nurse who looks too', async ({ page }) => {
+  for (const part of PART_IDS.filter((id) => signsOfPart(id).some(offersNotSure)))
+    await test.step(part, async () => {
+      // each page of an answer is read as it lies on the server, without-script.spec.ts; here one is tapped
+      const sign = signsOfPart(part).find(offersNotSure)!;
+      await forgetNotes(page);
+      await page.goto(`/en/look/${part}/`);
+      await page.locator(`main a[data-sign="${sign}"][data-answer="not-sure"]`).tap();
+      await expectResult(page, sign, 'not-sure', 'not-sure', `say:notSure.${part}`);
+    });
+});
 
 test('"not sure" is offered on every sign a nurse must hear of, and on no other', async ({ page }) => {
   for (const part of PART_IDS.filter((id) => id !== 'worry')) {

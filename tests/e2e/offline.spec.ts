@@ -169,9 +169,14 @@ test('the device keeps only the files of the site, in one cache, and what it los
   site,
   old,
 }) => {
+  const asked: URL[] = [];
+  context.on('request', (request) => asked.push(new URL(request.url())));
   await visit(page, `${site.address}/en/look/`);
 
-  await test.step('one cache, and nothing but files of the site', async () => {
+  await test.step('one cache, filled from this origin alone, and nothing but files of the site', async () => {
+    expect(asked.length).toBeGreaterThan(100);
+    const foreign = asked.filter(({ origin, protocol }) => origin !== site.address && protocol !== 'data:');
+    expect(foreign.map(String)).toEqual([]);
     await page.goto(`${site.address}/en/nothing-here/?x=1`);
     await page.goto(`${site.address}/en/look/?utm=1`);
     await page.evaluate(() => fetch('/en/look/', { method: 'POST', body: 'x' }).catch(() => undefined));

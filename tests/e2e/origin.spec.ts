@@ -4,25 +4,6 @@ import path from 'node:path';
 import { expect, test } from '@playwright/test';
 import { built, resultAddress, scriptRuns } from '../helpers/pages.ts';
 
-// the offline copy is a part of what is looked at
-test.use({ serviceWorkers: 'allow' });
-
-test('the offline copy is filled from this origin alone', async ({ page, baseURL }) => {
-  const own = new URL(baseURL!).origin;
-  const asked: string[] = [];
-  page.context().on('request', (request) => asked.push(request.url()));
-  await page.goto('/en/look/');
-  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-  await expect.poll(() => asked.length, { timeout: 60_000 }).toBeGreaterThan(100);
-  expect([
-    ...new Set(
-      asked
-        .map((url) => new URL(url))
-        .filter(({ origin, protocol }) => origin !== own && protocol !== 'data:'),
-    ),
-  ]).toEqual([]);
-});
-
 test('every built page carries the policy that forbids other origins, and names no other address', () => {
   const pages = readdirSync(built, { recursive: true, encoding: 'utf8' }).filter((name) =>
     name.endsWith('.html'),

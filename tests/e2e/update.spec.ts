@@ -6,6 +6,7 @@ import { expect, type Page } from '@playwright/test';
 import {
   buildWith,
   chunksIn,
+  keepOnly,
   keptAddresses,
   readyOffline,
   stopWorkers,
@@ -15,8 +16,25 @@ import {
 } from '../helpers/builds.ts';
 import { scriptRuns, words } from '../helpers/pages.ts';
 
+/** Every page that is opened or lost below. */
+const PAGES = [
+  ...['en', 'es', 'pl', 'ar'].flatMap((language) => [
+    `/${language}/`,
+    `/${language}/look/`,
+    `/${language}/bell/`,
+  ]),
+  ...[
+    '/en/look/full/1/',
+    '/en/look/full/2/',
+    '/en/look/toes/',
+    '/en/look/toes/toes-colour/',
+    '/en/look/cord/',
+  ],
+  ...['/en/look/toes/toes-cool/', '/ar/look/toes/toes-colour/', '/es/our-day/'],
+];
+
 // the offline copy is a part of what is looked at
-test.use({ serviceWorkers: 'allow' });
+test.use({ serviceWorkers: 'allow', onlyPages: PAGES });
 
 // one after the other: the new version is built once
 test.describe.configure({ mode: 'serial', timeout: 180_000 });
@@ -30,6 +48,7 @@ test.beforeAll(async () => {
   test.setTimeout(240_000);
   sources = await mkdtemp(path.join(tmpdir(), 'bare-toes-next-'));
   next = await buildWith(sources, 'locales/en/common.json', OLD_TEXT, NEW_TEXT);
+  await keepOnly(next, PAGES);
 });
 test.afterAll(() => rm(sources, { recursive: true, force: true }));
 

@@ -20,13 +20,18 @@ export interface Site {
 const temporary = () => mkdtemp(path.join(tmpdir(), 'bare-toes-'));
 const remove = (folder: string) => rm(folder, { recursive: true, force: true });
 
-export const test = base.extend<{ site: Site; scratch: () => Promise<string> }, { old: string }>({
+export const test = base.extend<
+  { site: Site; scratch: () => Promise<string> },
+  { old: string; onlyPages: readonly string[] | undefined }
+>({
+  /** Where a test asks for few pages: what the worker of the copy keeps beside its files. */
+  onlyPages: [undefined, { option: true, scope: 'worker' }],
   /** A copy of the build under test. */
   old: [
-    // eslint-disable-next-line no-empty-pattern -- the runner reads what is needed from this pattern
-    async ({}, use) => {
+    async ({ onlyPages }, use) => {
       const folder = await temporary();
       await cp(built, folder, { recursive: true });
+      if (onlyPages) await keepOnly(folder, onlyPages);
       await use(folder);
       await remove(folder);
     },
@@ -62,6 +67,21 @@ export const test = base.extend<{ site: Site; scratch: () => Promise<string> }, 
     await Promise.all(made.map(remove));
   },
 });
+
+/**
+ * Lets the worker of a built folder keep these pages and no others beside its files: to fill the device with all of
+ * them takes most of the time of a test about versions. offline.spec.ts looks at the whole.
+ */
+export async function keepOnly(folder: string, pages: readonly string[]): Promise<void> {
+  const file = path.join(folder, 'service-worker.js');
+  const code = await readFile(file, 'utf8');
+  const listed = /,[a-zA-Z_$]+\+`(\/[a-z][^`]*\/)`/g;
+  expect([...code.matchAll(listed)].map(([, page]) => page)).toEqual(expect.arrayContaining([...pages]));
+  await writeFile(
+    file,
+    code.replace(listed, (entry, page: string) => (pages.includes(page) ? entry : '')),
+  );
+}
 
 const SOURCES = ['.ci', 'locales', 'src', 'static', 'package.json', 'svelte.config.js', 'tsconfig.json'];
 
