@@ -125,7 +125,7 @@ test('on paper: one A4 for each chosen topic in two languages, the care cards on
   await page.goto(`${page1}paper/`);
   await scriptRuns(page);
   await page.locator('input[name="languages"][value="two"]').check();
-  await expect(page.locator('[data-sheet]').first().locator('[lang]')).toHaveCount(4);
+  await expect(page.locator('[data-sheet]').first().locator('[lang]:not(.only-print)')).toHaveCount(4);
   await expect(page.locator('.topic-picture svg').first()).toBeVisible();
   const topics = await paperOf(page);
   expect(topics.millimetres).toEqual([210, 297]);
@@ -133,12 +133,23 @@ test('on paper: one A4 for each chosen topic in two languages, the care cards on
 
   await page.goto(`${page1}care/`);
   await scriptRuns(page);
-  await expect(page.locator('[data-care]').first().locator('[lang]')).toHaveCount(2);
+  await expect(page.locator('[data-care]').first().locator('[lang]:not(.only-print)')).toHaveCount(2);
   const cards = await paperOf(page);
   expect(cards.millimetres).toEqual([148, 210]);
   // four for the hour of a care, and one to take home
   expect(cards.sheets).toBe(5);
   await expect(page.locator('[data-care="skin-day"]')).toContainText(`${WARD.medicineWaitMinutes}`);
+
+  // each card goes its own way: each says, in both languages, that nobody has checked it; the page's own line is left out
+  await page.emulateMedia({ media: 'print' });
+  for (const card of await page.locator('[data-care]').all())
+    await expect(card.locator('[data-sheet-draft]:visible')).toHaveText([
+      english['common:review.draft']!,
+      words('es')['common:review.draft']!,
+    ]);
+  await expect(page.locator('.ribbon')).toBeHidden();
+  await page.emulateMedia({ media: null });
+  await expect(page.locator('[data-sheet-draft]:visible')).toHaveCount(0);
 
   // the steps with their pictures: an A4 for the card that is looked at
   await page.locator('[data-care="putting-on"] [data-show-steps]').click();
