@@ -30,7 +30,10 @@ export const installedBrowser = () => PLACES.find((place) => place && existsSync
 /** Playwright's launch options; without an installed browser it uses its own download. */
 export function launchOptions() {
   const executablePath = installedBrowser();
-  return executablePath ? { executablePath, args: FLAGS } : {};
+  // what is on this machine never goes through it; see watch-origins.mjs
+  const watch = process.env.BARE_TOES_WATCH;
+  const args = watch ? [...FLAGS, `--proxy-server=${watch}`] : FLAGS;
+  return executablePath ? { executablePath, args } : { args: args.slice(FLAGS.length) };
 }
 
 /** Sees to it that there is a browser. Returns what was done, or throws with what was tried. */

@@ -8,6 +8,7 @@ const PORT = Number(process.env.BARE_TOES_PORT ?? 4631);
 
 export default defineConfig({
   testDir: path.join(root, 'tests/e2e'),
+  globalSetup: path.join(import.meta.dirname, 'watch-origins.mjs'),
   // emptied at each start, so a folder of its own
   outputDir: path.join(root, 'test-results/browser'),
   fullyParallel: true,

@@ -21,13 +21,15 @@
 
   var page = document.querySelector('meta[name="bare-toes-page"]');
   var name = page ? page.getAttribute('content') : '';
-  var plain = /^[a-z]{2,3}(-[A-Za-z]{2,4})?$/;
+  // a language that the ward has taken away since is asked for anew
+  var spoken = page ? (page.getAttribute('data-languages') || '').split(' ') : [];
+  var known = spoken.indexOf(kept.locale) >= 0;
   var card = /^#[0-9A-Za-z-]{20,60}$/.test(location.hash);
   // a play plan begins with P and is longer than any card
   var plan = /^#[Pp][0-9A-Za-z-]{71,8000}$/.test(location.hash);
   var take = card ? 'bed-card/take/' : plan ? 'things-to-do/take/' : '';
   if (take && name === 'languages') {
-    if (plain.test(kept.locale || '')) location.replace('./' + kept.locale + '/' + take + location.hash);
+    if (known) location.replace('./' + kept.locale + '/' + take + location.hash);
     addEventListener(
       'click',
       function (event) {
@@ -38,7 +40,7 @@
     );
   }
   if (location.hash !== '#choose' && !take) {
-    if (name === 'languages' && plain.test(kept.locale || '')) location.replace('./' + kept.locale + '/');
+    if (name === 'languages' && known) location.replace('./' + kept.locale + '/');
     if (name === 'who' && kept.role === 'grown-up') location.replace('./look/');
   }
 })();

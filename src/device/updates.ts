@@ -31,7 +31,11 @@ export function browserUpdates(): Updates {
       if (!container) return never();
       // the browser may stop the worker while it fills: asking wakes it, and it goes on where it was
       const ask = () => tell({ type: 'ask-ready' });
-      const asking = setInterval(ask, ASK_AGAIN_MS);
+      const asking = setInterval(() => {
+        ask();
+        // refused, as some browsers do where nothing is to be kept; should it still come, the listener is called
+        container.getRegistration().then((there) => there ?? never(), never);
+      }, ASK_AGAIN_MS);
       const done = new AbortController();
       const end = () => {
         clearInterval(asking);

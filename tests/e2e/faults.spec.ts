@@ -2,7 +2,7 @@
 import { expect, test, type Page } from '@playwright/test';
 import type { NewEntry } from '#domain/notes/entries.ts';
 import { leaveNotes, noted } from '../helpers/kept-notes.ts';
-import { chosen, keptNotes, scriptRuns, words } from '../helpers/pages.ts';
+import { chosen, keptNotes, LANGUAGES, scriptRuns, words } from '../helpers/pages.ts';
 
 const english = words('en');
 const NOW = new Date('2026-01-15T14:20:00Z');
@@ -98,6 +98,37 @@ test('the clock is set back a day: nothing is lost, no time runs backwards on th
   await page.goto('/en/our-notes/');
   await expect(page.locator('[data-entry="sign"]')).toHaveCount(2);
   await expect(page.locator('[data-jump]').first()).toBeVisible();
+});
+
+test('a browser that refuses to keep pages: the page says so, and does not promise on', async ({ page }) => {
+  await page.addInitScript(() => {
+    ServiceWorkerContainer.prototype.register = () => Promise.reject(new Error('refused'));
+  });
+  await page.clock.install({ time: NOW });
+  await page.goto('/en/look/');
+  await scriptRuns(page);
+  const line = page.locator('[data-offline]');
+  await expect(line).toHaveText(english['common:offline.filling']!);
+  await page.clock.runFor(21_000);
+  await expect(line).toHaveText(english['common:offline.never']!);
+});
+
+test('a ward takes a language away: a phone that read it is asked anew, and is not sent to a page that is gone', async ({
+  page,
+}) => {
+  await chosen(page, { locale: 'pl' });
+  await page.goto('/');
+  await page.waitForURL('**/pl/');
+  for (const locale of ['uk', 'e', '..', 'en es', '']) {
+    await page.evaluate(
+      (value) => localStorage.setItem('bare-toes:family', JSON.stringify({ locale: value })),
+      locale,
+    );
+    await page.goto('/');
+    await scriptRuns(page);
+    expect(new URL(page.url()).pathname, locale).toBe('/');
+    await expect(page.locator('a.language')).toHaveCount(LANGUAGES.length);
+  }
 });
 
 test('a print that was cancelled leaves each page as it was', async ({ page }) => {

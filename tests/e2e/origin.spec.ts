@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, test } from '@playwright/test';
-import { built, resultAddress, scriptRuns } from '../helpers/pages.ts';
+import { built, LANGUAGES, resultAddress, scriptRuns, words } from '../helpers/pages.ts';
 
 test('every built page carries the policy that forbids other origins, and names no other address', () => {
   const pages = readdirSync(built, { recursive: true, encoding: 'utf8' }).filter((name) =>
@@ -16,6 +16,7 @@ test('every built page carries the policy that forbids other origins, and names 
       // it has no script and asks for nothing but the icon, wherever the wrong address was
       expect(policy, name).toContain("default-src 'none'; img-src 'self';");
       expect(html, name).not.toMatch(/<script/i);
+      for (const language of LANGUAGES) expect(html).toContain(words(language)['common:review.draft']!);
     } else {
       expect(policy, name).toContain("default-src 'self'");
       expect(policy, name).toMatch(/script-src 'self'( 'sha256-[^']+')*(;|$)/);

@@ -4,7 +4,7 @@
  */
 import { thingMarkup } from 'virtual:first-drawing';
 import { LOCALES, type LocaleRow } from '#i18n/locales.ts';
-import { loadArea } from '#i18n/words.ts';
+import { loadArea, loadWords } from '#i18n/words.ts';
 import { escape } from '#scene/escape.ts';
 import styles from '../../styles/index.css?inline';
 
@@ -16,7 +16,12 @@ const POLICY =
 const STYLES = `${styles} .thing { display: block; inline-size: 8.5rem; background: var(--judge); } ul { list-style: none; padding: 0; }`;
 
 async function inLanguage({ code, direction }: LocaleRow, base: string): Promise<string> {
-  const [common, pages] = await Promise.all([loadArea(code, 'common'), loadArea(code, 'pages')]);
+  const [common, pages, { review }] = await Promise.all([
+    loadArea(code, 'common'),
+    loadArea(code, 'pages'),
+    loadWords(code, ['common', 'pages']),
+  ]);
+  const draft = review === 'reviewed' ? '' : `\n<span class="small">${escape(common.review[review])}</span>`;
   const link = (address: string, words: string) =>
     `<a class="button" href="${base}/${code}/${address}">${escape(words)}</a>`;
   return `<li class="box" lang="${code}" dir="${direction}">
@@ -24,7 +29,7 @@ async function inLanguage({ code, direction }: LocaleRow, base: string): Promise
 <span>${escape(common.bar.worried)}</span>
 ${link('bell/', common.areas.bell)}
 ${link('look/', common.areas.look)}
-${link('#choose', common.home)}
+${link('#choose', common.home)}${draft}
 </li>`;
 }
 
