@@ -12,6 +12,7 @@ const { ensureBrowser, launchOptions } = await import('./browser.mjs');
 const { serve } = await import('./serve.mjs');
 const { firstLoad, largestPaint, LOOK, PLAIN, tapAnswer, writePlainPage } = await import('./bench-page.mjs');
 const { routeFigures } = await import('./bench-routes.mjs');
+const { languageFigures } = await import('./bench-languages.mjs');
 const { codeTimes } = await import('./bench-code.mjs');
 const { serverFigures } = await import('./bench-server.mjs');
 const { PACKED } = await import('./precompress.mjs');
@@ -53,6 +54,8 @@ for (const code of readdirSync(path.join(root, 'locales')))
   if (existsSync(path.join(build, code, 'index.html')))
     line(`build, pages of ${code}`, weigh(path.join(build, code)) / KIB, 'KiB');
 line('build, scripts', weigh(path.join(build, '_app/immutable')) / KIB, 'KiB');
+
+for (const { name, value, unit, digits } of languageFigures(root)) line(name, value, unit, { digits });
 
 // A copy: the plain page is put beside the real one, and a rebuild meanwhile changes nothing.
 const copy = mkdtempSync(path.join(tmpdir(), 'bench-'));
