@@ -32,6 +32,20 @@ test('every built page carries the policy that forbids other origins, and names 
   }
 });
 
+test('no two pages have one title', () => {
+  const pagesOf: Record<string, string[]> = {};
+  for (const name of readdirSync(built, { recursive: true, encoding: 'utf8' }).filter((one) =>
+    one.endsWith('.html'),
+  )) {
+    const title = /<title>([^<]*)<\/title>/.exec(readFileSync(path.join(built, name), 'utf8'))![1]!;
+    expect(title, name).toMatch(/\S/);
+    // Source: WCAG 2.2, 2.4.2. Two languages may share a word; the chooser and the page for a wrong address, the name alone.
+    if (name.includes(path.sep)) (pagesOf[`${name.split(path.sep)[0]}: ${title}`] ??= []).push(name);
+  }
+  expect(Object.keys(pagesOf).length).toBeGreaterThan(600);
+  expect(Object.values(pagesOf).filter((pages) => pages.length > 1)).toEqual([]);
+});
+
 test('what is kept on the device is choices and coded notes, and no key for anything else', async ({
   page,
   context,
