@@ -13,8 +13,6 @@ export type Instant = Unit<'instant'>;
 export type Kilograms = Unit<'kilograms'>;
 /** An angle in degrees; positive turns are described where they are used. */
 export type Degrees = Unit<'degrees'>;
-/** A length in the drawing's own units (a `whole` picture is 480 units wide). */
-export type SceneUnit = Unit<'scene'>;
 
 export const minutes = (value: number) => value as Minutes;
 export const instant = (value: number) => value as Instant;

@@ -485,6 +485,25 @@ test.describe('letters typed by hand', () => {
       await page.context().close();
     });
 
+  test('a kept card that no longer reads is said, not passed over, and another can be taken', async ({
+    page,
+  }) => {
+    await page.addInitScript(
+      (bad) => localStorage.setItem('bare-toes:card', bad),
+      JSON.stringify({ code: UNREADABLE.damaged }),
+    );
+    await page.goto('/en/bed-card/take/');
+    await scriptRuns(page);
+    await expect(page.locator('[data-fault="kept"]')).toHaveText(english['card:mine.unreadable']!);
+    await expect(page.locator('[data-card-side]')).toHaveCount(0);
+    expect((await keptCard(page))!.code).toBe(UNREADABLE.damaged);
+    await typed(page, code);
+    await expect(page.locator('[data-card-side]')).toHaveAttribute('data-card-side', 'right');
+    await page.locator('[data-action="take"]').tap();
+    await expect(page.locator('[data-action="onward"]')).toBeVisible();
+    expect((await keptCard(page))!.code.replaceAll('-', '')).toBe(code.replaceAll('-', ''));
+  });
+
   test('a camera that is refused or missing leaves the letters as the way', async ({ page }) => {
     for (const [name, reason] of [
       ['NotAllowedError', 'refused'],
