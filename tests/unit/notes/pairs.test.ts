@@ -37,6 +37,21 @@ describe('both of you?', () => {
     expect(countOf(wees(['a', 0], ['a', 1]), 'wee')).toEqual({ low: 2, high: 2 });
   });
 
+  test('two for one of them is two for all that may be one with it', () => {
+    const three = wees(['a', 0], ['b', 2], ['c', 4]);
+    expect(countOf(three, 'wee')).toEqual({ low: 1, high: 3 });
+    // not his and hers: what the third wrote cannot be what the first two wrote together
+    const one = [...three, say({ first: 'a-1', second: 'c-1' }, false)];
+    expect(countOf(one, 'wee')).toEqual({ low: 2, high: 3 });
+    // the second and third are one, and the first is not the second: then it is not the third either
+    const pair = [
+      ...three,
+      say({ first: 'b-1', second: 'c-1' }, true),
+      say({ first: 'a-1', second: 'b-1' }, false),
+    ];
+    expect(countOf(pair, 'wee')).toEqual({ low: 2, high: 2 });
+  });
+
   test('another amount is another event', () => {
     const notes = [phone('a')(0, WEE), phone('b')(3, { ...WEE, amount: 'small' } as NewEntry)];
     expect(pairsOf(notes)).toEqual([]);

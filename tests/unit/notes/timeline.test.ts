@@ -38,6 +38,22 @@ describe('a day on a line', () => {
     });
   });
 
+  test('what two phones wrote stands in its order, though the second of a pair comes after something else', () => {
+    const b = phone('bbbbbb');
+    const c = phone('cccccc');
+    const half: NewEntry = { kind: 'drink', amount: 'half', what: 'milk' };
+    const both = [
+      b(clock(6), half),
+      b(clock(6, 3), { ...half, amount: 'full' } as NewEntry),
+      c(clock(6, 9), half),
+    ];
+    expect(draw(both, 0, DAY).drinks.map(({ id, maybeSame }) => [id, maybeSame])).toEqual([
+      ['bbbbbb-1', undefined],
+      ['bbbbbb-2', undefined],
+      ['cccccc-1', true],
+    ]);
+  });
+
   test('has its full hours, midnight at both ends', () => {
     const { hours } = draw([], 0, DAY);
     expect(hours.map((hour) => hour.hour)).toEqual([...Array.from({ length: 24 }, (_, i) => i), 0]);
