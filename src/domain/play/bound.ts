@@ -1,394 +1,276 @@
 /**
- * An upper bound on what the rest of a day can bring. Rules that tie the whole day together (each idea once, screen
- * minutes, the grown-up's time) get a price; with prices the day falls apart into stages, which are solved exactly.
- * The prices are found by a fixed number of steps, in plain arithmetic, so they are the same on every engine.
+ * An upper bound on what a day, or the rest of one, can bring. Rules that tie the whole day together (each idea once, the
+ * share of play, screen minutes, the grown-up's time, each family of kinds) get a price; at prices the day becomes a
+ * walk from placement to placement that only remembers the last kind and when it ended, and is solved exactly.
  */
-import { GRID, LONG_FREE, NOON } from './feasible.ts';
-import type { Model, Stage } from './model.ts';
-import { GROWN_UP_STEP, NOT_FIRST } from './objective.ts';
+import {
+  type Board,
+  FAMILIES_AT,
+  freeAt,
+  GROWN_UP,
+  K,
+  keptAt,
+  keptAtStart,
+  NEVER,
+  NO_KIND,
+  PLAY,
+  POINT,
+  SCREEN,
+  thenAt,
+} from './board.ts';
+import { GRID } from './feasible.ts';
+import type { Model } from './model.ts';
+import { FAMILY, NEAR_MINUTES, NOT_FIRST, SAME_KIND } from './objective.ts';
+import { FAMILY_COUNT } from './types.ts';
 
-export const IMPOSSIBLE = -1e9;
+/** Whether a placement that begins this stage follows shortly on one that ended then. */
+export const isNear = (model: Model, s: number, end: number) =>
+  model.terms.day && s < model.stages.length && model.stages[s]!.from - end <= NEAR_MINUTES;
 
-/** What one stage offers at prices. Lists are by length in units; sequences by number of placements and their units. */
-interface Offers {
-  lengths: number[];
-  any: Float64Array;
-  anyIdea: Int32Array;
-  /** Only the calmest ideas: what may start just after a hard moment. */
-  calm: Float64Array;
-  calmIdea: Int32Array;
-  /** Best sequence of so many placements and units, and the length of its last. */
-  worth: Float64Array[];
-  last: Int32Array[];
-  /** The best number of placements for so many units: over all, and where half an hour stays free. */
-  best: Float64Array;
-  bestFree: Float64Array;
+/** What the stages from `s` on bring after a last placement of this kind that ended then. */
+export function restFrom(board: Board, s: number, kept: number, kind: number, end: number): number {
+  if (kept < 0) return NEVER;
+  const { model } = board;
+  const at = 2 * s + kept;
+  if (s === model.stages.length || kind === NO_KIND || !isNear(model, s, end)) return board.far[at]!;
+  let begun = board.first[at]!;
+  if (kind === board.firstKind[at]) begun = Math.max(begun - SAME_KIND * POINT, board.second[at]!);
+  const none = restFrom(board, s + 1, board.afterEmpty[at]!, kind, end) - model.stages[s]!.emptyCost * POINT;
+  return none > begun ? none : begun;
 }
 
-export interface Relaxed {
-  idea: Float64Array;
-  /** Price of five minutes of screen, and of five minutes of a grown-up. */
-  screen: number;
-  grownUp: number;
-  offers: readonly Offers[];
-  /** Best worth of a closed stage at prices, and the filling that gives it. */
-  closed: Float64Array;
-  filling: Int32Array;
-  /** Sum of the ideas' prices. */
-  ideaTotal: number;
-  /** What the prices of screen and grown-up add to a bound. */
-  constant: number;
-  /** Per stage: what it and all after it bring, by units left for the day and whether half an hour was kept free. */
-  rest: Float64Array[];
-  /** Completions inside a stage, made when first asked for. */
-  memo: Map<number, number>[];
+function beginAt(board: Board, s: number, kept: number, byKind: Int32Array): void {
+  const at = 2 * s + kept;
+  let [best, second, bestKind] = [NEVER, NEVER, NO_KIND];
+  for (let kind = 0; kind < K; kind++) {
+    const worth = byKind[kind]!;
+    if (worth > best) [second, best, bestKind] = [best, worth, kind];
+    else if (worth > second) second = worth;
+  }
+  board.first[at] = best;
+  board.second[at] = second;
+  board.firstKind[at] = bestKind;
+  const after = board.afterEmpty[at]!;
+  const none = after < 0 ? NEVER : board.far[2 * s + 2 + after]! - board.model.stages[s]!.emptyCost * POINT;
+  board.far[at] = Math.max(best, none);
 }
 
-/** Whether half an hour stays free when a stage is closed after so many placements and units of play. */
-export function staysFree(stage: Stage, count: number, used: number): boolean {
-  const from = count ? stage.from + GRID * (used + count - 1) : stage.freeFrom;
-  return stage.freeEnd - from >= LONG_FREE && (!stage.morning || from < NOON);
-}
-
-/** The flag with which the next stage begins; −1 where a half of the day ended without its half-hour. */
-export function keptAfter(model: Model, stage: number, kept: number): number {
-  const { morning, keeps } = model.stages[stage]!;
-  if (model.stages[stage + 1]?.morning === morning) return keeps ? 1 : kept;
-  return (morning ? model.freeWanted.morning : model.freeWanted.afternoon) && !kept && !keeps ? -1 : 0;
-}
-
-/** An empty frame for bounds of this model. */
-export function relaxedOf(model: Model): Relaxed {
-  const { stages } = model;
-  const offers = stages.map((stage): Offers => {
-    const numbers = () => new Float64Array(stage.room + 1);
-    const whole = () => new Int32Array(stage.room + 1);
-    const slots = Array.from({ length: stage.most + 1 });
-    return {
-      lengths: [...new Set(stage.candidates.flatMap(({ lengths }) => lengths))].sort((a, b) => a - b),
-      any: numbers(),
-      anyIdea: whole(),
-      calm: numbers(),
-      calmIdea: whole(),
-      worth: slots.map(numbers),
-      last: slots.map(whole),
-      best: numbers(),
-      bestFree: numbers(),
-    };
-  });
-  return {
-    idea: new Float64Array(model.ideas.length),
-    screen: 0,
-    grownUp: 0,
-    offers,
-    closed: new Float64Array(stages.length),
-    filling: new Int32Array(stages.length),
-    ideaTotal: 0,
-    constant: 0,
-    rest: Array.from({ length: stages.length + 1 }, () => new Float64Array((model.cap + 1) * 2)),
-    memo: stages.map(() => new Map()),
-  };
-}
-
-/** What one placement is worth at prices, beside the cost of its place in the window. */
-export function netWorth(model: Model, relaxed: Relaxed, idea: number, base: number, units: number): number {
-  const perUnit = (model.screen[idea] ? relaxed.screen : 0) + (model.grownUp[idea] ? relaxed.grownUp : 0);
-  return base - relaxed.idea[idea]! + (model.terms.minutes ? units >> 1 : 0) - perUnit * units;
-}
-
-function fillOffers(model: Model, relaxed: Relaxed, s: number): void {
+function solveOpen(board: Board, s: number, byKind: Int32Array): void {
+  const { model, once, each } = board;
   const stage = model.stages[s]!;
-  const { any, calm, anyIdea, calmIdea } = relaxed.offers[s]!;
-  any.fill(IMPOSSIBLE);
-  calm.fill(IMPOSSIBLE);
-  for (const { idea, base, lengths } of stage.candidates) {
-    const isCalm = model.ideas[idea]!.energy === 1;
-    for (const units of lengths) {
-      const worth = netWorth(model, relaxed, idea, base, units);
-      if (worth > any[units]!) {
-        any[units] = worth;
-        anyIdea[units] = idea;
-      }
-      if (isCalm && worth > calm[units]!) {
-        calm[units] = worth;
-        calmIdea[units] = idea;
-      }
+  const here = board.open[s]!;
+  const {
+    sortBest,
+    sortPut,
+    putIdea,
+    putSort,
+    putWorth,
+    sortUnits,
+    sortKind,
+    sortCost,
+    alive,
+    kinds,
+    then,
+    reached,
+    ends,
+  } = here;
+  for (const g of alive) sortBest[g] = NEVER;
+  for (let p = 0; p < putIdea.length; p++) {
+    const idea = putIdea[p]!;
+    const g = putSort[p]!;
+    const net = putWorth[p]! - once[idea]! - each[idea]! * sortUnits[g]!;
+    if (net > sortBest[g]!) {
+      sortBest[g] = net;
+      sortPut[g] = p;
     }
   }
-}
-
-const listAt = (stage: Stage, offers: Offers, count: number, used: number) =>
-  stage.from + GRID * (used + count) <= stage.settleUntil ? offers.calm : offers.any;
-
-function solveOpen(model: Model, relaxed: Relaxed, s: number): void {
-  const stage = model.stages[s]!;
-  const offers = relaxed.offers[s]!;
-  fillOffers(model, relaxed, s);
-  const { worth, last, best, bestFree, lengths } = offers;
-  for (const row of worth) row.fill(IMPOSSIBLE);
-  best.fill(IMPOSSIBLE);
-  bestFree.fill(IMPOSSIBLE);
-  worth[0]![0] = 0;
-  for (let count = 0; count <= stage.most; count++) {
-    const row = worth[count]!;
-    const cost = count ? NOT_FIRST : stage.firstCost;
-    for (let used = count; used <= stage.room; used++) {
-      const value = row[used]!;
-      if (value <= IMPOSSIBLE / 2) continue;
-      const ended = count ? value : -stage.emptyCost;
-      if (ended > best[used]!) best[used] = ended;
-      if (ended > bestFree[used]! && staysFree(stage, count, used)) bestFree[used] = ended;
-      if (count === stage.most) continue;
-      const list = listAt(stage, offers, count, used);
-      const next = worth[count + 1]!;
-      for (const units of lengths) {
-        const to = used + units;
-        if (to + count > stage.room) break;
-        const sum = value + list[units]! - cost;
-        if (sum > next[to]!) {
-          next[to] = sum;
-          last[count + 1]![to] = units;
+  const { room, most } = stage;
+  const width = room + 2;
+  const same = model.terms.day ? SAME_KIND * POINT : 0;
+  const least = keptAtStart(model, s);
+  const notFirst = NOT_FIRST * POINT;
+  // what comes after the last placement of a stage does not depend on how many stand there: it is kept under nought
+  for (let place = 2; place < width; place++) {
+    if (!ends[place]) continue;
+    const end = stage.from + GRID * (place - 1);
+    const near = isNear(model, s + 1, end);
+    for (let kept = least; kept <= 1; kept++) {
+      const to = place * 2 * K + kept * K;
+      const after = board.after[2 * s + (kept || freeAt(stage, place))]!;
+      const at = 2 * s + 2 + after;
+      const most = after < 0 ? NEVER : board.far[at]!;
+      for (let n = 0; n < kinds.length; n++) then[to + kinds[n]!] = most;
+      if (!near || after < 0) continue;
+      if (board.first[at]! === most) {
+        const kind = board.firstKind[at]!;
+        then[to + kind] = restFrom(board, s + 1, after, kind, end);
+      } else for (const kind of kinds) then[to + kind] = restFrom(board, s + 1, after, kind, end);
+    }
+  }
+  for (let count = most - 1; count >= 1; count--)
+    for (let place = room + 1; place >= 2; place--) {
+      if (!reached[count * width + place]) continue;
+      for (let kept = least; kept <= 1; kept++) {
+        let [top, second, topKind] = [NEVER, NEVER, NO_KIND];
+        const next = thenAt(width, count + 1 === most ? 0 : count + 1, place + 1, kept);
+        for (let n = 0; n < alive.length; n++) {
+          const g = alive[n]!;
+          const cost = sortCost[g * width + place]!;
+          if (cost < 0) continue;
+          const kind = sortKind[g]!;
+          const more = sortBest[g]! - cost + then[next + sortUnits[g]! * 2 * K + kind]!;
+          if (more <= second) continue;
+          if (kind === topKind) {
+            if (more > top) top = more;
+          } else if (more > top) {
+            second = top;
+            top = more;
+            topKind = kind;
+          } else second = more;
+        }
+        const to = thenAt(width, count, place, kept);
+        const stop = thenAt(width, 0, place, kept);
+        top -= notFirst;
+        second -= notFirst;
+        const again = Math.max(top - same, second);
+        for (let n = 0; n < kinds.length; n++) {
+          const kind = kinds[n]!;
+          const more = kind === topKind ? again : top;
+          const none = then[stop + kind]!;
+          then[to + kind] = more > none ? more : none;
         }
       }
     }
-  }
-  combine(model, relaxed, s);
-}
-
-function combine(model: Model, relaxed: Relaxed, s: number): void {
-  const { best, bestFree } = relaxed.offers[s]!;
-  const rest = relaxed.rest[s]!;
-  const next = relaxed.rest[s + 1]!;
-  const [bare, kept] = [keptAfter(model, s, 0), keptAfter(model, s, 1)];
-  rest.fill(IMPOSSIBLE);
-  for (let used = 0; used < best.length && used <= model.cap; used++) {
-    const all = best[used]!;
-    if (all <= IMPOSSIBLE / 2) continue;
-    const free = bestFree[used]!;
-    for (let left = used; left <= model.cap; left++) {
-      const then = (left - used) * 2;
-      const whenKept = next[then + kept]!;
-      if (all + whenKept > rest[left * 2 + 1]!) rest[left * 2 + 1] = all + whenKept;
-      if (free + whenKept > rest[left * 2]!) rest[left * 2] = free + whenKept;
-      if (bare >= 0 && all + next[then + bare]! > rest[left * 2]!) rest[left * 2] = all + next[then + bare]!;
+  for (let kept = least; kept <= 1; kept++) {
+    byKind.fill(NEVER);
+    if (most > 0) {
+      const next = thenAt(width, most === 1 ? 0 : 1, 1, kept);
+      for (const g of alive) {
+        const cost = sortCost[g * width]!;
+        if (cost < 0) continue;
+        const kind = sortKind[g]!;
+        const worth =
+          sortBest[g]! - cost - stage.firstCost * POINT + then[next + sortUnits[g]! * 2 * K + kind]!;
+        if (worth > byKind[kind]!) byKind[kind] = worth;
+      }
     }
+    beginAt(board, s, kept, byKind);
   }
 }
 
-function solveClosed(model: Model, relaxed: Relaxed, s: number): void {
-  const { fillings, emptyCost } = model.stages[s]!;
-  let best = -emptyCost;
-  let choice = -1;
-  for (let f = 0; f < fillings.length; f++) {
-    const { ideas, units, worth } = fillings[f]!;
-    let net = worth;
-    for (let i = 0; i < ideas.length; i++) {
-      const idea = ideas[i]!;
-      net -= relaxed.idea[idea]! + (model.grownUp[idea] ? relaxed.grownUp * units[i]! : 0);
+function solveClosed(board: Board, s: number, byKind: Int32Array): void {
+  const { model, once } = board;
+  const here = board.closed[s]!;
+  const grownUp = board.price[model.ideas.length + GROWN_UP]!;
+  for (let f = 0; f < here.net.length; f++) {
+    const two = here.two[f]!;
+    here.net[f] =
+      here.worth[f]! - once[here.one[f]!]! - (two < 0 ? 0 : once[two]!) - here.grownUp[f]! * grownUp;
+  }
+  const rests: number[] = [];
+  for (let kept = keptAtStart(model, s); kept <= 1; kept++) {
+    byKind.fill(NEVER);
+    const after = board.after[2 * s + kept]!;
+    for (let kind = 0; kind < K; kind++) rests[kind] = restFrom(board, s + 1, after, kind, here.end);
+    for (let f = 0; f < here.net.length; f++) {
+      const first = model.kind[here.one[f]!]!;
+      const last = here.two[f]! < 0 ? first : model.kind[here.two[f]!]!;
+      const worth = here.net[f]! + rests[last]!;
+      if (worth > byKind[first]!) byKind[first] = worth;
     }
-    if (net > best) {
-      best = net;
-      choice = f;
-    }
-  }
-  relaxed.closed[s] = best;
-  relaxed.filling[s] = choice;
-  const [rest, next] = [relaxed.rest[s]!, relaxed.rest[s + 1]!];
-  for (let kept = 0; kept < 2; kept++) {
-    const after = keptAfter(model, s, kept);
-    for (let left = 0; left <= model.cap; left++)
-      rest[left * 2 + kept] = after < 0 ? IMPOSSIBLE : relaxed.closed[s]! + next[left * 2 + after]!;
+    beginAt(board, s, kept, byKind);
   }
 }
 
-/** The budget on the grid, with the part of a step that costs nothing yet. */
-export const freeBudget = ({ budget }: Model) => GRID * Math.ceil(budget / GRID) + GROWN_UP_STEP - GRID;
-
-/** Solves the day at the prices in `relaxed`, from its end to its beginning, and gives the bound. */
-export function solveRelaxed(model: Model, relaxed: Relaxed): number {
-  const { stages } = model;
-  for (const memo of relaxed.memo) memo.clear();
-  for (let s = stages.length - 1; s >= 0; s--)
-    if (stages[s]!.open) solveOpen(model, relaxed, s);
-    else solveClosed(model, relaxed, s);
-  let total = 0;
-  for (let i = 0; i < relaxed.idea.length; i++) total += relaxed.idea[i]!;
-  relaxed.ideaTotal = total;
-  relaxed.constant = relaxed.screen * model.screenCap + (relaxed.grownUp * freeBudget(model)) / GRID;
-  return relaxed.rest[0]![model.cap * 2]! + total + relaxed.constant;
+/** What supplies and families bring at prices: the part of a bound that lies in no stage. */
+export function beside({ model, price, supply, possible }: Board): number {
+  let sum = 0;
+  const n = model.ideas.length + FAMILIES_AT;
+  for (let i = 0; i < n; i++) sum += price[i]! * supply[i]!;
+  for (let f = 0; f < FAMILY_COUNT; f++) if ((possible >> f) & 1) sum += FAMILY * POINT + price[n + f]!;
+  return sum;
 }
 
-/** What a stage begun with so many placements, and all after it, can still bring at prices. */
-export function completion(
-  model: Model,
-  relaxed: Relaxed,
-  s: number,
-  count: number,
-  used: number,
-  left: number,
-  kept: number,
-): number {
-  const stage = model.stages[s]!;
-  const key = (((count * 64 + used) * 256 + left) << 1) | kept;
-  const known = relaxed.memo[s]!.get(key);
-  if (known !== undefined) return known;
-  const after = keptAfter(model, s, kept || staysFree(stage, count, used) ? 1 : 0);
-  let best =
-    after < 0 ? IMPOSSIBLE : (count ? 0 : -stage.emptyCost) + relaxed.rest[s + 1]![left * 2 + after]!;
-  if (count < stage.most) {
-    const offers = relaxed.offers[s]!;
-    const list = listAt(stage, offers, count, used);
-    const cost = count ? NOT_FIRST : stage.firstCost;
-    for (const units of offers.lengths) {
-      if (used + units + count > stage.room || units > left) break;
-      if (list[units]! <= IMPOSSIBLE / 2) continue;
-      const then = completion(model, relaxed, s, count + 1, used + units, left - units, kept);
-      if (list[units]! - cost + then > best) best = list[units]! - cost + then;
-    }
+/** Solves the day at the prices on the board, from its end to its beginning, and gives the bound in grains. */
+export function solveAt(board: Board): number {
+  const { model, price, once, each } = board;
+  const n = model.ideas.length;
+  for (let i = 0; i < n; i++) {
+    once[i] = price[i]! + price[n + FAMILIES_AT + model.familyAt[i]!]!;
+    each[i] =
+      price[n + PLAY]! +
+      (model.screen[i] ? price[n + SCREEN]! : 0) +
+      (model.grownUp[i] ? price[n + GROWN_UP]! : 0);
   }
-  relaxed.memo[s]!.set(key, best);
-  return best;
+  const byKind = new Int32Array(K);
+  for (let s = model.stages.length - 1; s >= 0; s--)
+    if (model.stages[s]!.open) solveOpen(board, s, byKind);
+    else solveClosed(board, s, byKind);
+  return board.far[keptAtStart(model, 0)]! + beside(board);
 }
 
-/** One place of a relaxed day: a stage, a length, whether it comes first there and whether only calm things may. */
-export interface Slot {
-  stage: number;
-  units: number;
-  first: boolean;
-  calm: boolean;
-  idea: number;
-}
-
-/** The places that the best day at these prices fills, in order of time, an idea as often as it likes. */
-export function slotsOf(model: Model, relaxed: Relaxed): Slot[] {
-  const slots: Slot[] = [];
-  let left = model.cap;
-  let kept = 0;
-  model.stages.forEach((stage, s) => {
-    if (!stage.open) {
-      const filling = stage.fillings[relaxed.filling[s]!];
-      filling?.ideas.forEach((idea, i) =>
-        slots.push({ stage: s, units: filling.units[i]!, first: i === 0, calm: false, idea }),
-      );
+/** Goes through the best day at these prices, in which an idea may stand as often as it likes. */
+export function walk(board: Board, see: (stage: number, idea: number, units: number) => void): void {
+  const { model } = board;
+  const same = model.terms.day ? SAME_KIND * POINT : 0;
+  let kept = keptAtStart(model, 0);
+  let [kind, end] = [NO_KIND, 0];
+  for (let s = 0; s < model.stages.length; s++) {
+    const stage = model.stages[s]!;
+    let last = kind !== NO_KIND && isNear(model, s, end) ? kind : NO_KIND;
+    let after = board.afterEmpty[2 * s + kept]!;
+    let best = restFrom(board, s + 1, after, kind, end) - stage.emptyCost * POINT;
+    const here = board.open[s];
+    if (here) {
+      const width = stage.room + 2;
+      let place = 0;
+      for (let count = 0; count < stage.most; count++) {
+        let step = -1;
+        const cost = (count ? NOT_FIRST : stage.firstCost) * POINT;
+        const next = thenAt(width, count + 1 === stage.most ? 0 : count + 1, place + 1, kept);
+        for (const g of here.alive) {
+          const loss = here.sortCost[g * width + place]!;
+          if (loss < 0) continue;
+          const sort = here.sortKind[g]!;
+          const worth =
+            here.sortBest[g]! -
+            loss -
+            cost -
+            (sort === last ? same : 0) +
+            here.then[next + here.sortUnits[g]! * 2 * K + sort]!;
+          if (worth <= best) continue;
+          best = worth;
+          step = g;
+        }
+        if (step < 0) break;
+        see(s, here.putIdea[here.sortPut[step]!]!, here.sortUnits[step]!);
+        place += here.sortUnits[step]! + 1;
+        last = kind = here.sortKind[step]!;
+        end = stage.from + GRID * (place - 1);
+        after = board.after[2 * s + keptAt(board, s, place, kept)]!;
+        best = restFrom(board, s + 1, after, kind, end);
+      }
     } else {
-      const [count, used] = bestEnd(model, relaxed, s, left, kept);
-      const offers = relaxed.offers[s]!;
-      const here: Slot[] = [];
-      for (let n = count - 1, at = used; n >= 0; n--) {
-        const units = offers.last[n + 1]![at]!;
-        at -= units;
-        const calm = listAt(stage, offers, n, at) === offers.calm;
-        const idea = (calm ? offers.calmIdea : offers.anyIdea)[units]!;
-        here.unshift({ stage: s, units, first: n === 0 && !stage.firstCost, calm, idea });
+      const moment = board.closed[s]!;
+      const filled = board.after[2 * s + kept]!;
+      let step = -1;
+      for (let f = 0; f < moment.net.length; f++) {
+        const first = model.kind[moment.one[f]!]!;
+        const lastKind = moment.two[f]! < 0 ? first : model.kind[moment.two[f]!]!;
+        const worth =
+          moment.net[f]! + restFrom(board, s + 1, filled, lastKind, moment.end) - (first === last ? same : 0);
+        if (worth <= best) continue;
+        best = worth;
+        step = f;
       }
-      slots.push(...here);
-      left -= used;
-      if (staysFree(stage, count, used)) kept = 1;
-    }
-    kept = Math.max(0, keptAfter(model, s, kept));
-  });
-  return slots;
-}
-
-function bestEnd(model: Model, relaxed: Relaxed, s: number, left: number, kept: number): [number, number] {
-  const stage = model.stages[s]!;
-  const { worth } = relaxed.offers[s]!;
-  let best = IMPOSSIBLE;
-  let end: [number, number] = [0, 0];
-  for (let count = 0; count <= stage.most; count++)
-    for (let used = count; used <= Math.min(stage.room, left); used++) {
-      const value = worth[count]![used]!;
-      if (value <= IMPOSSIBLE / 2) continue;
-      const after = keptAfter(model, s, kept || staysFree(stage, count, used) ? 1 : 0);
-      if (after < 0) continue;
-      const sum = (count ? value : -stage.emptyCost) + relaxed.rest[s + 1]![(left - used) * 2 + after]!;
-      if (sum > best) {
-        best = sum;
-        end = [count, used];
+      if (step >= 0) {
+        const { ideas, units } = stage.fillings[moment.at[step]!]!;
+        ideas.forEach((idea, n) => see(s, idea, units[n]!));
+        kind = model.kind[ideas[ideas.length - 1]!]!;
+        end = moment.end;
+        after = filled;
       }
     }
-  return end;
-}
-
-function usesOf(model: Model, slots: readonly Slot[], uses: Int32Array): { screen: number; grownUp: number } {
-  uses.fill(0);
-  const use = { screen: 0, grownUp: 0 };
-  for (const { stage, units, idea } of slots) {
-    uses[idea]!++;
-    if (model.stages[stage]!.open && model.screen[idea]) use.screen += units;
-    if (model.grownUp[idea]) use.grownUp += units;
+    kept = Math.max(0, after);
   }
-  return use;
-}
-
-/** Steps of the prices between two drafts of a plan. */
-const EVERY = 10;
-/** How much of the last direction goes into the next: without it the walk zigzags and stops a point too high. */
-const MOMENTUM = 0.8;
-/** How far below the best bound the walk aims; how long it may go without a better one before its steps shrink. */
-const AIM = 6;
-const PATIENCE = 12;
-const SHRINK = 0.75;
-/** Minutes weigh far less than ideas, so their prices move in steps shortened alike. */
-const SCREEN_SCALE = 4;
-const GROWN_UP_SCALE = 8;
-
-/**
- * Moves the prices step by step towards the lowest bound and leaves the best ones in `relaxed`, solved.
- *
- * Shape: every few steps `onSlots` gets the places of the relaxed day and answers with the score of the best plan known
- * so far; the walk ends where the bound meets it.
- * Source: subgradient steps with a deflected direction (Camerini, Fratta and Maffioli 1975), from memory; any prices of
- * zero or more give a true bound.
- */
-export function improvePrices(
-  model: Model,
-  relaxed: Relaxed,
-  steps: number,
-  extra: number,
-  onSlots: (slots: readonly Slot[]) => number,
-): number {
-  const count = model.ideas.length;
-  const uses = new Int32Array(count);
-  const direction = new Float64Array(count + 2);
-  const best = { idea: relaxed.idea.slice(), screen: relaxed.screen, grownUp: relaxed.grownUp };
-  const dearest = model.terms.day ? GRID / GROWN_UP_STEP : 0;
-  let good = -Infinity;
-  let bound = Infinity;
-  let size = 1;
-  let since = 0;
-  for (let step = 1; step <= steps && size > 0.003; step++) {
-    const value = solveRelaxed(model, relaxed) + extra;
-    if (value < bound - 1e-3) {
-      [bound, since] = [value, 0];
-      best.idea.set(relaxed.idea);
-      [best.screen, best.grownUp] = [relaxed.screen, relaxed.grownUp];
-    } else if (++since >= PATIENCE) {
-      since = 0;
-      size *= SHRINK;
-    }
-    const slots = slotsOf(model, relaxed);
-    if (step % EVERY === 0) good = Math.max(good, onSlots(slots));
-    if (Math.floor(bound + 1e-6) <= good) break;
-    const use = usesOf(model, slots, uses);
-    let length = 0;
-    const turn = (at: number, over: number, price: number, most: number) => {
-      const next = MOMENTUM * direction[at]! + over;
-      // a price at its end does not push against it
-      direction[at] = (price <= 0 && next < 0) || (price >= most && next > 0) ? 0 : next;
-      length += direction[at]! * direction[at]!;
-    };
-    for (let i = 0; i < count; i++) turn(i, uses[i]! - 1, relaxed.idea[i]!, Infinity);
-    turn(count, (use.screen - model.screenCap) / SCREEN_SCALE, relaxed.screen, Infinity);
-    turn(count + 1, (use.grownUp - freeBudget(model) / GRID) / GROWN_UP_SCALE, relaxed.grownUp, dearest);
-    if (length < 1e-12) break;
-    const stride = (size * (value - bound + AIM)) / length;
-    for (let i = 0; i < count; i++) relaxed.idea[i] = Math.max(0, relaxed.idea[i]! + stride * direction[i]!);
-    relaxed.screen = Math.max(0, relaxed.screen + (stride * direction[count]!) / SCREEN_SCALE);
-    const grownUp = relaxed.grownUp + (stride * direction[count + 1]!) / GROWN_UP_SCALE;
-    relaxed.grownUp = Math.min(dearest, Math.max(0, grownUp));
-  }
-  relaxed.idea.set(best.idea);
-  [relaxed.screen, relaxed.grownUp] = [best.screen, best.grownUp];
-  return solveRelaxed(model, relaxed) + extra;
 }

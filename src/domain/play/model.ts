@@ -21,8 +21,10 @@ import {
   baseOf,
   fixedStarts,
   LONG_WINDOW,
+  MESS_BEFORE,
   messyBefore,
   NOT_FIRST,
+  SAME_KIND,
   weightOf,
 } from './objective.ts';
 import {
@@ -47,6 +49,8 @@ export interface Filling {
   ideas: readonly number[];
   units: readonly number[];
   worth: number;
+  /** Points lost to one kind after itself and to mess before an event. */
+  lost?: number;
 }
 export interface Stage {
   window: number;
@@ -57,8 +61,6 @@ export interface Stage {
   freeFrom: number;
   freeEnd: number;
   morning: boolean;
-  /** A half-hour stays free in it, whatever else is planned. */
-  keeps: boolean;
   /** Units between two placements. */
   gap: 0 | 1;
   open: boolean;
@@ -75,6 +77,7 @@ export interface Model {
   stages: readonly Stage[];
   /** Per idea: kind, bit of its family, grown-up needed, counted screen, latest end. */
   kind: readonly number[];
+  familyAt: readonly number[];
   family: readonly number[];
   grownUp: readonly boolean[];
   screen: readonly boolean[];
@@ -98,8 +101,6 @@ export const STAYS = 1 / 64;
 
 /** Loses against every real filling, so that a moment stays empty only where nothing is left for it. */
 export const EMPTY_MOMENT = 1000;
-
-const sum = (values: readonly number[]) => values.reduce((all, value) => all + value, 0);
 
 /** From the shortest on, full tens only: five more minutes give no point. */
 function usefulLengths([low, high]: [number, number], room: number, terms: Terms): number[] {
@@ -275,11 +276,26 @@ export function modelOf(problem: DayProblem, stay: readonly Placement[] = []): M
         stage.freeEnd - stage.freeFrom >= LONG_FREE &&
         (!morning || stage.freeFrom < NOON),
     );
+  const starts = fixedStarts(problem);
+  if (terms.day)
+    for (const { open, from, fillings } of stages)
+      for (const filling of open ? [] : fillings) {
+        let [at, lost] = [from, 0];
+        filling.ideas.forEach((idea, n) => {
+          at += filling.units[n]! * GRID;
+          if (messyBefore(starts, ideas[idea]!, at)) lost += 1;
+          if (n && ideas[filling.ideas[n - 1]!]!.kind === ideas[idea]!.kind) lost += SAME_KIND;
+        });
+        filling.lost = lost;
+      }
+  const families = [...new Set(Object.values(FAMILIES))];
+  const familyAt = ideas.map(({ kind }) => families.indexOf(FAMILIES[kind]));
   return {
     ideas,
     stages,
     kind: ideas.map(({ kind }) => KINDS.indexOf(kind)),
-    family: ideas.map(({ kind }) => 1 << [...new Set(Object.values(FAMILIES))].indexOf(FAMILIES[kind])),
+    familyAt,
+    family: familyAt.map((at) => 1 << at),
     grownUp: ideas.map((idea) => needsGrownUp(idea, child.ageMonths)),
     screen: ideas.map(({ screen }) => screen === 'yes'),
     latest: ideas.map((idea) => latestEnd(problem, idea)),
@@ -289,7 +305,7 @@ export function modelOf(problem: DayProblem, stay: readonly Placement[] = []): M
     budget: problem.limits.grownUpMinutes,
     freeWanted: { morning: canStayFree(true), afternoon: canStayFree(false) },
     terms,
-    starts: fixedStarts(problem),
+    starts,
     left,
   };
 }
@@ -326,7 +342,6 @@ function closed(window: number, from: number, morning: boolean): Stage {
     freeFrom: from,
     freeEnd: from,
     morning,
-    keeps: false,
     gap: 0,
     open: false,
     most: 0,
@@ -338,8 +353,6 @@ function closed(window: number, from: number, morning: boolean): Stage {
   };
 }
 
-/** Whether something messy of this idea, over by then, is too close to what comes next. */
-export const isMessy = (model: Model, idea: number, end: number) =>
-  model.terms.day && messyBefore(model.starts, model.ideas[idea]!, end);
-
-export const totalUnits = (filling: Filling) => sum(filling.units);
+/** Something messy that ends then ends too shortly before an event. */
+export const messyAt = ({ terms, starts }: Model, end: number) =>
+  terms.day && starts.some((start) => start >= end && start - end < MESS_BEFORE);

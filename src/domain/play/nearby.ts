@@ -1,112 +1,79 @@
 /**
- * Better plans near a good one: a few stages are emptied and planned anew, exactly, while the rest of the day stays as it
- * is.
+ * Better plans near a good one: a few stages are planned anew, while in the others every idea stays where it is, though it
+ * may last shorter or longer.
  */
-import { relaxedOf, solveRelaxed, staysFree, type Relaxed } from './bound.ts';
-import type { Filling, Model, Stage } from './model.ts';
-import { NOT_FIRST } from './objective.ts';
-import type { Draft, Put, Worths } from './polish.ts';
+import { leave, POINT, type Board } from './board.ts';
+import { solveAt } from './bound.ts';
+import { narrow } from './narrow.ts';
 import { search, type Step } from './search.ts';
 
-const unitsOf = (puts: readonly Put[]) => puts.reduce((sum, { units }) => sum + units, 0);
+/** Parts of plans side by side, and what a try counts for beside them. */
+const WIDTH = 20;
+const TRY_NODES = 10;
 
-/** A stage in which everything stays as the draft has it. */
-function standing(model: Model, worths: Worths, s: number, puts: readonly Put[]): Stage {
-  const stage = model.stages[s]!;
-  if (!stage.open) {
-    const same = ({ ideas, units }: Filling) =>
-      ideas.length === puts.length && puts.every((put, n) => put.idea === ideas[n] && put.units === units[n]);
-    return { ...stage, fillings: stage.fillings.filter(same) };
-  }
-  let worth = puts.length ? 0 : -stage.emptyCost;
-  puts.forEach(({ idea, units }, n) => {
-    worth += worths.base[s]![idea]!;
-    worth += (model.terms.minutes ? units >> 1 : 0) - (n ? NOT_FIRST : stage.firstCost);
-  });
-  const filling: Filling = {
-    ideas: puts.map(({ idea }) => idea),
-    units: puts.map(({ units }) => units),
-    worth,
-  };
-  const keeps = staysFree(stage, puts.length, unitsOf(puts));
-  return { ...stage, open: false, emptyCost: 0, keeps, candidates: [], fillings: [filling] };
+/** A plan and its worth in grains. */
+export interface Draft {
+  steps: readonly Step[];
+  score: number;
 }
 
-/** The model in which only `free` stages can change. */
-function around(model: Model, worths: Worths, draft: Draft, free: ReadonlySet<number>): Model {
-  const taken = new Uint8Array(model.ideas.length);
-  const left = [...model.left];
-  let { cap, screenCap } = model;
-  draft.forEach((puts, s) => {
-    if (free.has(s)) return;
-    for (const { idea, units } of puts) {
-      taken[idea] = 1;
-      if (!model.stages[s]!.open) continue;
-      cap -= units;
-      left[model.stages[s]!.window]!--;
-      if (model.screen[idea]) screenCap -= units;
-    }
-  });
-  const stages = model.stages.map((stage, s): Stage => {
-    if (!free.has(s)) return standing(model, worths, s, draft[s]!);
-    return {
-      ...stage,
-      candidates: stage.candidates.filter(({ idea }) => !taken[idea]),
-      fillings: stage.fillings.filter(({ ideas }) => !ideas.some((idea) => taken[idea])),
-    };
-  });
-  return { ...model, stages, cap, screenCap, left, twin: model.twin.map(() => -1) };
-}
-
-function draftOf(model: Model, steps: readonly Step[]): Draft {
-  const draft: Draft = model.stages.map(() => []);
-  for (const { stage, idea, units } of steps) draft[stage]!.push({ idea, units });
-  return draft;
-}
-
-/** Stages to empty together: neighbours first, then further and further apart. */
-function* groupsOf(stages: number): Generator<ReadonlySet<number>> {
+/** Stages to plan anew together: three, neighbours first and then further apart; then two pairs of neighbours. */
+function groupsOf(stages: number): number[][] {
+  const groups: number[][] = [];
   for (let apart = 1; apart * 2 < stages; apart++)
     for (let first = 0; first + 2 * apart < stages; first++)
-      yield new Set([first, first + apart, first + 2 * apart]);
+      groups.push([first, first + apart, first + 2 * apart]);
+  for (let one = 0; one + 1 < stages; one++)
+    for (let two = one + 2; two + 1 < stages; two++) groups.push([one, one + 1, two, two + 1]);
+  return groups;
 }
 
 /**
- * Empties three stages at a time and plans them anew until no group gives more, the goal is met or the nodes are spent.
+ * Plans a few stages at a time anew, until no few of them give a point more or the nodes are spent.
  *
- * Shape: a draft that breaks no rule and its worth -> a better one, or the same; `nodes` spent.
+ * Shape: a plan and `enough`, a worth in grains that ends it -> a better plan, or the same. The board must be solved; it is
+ * given back as it was, but for what its prices solve.
  */
 export function improveNearby(
-  model: Model,
-  relaxed: Relaxed,
-  worths: Worths,
-  start: { draft: Draft; worth: number },
-  goal: number,
+  board: Board,
+  start: Draft,
+  enough: number,
   nodes: number,
-): { draft: Draft; worth: number; nodes: number } {
-  let { draft, worth } = start;
+): Draft & { nodes: number } {
+  const { model } = board;
+  const [open, closed] = [board.open.slice(), board.closed.slice()];
+  const groups = groupsOf(model.stages.length);
+  let { steps, score } = start;
+  let standing: [Board['open'], Board['closed']] | undefined;
   let spent = 0;
-  // after a success the same group is worth nothing, the others are
-  for (let quiet = false; !quiet && worth < goal && spent < nodes;) {
-    quiet = true;
-    for (const free of groupsOf(model.stages.length)) {
-      if (worth >= goal || spent >= nodes) break;
-      const part = around(model, worths, draft, free);
-      const prices = relaxedOf(part);
-      prices.idea.set(relaxed.idea);
-      for (const [s, puts] of draft.entries())
-        if (!free.has(s)) for (const { idea } of puts) prices.idea[idea] = 0;
-      prices.screen = relaxed.screen;
-      prices.grownUp = relaxed.grownUp;
-      solveRelaxed(part, prices);
-      const found = search(part, prices, worth, NODES_EACH);
-      spent += found.nodes + 1;
-      if (!found.steps.length) continue;
-      draft = draftOf(model, found.steps);
-      worth = found.score;
-      quiet = false;
+  let quiet = 0;
+  for (let at = 0; quiet < groups.length && score < enough && spent < nodes; at = (at + 1) % groups.length) {
+    quiet++;
+    if (!standing) {
+      [board.open, board.closed] = [open.slice(), closed.slice()];
+      const here = model.stages.map(() => new Set<number>());
+      for (const { stage, idea } of steps) here[stage]!.add(idea);
+      here.forEach((ideas, s) => leave(board, s, (idea) => ideas.has(idea)));
+      standing = [board.open, board.closed];
     }
+    const group = groups[at]!;
+    const taken = new Set(steps.flatMap(({ stage, idea }) => (group.includes(stage) ? [] : [idea])));
+    [board.open, board.closed] = [standing[0].slice(), standing[1].slice()];
+    for (const s of group) {
+      [board.open[s], board.closed[s]] = [open[s], closed[s]];
+      leave(board, s, (idea) => !taken.has(idea));
+    }
+    const goal = score + POINT;
+    spent += TRY_NODES;
+    if (solveAt(board) < goal) continue;
+    narrow(board, goal);
+    const found = search(board, goal, WIDTH);
+    spent += found.nodes;
+    if (!found.steps) continue;
+    [steps, score] = [found.steps, found.score];
+    standing = undefined;
+    quiet = 0;
   }
-  return { draft, worth, nodes: spent };
+  [board.open, board.closed] = [open, closed];
+  return { steps, score, nodes: spent };
 }
-const NODES_EACH = 200;

@@ -61,7 +61,7 @@ export function planWith(
 ): Plan | Impossible {
   const { problem: usable, faults, refused } = vetted(problem);
   const model = modelOf(usable, stay);
-  const found = solve(model, effort, stay.length > 0);
+  const found = solve(model, effort);
   const placements = placementsOf(
     usable,
     model.ideas.map(({ id }) => id),

@@ -1,12 +1,13 @@
 /**
- * Branch and bound over the stages of a day in order of time. A branch ends where its bound promises nothing better than
- * the best plan known. A count of nodes stops it, never a clock.
+ * Plans grow side by side through the day, one placement at a time. One that promises too little at prices is dropped, and
+ * so is one that another with as much left to choose from already equals. Where too many are left the most promising stay:
+ * then a better plan may have been missed, and the answer says so. A count ends it, never a clock.
  */
-import { completion, freeBudget, keptAfter, staysFree, type Relaxed } from './bound.ts';
+import { rankedPuts, wantedFrom } from './ahead.ts';
+import { FAMILIES_AT, K, keptAt, keptAtStart, NEVER, NO_KIND, POINT, thenAt, type Board } from './board.ts';
+import { beside, isNear, restFrom } from './bound.ts';
 import { GRID } from './feasible.ts';
-import type { Filling, Model } from './model.ts';
-import { FAMILY, grownUpCost, NOT_FIRST } from './objective.ts';
-import { endingsAfter, isOrderOpen, leastLost, START, type Ending, type Item } from './order.ts';
+import { FAMILY, grownUpCost, NOT_FIRST, SAME_KIND } from './objective.ts';
 
 /** One placement of a plan. */
 export interface Step {
@@ -15,264 +16,351 @@ export interface Step {
   units: number;
   from: number;
 }
-export interface Outcome {
-  steps: readonly Step[];
+export interface Found {
+  /** The best plan worth enough. */
+  steps?: readonly Step[];
   score: number;
-  /** Nothing better than this was left unexplored. */
-  bound: number;
+  /** Nothing was left out for want of room: without a plan there is none. */
+  whole: boolean;
   nodes: number;
 }
-/** A way to go on: one more placement, a filled moment, or the end of a stage with how the day then stands. */
-interface Choice {
-  items: readonly Item[];
+
+/** A part of a plan, up to some place in a stage. */
+interface Part {
+  before: Part | undefined;
+  steps: readonly Step[];
+  /** Points so far, in grains, families and the grown-up's cost apart. */
   worth: number;
+  /** The same at prices: with what comes after it is a bound. */
+  priced: number;
   bound: number;
-  endings: readonly Ending[] | undefined;
+  count: number;
+  place: number;
+  kept: number;
+  kind: number;
+  end: number;
+  play: number;
+  screen: number;
+  grownUp: number;
+  met: number;
+  /** Placements that the window may still take. */
+  left: number;
+  used: Int32Array;
 }
 
-const EPSILON = 1e-6;
+/** The same part once more; written out, since a spread takes several times as long. */
+const copyOf = (part: Part, used: Int32Array): Part => ({
+  before: part.before,
+  steps: part.steps,
+  worth: part.worth,
+  priced: part.priced,
+  bound: part.bound,
+  count: part.count,
+  place: part.place,
+  kept: part.kept,
+  kind: part.kind,
+  end: part.end,
+  play: part.play,
+  screen: part.screen,
+  grownUp: part.grownUp,
+  met: part.met,
+  left: part.left,
+  used,
+});
+
+/** A part at the beginning of the next stage. */
+function begun(part: Part, kept: number, bound: number): Part {
+  part.kept = kept;
+  part.bound = bound;
+  part.count = part.place = 0;
+  return part;
+}
+
 export const bitsOf = (mask: number) => {
   let bits = 0;
   for (let rest = mask; rest; rest &= rest - 1) bits++;
   return bits;
 };
 
-/** Per stage the families that it or a later one could still meet. */
-function familiesFrom(model: Model): number[] {
-  const masks = [0];
-  for (const stage of [...model.stages].reverse()) {
-    let mask = masks[0]!;
-    for (const { idea } of stage.candidates) mask |= model.family[idea]!;
-    for (const { ideas } of stage.fillings) for (const idea of ideas) mask |= model.family[idea]!;
-    masks.unshift(mask);
-  }
-  return masks;
+/** A way to go on, before anything is written down for it. */
+interface Next {
+  bound: number;
+  from: Part;
+  /** A put, a filling, or −1 for the end of the stage. */
+  choice: number;
 }
 
-/** Points that the families can bring at most. */
-export const familyPoints = (model: Model) =>
-  model.terms.day ? FAMILY * bitsOf(familiesFrom(model)[0]!) : 0;
-
-/** The steps of a day whose stages all have their placements: back along the endings that lost least. */
-function stepsTo(model: Model, last: Ending, stages: readonly number[]): Step[] {
-  const steps: Step[] = [];
-  let ending: Ending | undefined = last;
-  for (let n = stages.length - 1; n >= 0 && ending; n--) {
-    const stage = model.stages[stages[n]!]!;
-    let at = stage.from;
-    const here: Step[] = [];
-    for (const { idea, units } of ending.order) {
-      here.push({ stage: stages[n]!, idea, units, from: at });
-      at += (units + stage.gap) * GRID;
+/** The most promising so many, in order; of equals the first. */
+class Shortlist {
+  list: Next[] = [];
+  least: number;
+  cut = false;
+  constructor(
+    goal: number,
+    private readonly width: number,
+  ) {
+    this.least = goal;
+  }
+  add(next: Next): void {
+    this.list.push(next);
+    if (this.list.length >= 4 * this.width + 64) this.sorted();
+  }
+  sorted(): readonly Next[] {
+    this.list.sort((a, b) => b.bound - a.bound);
+    if (this.list.length > this.width) {
+      this.list.length = this.width;
+      this.cut = true;
+      this.least = this.list[this.width - 1]!.bound + 1;
     }
-    steps.unshift(...here);
-    ending = ending.before;
+    return this.list;
   }
-  return steps;
 }
+
+const uses = ({ used }: Part, idea: number) => (used[idea >> 5]! >> (idea & 31)) & 1;
 
 /**
- * Looks for a plan worth more than `known`, guided by the prices in `relaxed`.
+ * Looks for the best plan worth at least `goal`, guided by the prices on the board, which are solved.
  *
- * Shape: `nodes` is the most branchings; with `firstOnly` it ends at the first better plan; `step` is the least difference
- * that counts, a whole point unless fractions are wanted.
+ * Shape: `goal` in grains; at most `width` parts of plans are kept side by side.
  */
-export function search(
-  model: Model,
-  relaxed: Relaxed,
-  known: number,
-  nodes: number,
-  firstOnly = false,
-  step = 1,
-): Outcome {
+export function search(board: Board, goal: number, width: number): Found {
+  const { model, price } = board;
   const { stages, terms } = model;
-  const families = familiesFrom(model);
-  const used = new Uint8Array(model.ideas.length);
-  const left = [...model.left];
-  /** Stages that hold something, in order: one ending was made for each. */
-  const filled: number[] = [];
-  let outcome: { steps: Step[]; score: number } = { steps: [], score: known };
+  const { masks: wanted, last, room } = wantedFrom(board);
+  const playPrice = price[model.ideas.length]!;
+  const words = wanted[0]!.length;
+  const same = terms.day ? SAME_KIND * POINT : 0;
+  const familyPrice = (idea: number) => price[model.ideas.length + FAMILIES_AT + model.familyAt[idea]!]!;
   let count = 0;
-  let open = -Infinity;
-  let done = false;
-
-  // what the placements so far add up to, order apart
-  let worth = 0;
-  let ideaPrices = relaxed.ideaTotal;
-  let screen = 0;
-  let grownUp = 0;
-  let met = 0;
-
-  const upper = (stage: number, rest: number, mask = 0) =>
-    worth +
-    rest +
-    ideaPrices +
-    relaxed.screen * (model.screenCap - screen) +
-    (relaxed.grownUp * (freeBudget(model) - grownUp)) / GRID +
-    (terms.day ? FAMILY * bitsOf(met | mask | families[stage]!) : 0);
-  // what fractions count is only asked for once whole points are settled
-  const hopeful = (bound: number) =>
-    Math.floor(bound / step + EPSILON) > Math.floor(outcome.score / step + EPSILON);
-  const allowed = (idea: number, also = -1) => {
+  let whole = true;
+  let parts: Part[] = [
+    {
+      before: undefined,
+      steps: [],
+      worth: 0,
+      priced: beside(board) - last[stages.length]!.reduce((sum, idea) => sum + price[idea]!, 0),
+      bound: 0,
+      count: 0,
+      place: 0,
+      kept: keptAtStart(model, 0),
+      kind: NO_KIND,
+      end: 0,
+      play: model.cap,
+      screen: model.screenCap,
+      grownUp: 0,
+      met: 0,
+      left: 0,
+      used: new Int32Array(words),
+    },
+  ];
+  const allowed = (part: Part, idea: number, also = -1) => {
+    if (uses(part, idea)) return false;
     const twin = model.twin[idea]!;
-    return !used[idea] && (twin < 0 || used[twin] === 1 || twin === also);
+    return twin < 0 || twin === also || uses(part, twin) === 1;
+  };
+  /** What it costs at prices that another idea of a family met already counts for nothing. */
+  const metAgain = (met: number, idea: number) =>
+    terms.day && met & model.family[idea]! ? familyPrice(idea) : 0;
+
+  /** What is left over when a stage ends: ideas that had their last chance in it, and play that nothing can hold. */
+  const leftOver = (part: Part, s: number, one = -1, two = -1) => {
+    let lost = 0;
+    for (const idea of last[s]!)
+      if (idea !== one && idea !== two && !uses(part, idea))
+        lost += board.forced[idea] ? -NEVER : price[idea]!;
+    return lost;
+  };
+  const idle = (part: Part, s: number) => playPrice * Math.max(0, part.play - room[s + 1]!);
+
+  /** Whether all that can follow `b` can follow `a`, and is worth as much. */
+  const covers = (a: Part, b: Part) => {
+    if (a.kept < b.kept || a.play < b.play || a.screen < b.screen || a.left < b.left) return false;
+    let worth = a.worth;
+    if (a.kind !== b.kind || a.end > b.end) worth -= same;
+    if (terms.day) {
+      worth -= FAMILY * POINT * bitsOf(b.met & ~a.met);
+      if (a.grownUp > b.grownUp) worth -= POINT * Math.ceil((a.grownUp - b.grownUp) / 15);
+    }
+    return worth >= b.worth;
+  };
+  /** Writes down the parts on a shortlist, those apart that another covers. */
+  const settle = (s: number, list: Shortlist, make: (next: Next) => Part): Part[] => {
+    const mask = wanted[s]!;
+    const byUse = new Map<number, Part[]>();
+    const kept: Part[] = [];
+    for (const next of list.sorted()) {
+      const part = make(next);
+      let hash = part.place;
+      for (let w = 0; w < words; w++) hash = (Math.imul(hash, 31) + (part.used[w]! & mask[w]!)) | 0;
+      const alike = byUse.get(hash);
+      const equal = (other: Part) => {
+        if (other.place !== part.place) return false;
+        for (let w = 0; w < words; w++) if ((other.used[w]! ^ part.used[w]!) & mask[w]!) return false;
+        return true;
+      };
+      if (alike?.some((other) => equal(other) && covers(other, part))) continue;
+      count++;
+      if (alike) alike.push(part);
+      else byUse.set(hash, [part]);
+      kept.push(part);
+    }
+    if (list.cut) whole = false;
+    return kept;
+  };
+  const withIdeas = (part: Part, s: number, ideas: readonly number[], units: readonly number[]): Part => {
+    const stage = stages[s]!;
+    const next = copyOf(part, part.used.slice());
+    next.before = part;
+    let from = stage.from + GRID * part.place;
+    next.steps = ideas.map((idea, n) => {
+      const step = { stage: s, idea, units: units[n]!, from };
+      from += GRID * units[n]!;
+      next.used[idea >> 5]! |= 1 << (idea & 31);
+      next.priced -= board.once[idea]! - metAgain(next.met, idea);
+      next.met |= model.family[idea]!;
+      if (model.grownUp[idea]) next.grownUp += GRID * units[n]!;
+      return step;
+    });
+    if (part.kind === model.kind[ideas[0]!] && (part.count > 0 || isNear(model, s, part.end))) {
+      next.worth -= same;
+      next.priced -= same;
+    }
+    next.kind = model.kind[ideas[ideas.length - 1]!]!;
+    next.end = from;
+    return next;
   };
 
-  function finish(endings: readonly Ending[]) {
-    const lost = leastLost(endings);
-    const day = terms.day ? FAMILY * bitsOf(met) - grownUpCost(grownUp, model.budget) : 0;
-    const score = worth - lost + day;
-    if (!hopeful(score)) return;
-    outcome = {
-      steps: stepsTo(
-        model,
-        endings.find((ending) => ending.lost === lost)!,
-        filled,
-      ),
-      score,
+  for (let s = 0; s < stages.length; s++) {
+    const stage = stages[s]!;
+    const here = board.open[s];
+    const ended = new Shortlist(goal, width);
+    const end = (part: Part) => {
+      const after = board.after[2 * s + (here ? keptAt(board, s, part.place, part.kept) : part.kept)]!;
+      if (after < 0) return;
+      const bound =
+        part.priced -
+        (part.count ? 0 : stage.emptyCost * POINT) +
+        restFrom(board, s + 1, after, part.kind, part.end) -
+        leftOver(part, s) -
+        idle(part, s);
+      if (bound >= ended.least) ended.add({ bound, from: part, choice: -1 });
     };
-    if (firstOnly) done = true;
-  }
-
-  /** Goes on with the choices one after the other, the most promising first. */
-  function branch(stage: number, choices: Choice[], goOn: (choice: Choice) => void) {
-    choices.sort((a, b) => b.bound - a.bound);
-    for (const choice of choices) {
-      if (done || !hopeful(choice.bound)) return;
-      if (count >= nodes) {
-        open = Math.max(open, choice.bound);
-        return;
+    if (here) {
+      const ranked = rankedPuts(board, s);
+      const rows = stage.room + 2;
+      const shared = s > 0 && stages[s - 1]!.window === stage.window;
+      for (const part of parts) if (!shared) part.left = model.left[stage.window]!;
+      let grown = parts;
+      for (let n = 0; n <= stage.most && grown.length; n++) {
+        for (const part of grown) end(part);
+        if (n === stage.most) break;
+        const list = new Shortlist(goal, width);
+        const cost = (n ? NOT_FIRST : stage.firstCost) * POINT;
+        for (const part of grown) {
+          if (!part.left) continue;
+          const next = thenAt(rows, n + 1 === stage.most ? 0 : n + 1, part.place + 1, part.kept);
+          const follows = n > 0 || isNear(model, s, part.end) ? part.kind : NO_KIND;
+          for (const [g, puts, nets] of ranked) {
+            const loss = here.sortCost[g * rows + part.place]!;
+            const units = here.sortUnits[g]!;
+            if (loss < 0 || units > part.play) continue;
+            const kind = here.sortKind[g]!;
+            const bare =
+              part.priced -
+              cost -
+              loss -
+              (kind === follows ? same : 0) +
+              metAgain(part.met, here.putIdea[puts[0]!]!) +
+              here.then[next + units * 2 * K + kind]!;
+            for (let n = 0; n < puts.length; n++) {
+              const bound = bare + nets[n]!;
+              if (bound < list.least) break;
+              const idea = here.putIdea[puts[n]!]!;
+              if (!allowed(part, idea) || (model.screen[idea] && units > part.screen)) continue;
+              list.add({ bound, from: part, choice: puts[n]! });
+            }
+          }
+        }
+        grown = settle(s, list, ({ bound, from, choice }) => {
+          const idea = here.putIdea[choice]!;
+          const g = here.putSort[choice]!;
+          const units = here.sortUnits[g]!;
+          const part = withIdeas(from, s, [idea], [units]);
+          const gain = here.putWorth[choice]! - cost - here.sortCost[g * rows + from.place]!;
+          part.worth += gain;
+          part.priced += gain - board.each[idea]! * units;
+          part.bound = bound;
+          part.count++;
+          part.left--;
+          part.place += units + 1;
+          part.play -= units;
+          if (model.screen[idea]) part.screen -= units;
+          return part;
+        });
       }
-      count++;
-      const before = [worth, ideaPrices, screen, grownUp, met] as const;
-      worth += choice.worth;
-      for (const { idea, units } of choice.items) {
-        used[idea] = 1;
-        ideaPrices -= relaxed.idea[idea]!;
-        if (stages[stage]!.open && model.screen[idea]) screen += units;
-        if (model.grownUp[idea]) grownUp += units * GRID;
-        met |= model.family[idea]!;
+    } else {
+      const moment = board.closed[s]!;
+      const order = Array.from({ length: moment.net.length }, (_, f) => f).sort(
+        (a, b) => moment.net[b]! - moment.net[a]!,
+      );
+      for (const part of parts) {
+        end(part);
+        const after = board.after[2 * s + part.kept]!;
+        if (after < 0) continue;
+        const near = isNear(model, s, part.end) ? part.kind : NO_KIND;
+        const best = Math.max(...[0, 1].map((kept) => board.far[2 * s + 2 + kept]!));
+        for (const f of order) {
+          const net = part.priced + moment.net[f]!;
+          if (net + best < ended.least) break;
+          const [one, two] = [moment.one[f]!, moment.two[f]!];
+          const [first, lastKind] = [model.kind[one]!, model.kind[two < 0 ? one : two]!];
+          const again =
+            metAgain(part.met, one) + (two < 0 ? 0 : metAgain(part.met | model.family[one]!, two));
+          const bound =
+            net +
+            again -
+            (near === first ? same : 0) +
+            restFrom(board, s + 1, after, lastKind, moment.end) -
+            leftOver(part, s, one, two) -
+            idle(part, s);
+          if (bound < ended.least || !allowed(part, one) || (two >= 0 && !allowed(part, two, one))) continue;
+          ended.add({ bound, from: part, choice: f });
+        }
       }
-      goOn(choice);
-      for (const { idea } of choice.items) used[idea] = 0;
-      [worth, ideaPrices, screen, grownUp, met] = before;
     }
-  }
-
-  function visit(s: number, capLeft: number, kept: number, endings: readonly Ending[]): void {
-    const stage = stages[s];
-    if (!stage) finish(endings);
-    else if (stage.open) fill(s, [], 0, capLeft, kept, endings);
-    else close(s, capLeft, kept, endings);
-  }
-
-  function close(s: number, capLeft: number, kept: number, endings: readonly Ending[]) {
-    const stage = stages[s]!;
-    const after = keptAfter(model, s, kept);
-    if (after < 0) return;
-    const rest = relaxed.rest[s + 1]![capLeft * 2 + after]!;
-    const choices: Choice[] = [];
-    for (const filling of stage.fillings) {
-      const { ideas, units, worth: gain } = filling;
-      if (!ideas.every((idea, n) => allowed(idea, ideas[1 - n]))) continue;
-      const [prices, mask] = priceOf(filling);
-      const hope = upper(s + 1, rest + gain - prices, mask);
-      if (!hopeful(hope - leastLost(endings))) continue;
-      const items = ideas.map((idea, n) => ({ idea, units: units[n]! }));
-      const then = endingsAfter(model, stage, items, endings);
-      const bound = hope - leastLost(then);
-      if (hopeful(bound)) choices.push({ items, worth: gain, bound, endings: then });
-    }
-    const none = -stage.emptyCost;
-    const bound = upper(s + 1, rest + none) - leastLost(endings);
-    if (hopeful(bound)) choices.push({ items: [], worth: none, bound, endings });
-    branch(s, choices, ({ items, endings: then }) => {
-      if (items.length) filled.push(s);
-      visit(s + 1, capLeft, after, then!);
-      if (items.length) filled.pop();
+    parts = settle(s + 1, ended, ({ bound, from, choice }) => {
+      const kept = board.after[2 * s + (here ? keptAt(board, s, from.place, from.kept) : from.kept)]!;
+      if (choice < 0) {
+        const lost = from.count ? 0 : stage.emptyCost * POINT;
+        const priced = from.priced - lost - leftOver(from, s);
+        const part = copyOf(from, from.used);
+        part.worth -= lost;
+        part.priced = priced;
+        return begun(part, kept, bound);
+      }
+      const filling = stage.fillings[board.closed[s]!.at[choice]!]!;
+      const part = withIdeas(from, s, filling.ideas, filling.units);
+      const gain = board.closed[s]!.worth[choice]!;
+      const grownUp = board.price[model.ideas.length + 2]!;
+      part.worth += gain;
+      part.priced += gain - board.closed[s]!.grownUp[choice]! * grownUp - leftOver(part, s);
+      return begun(part, kept, bound);
     });
   }
-
-  function priceOf({ ideas, units }: Filling): [number, number] {
-    let prices = 0;
-    let mask = 0;
-    for (let n = 0; n < ideas.length; n++) {
-      const idea = ideas[n]!;
-      prices += relaxed.idea[idea]! + (model.grownUp[idea] ? relaxed.grownUp * units[n]! : 0);
-      mask |= model.family[idea]!;
-    }
-    return [prices, mask];
+  let best: Part | undefined;
+  let score = NEVER;
+  for (const part of parts) {
+    const day = terms.day ? FAMILY * bitsOf(part.met) - grownUpCost(part.grownUp, model.budget) : 0;
+    const worth = part.worth + POINT * day;
+    if (worth < goal || worth <= score) continue;
+    [best, score] = [part, worth];
   }
+  if (!best) return { score: NEVER, whole, nodes: count };
+  return { steps: stepsOf(best), score, whole, nodes: count };
+}
 
-  function fill(
-    s: number,
-    items: readonly Item[],
-    units: number,
-    capLeft: number,
-    kept: number,
-    endings: readonly Ending[],
-  ) {
-    const stage = stages[s]!;
-    const n = items.length;
-    const choices: Choice[] = [];
-    const lost = leastLost(endings);
-    const after = keptAfter(model, s, kept || staysFree(stage, n, units) ? 1 : 0);
-    if (after >= 0) {
-      const closing = n ? 0 : -stage.emptyCost;
-      const hope = upper(s + 1, closing + relaxed.rest[s + 1]![capLeft * 2 + after]!);
-      if (hopeful(hope - lost)) {
-        const then = endingsAfter(model, stage, items, endings);
-        const bound = hope - leastLost(then);
-        if (hopeful(bound)) choices.push({ items: [], worth: closing, bound, endings: then });
-      }
-    }
-    if (n < stage.most && left[stage.window]! > 0) more(s, items, units, capLeft, kept, lost, choices);
-    branch(s, choices, ({ items: [item], endings: then }) => {
-      if (then) {
-        if (n) filled.push(s);
-        visit(s + 1, capLeft, after, then);
-        if (n) filled.pop();
-        return;
-      }
-      left[stage.window]!--;
-      fill(s, [...items, item!], units + item!.units, capLeft - item!.units, kept, endings);
-      left[stage.window]!++;
-    });
-  }
-
-  /** One more placement in an open stage; where the order is open, ideas come in the order of their numbers. */
-  function more(
-    s: number,
-    items: readonly Item[],
-    units: number,
-    capLeft: number,
-    kept: number,
-    lost: number,
-    choices: Choice[],
-  ) {
-    const stage = stages[s]!;
-    const n = items.length;
-    const from = stage.from + GRID * (units + n);
-    const place = n ? NOT_FIRST : stage.firstCost;
-    const calmOnly = from <= stage.settleUntil;
-    const after = isOrderOpen(stage) && n ? items[n - 1]!.idea : -1;
-    for (const { idea, base, lengths } of stage.candidates) {
-      if (idea <= after || !allowed(idea) || (calmOnly && model.ideas[idea]!.energy > 1)) continue;
-      const perUnit = (model.screen[idea] ? relaxed.screen : 0) + (model.grownUp[idea] ? relaxed.grownUp : 0);
-      for (const length of lengths) {
-        if (units + length + n > stage.room || length > capLeft) break;
-        if (model.screen[idea] && screen + length > model.screenCap) break;
-        const gain = base + (terms.minutes ? length >> 1 : 0) - place;
-        const rest = completion(model, relaxed, s, n + 1, units + length, capLeft - length, kept);
-        const prices = relaxed.idea[idea]! + perUnit * length;
-        const bound = upper(s, rest + gain - prices, model.family[idea]!) - lost;
-        if (hopeful(bound))
-          choices.push({ items: [{ idea, units: length }], worth: gain, bound, endings: undefined });
-      }
-    }
-  }
-
-  visit(0, model.cap, 0, START);
-  const bound = Math.max(Math.floor(outcome.score + EPSILON), Math.floor(open + EPSILON));
-  return { ...outcome, bound, nodes: count };
+function stepsOf(last: Part): Step[] {
+  const steps: Step[] = [];
+  for (let part: Part | undefined = last; part; part = part.before) steps.unshift(...part.steps);
+  return steps;
 }

@@ -1,95 +1,126 @@
-/** From a compiled day to its best plan: prices, drafts, then the search for what is left between them. */
-import { improvePrices, relaxedOf, type Relaxed } from './bound.ts';
-import { GRID } from './feasible.ts';
-import { improveNearby } from './nearby.ts';
-import { STAYS, type Model } from './model.ts';
-import { draftOn, polish, worthsOf, type Draft } from './polish.ts';
-import { familyPoints, search, type Outcome, type Step } from './search.ts';
+/** From a compiled day to its best plan: prices, plans on the way, then cases for what is left between them. */
+import { boardOf, grainsOf, NEVER, pointsOf, POINT, setUp } from './board.ts';
+import { solveAt } from './bound.ts';
+import { branch } from './branch.ts';
+import type { Model } from './model.ts';
+import { narrow } from './narrow.ts';
+import { improveNearby, type Draft } from './nearby.ts';
+import { improvePrices } from './prices.ts';
+import { search, type Found, type Step } from './search.ts';
+import { shareDay } from './share.ts';
 
-/** How much work a plan may cost: steps that move prices, drafts weighed at a time, and nodes of the search. */
+/**
+ * How much work a plan may cost: steps that move prices, parts of plans that grow side by side, and parts in all. A step
+ * of the prices counts as some parts.
+ */
 export interface Effort {
   steps: number;
   tries: number;
   nodes: number;
 }
-export const EFFORT: Effort = { steps: 400, tries: 1_000, nodes: 20_000 };
+export const EFFORT: Effort = { steps: 400, tries: 30, nodes: 90_000 };
 
-const EPSILON = 1e-6;
+/** Steps between two looks for a plan, and how far below the best bound the prices aim, in points. */
+const EVERY = 25;
+const AIM = 6;
+/** What a step of the prices in a case counts for, and a case at least. */
+const STEP_NODES = 10;
+const CASE_NODES = 1000;
+/** How much may go into better plans near one that a look found, and near each of the two best in the end. */
+const LOOK = 1500;
+const NEARBY = 16_000;
+/** Cases at most, and how sure what is settled first may be; a second order finds what the first does not reach. */
+const FIRST = [16, 0.9] as const;
+const SECOND = [45, 0.5] as const;
+const HALFWAY = [15, 0.9] as const;
 
-function stepsOf(model: Model, draft: Draft): Step[] {
-  return draft.flatMap((puts, stage) => {
-    const { from, gap } = model.stages[stage]!;
-    let at = from;
-    return puts.map(({ idea, units }) => {
-      const step = { stage, idea, units, from: at };
-      at += (units + gap) * GRID;
-      return step;
-    });
-  });
-}
-
-/** So many questions at most, one point apart; below them the search takes whatever is better. */
-const MOST_GOALS = 12;
-
-/**
- * Asks for the highest score first: is there a plan worth as much as the bound, or else one point less, and so on. Few
- * branches can promise that much, so each question is short; and the first plan found is proven best.
- */
-function climbDown(model: Model, relaxed: Relaxed, start: Outcome, top: number, nodes: number): Outcome {
-  let bound = top;
-  let used = 0;
-  const before = start.nodes;
-  const floor = Math.max(Math.floor(start.score), top - MOST_GOALS);
-  for (let goal = top; goal > floor; goal--) {
-    const levels = goal - floor;
-    const found = search(model, relaxed, goal - 1, Math.ceil((nodes - used) / levels), true);
-    used += found.nodes;
-    if (found.steps.length)
-      return { ...found, bound: Math.max(bound, Math.floor(found.score + EPSILON)), nodes: before + used };
-    // every branch was seen: nothing is worth that much
-    if (found.bound < goal && bound === goal) bound = goal - 1;
-  }
-  const rest = floor > start.score ? search(model, relaxed, start.score, nodes) : undefined;
-  if (rest?.steps.length)
-    return {
-      ...rest,
-      bound: Math.max(Math.floor(rest.score + EPSILON), bound),
-      nodes: before + used + rest.nodes,
-    };
-  return { ...start, bound: Math.max(bound, Math.floor(start.score + EPSILON)), nodes: before + used };
+export interface Outcome {
+  steps: readonly Step[];
+  /** No plan is worth more whole points. */
+  bound: number;
+  nodes: number;
 }
 
 /**
- * The best steps found for a day, with a bound that no plan exceeds.
- *
- * Shape: with `stay`, points once settled, the rest of the nodes goes into moving less.
+ * The best steps found for a day, with a bound that no plan exceeds; of equals the ones that move least, then those that
+ * were found first.
  */
-export function solve(model: Model, effort: Effort, stay: boolean): Outcome {
-  const relaxed = relaxedOf(model);
-  const worths = worthsOf(model);
-  let best: Outcome = { steps: [], score: -Infinity, bound: Infinity, nodes: 0 };
-  let draft: Draft = [];
-  const keep = (next: Draft, score: number) => {
-    if (score <= best.score) return;
-    draft = next;
-    best = { ...best, steps: stepsOf(model, next), score };
+export function solve(model: Model, effort: Effort): Outcome {
+  const board = boardOf(model);
+  let best: Draft = { steps: [], score: NEVER };
+  let nodes = 0;
+  const take = (found: Found) => {
+    nodes += found.nodes;
+    if (found.steps && found.score > best.score) best = { steps: found.steps, score: found.score };
+    return found;
   };
-  const ceiling = improvePrices(model, relaxed, effort.steps, familyPoints(model), (slots) => {
-    const next = draftOn(model, relaxed, worths, slots);
-    keep(next, polish(model, worths, next, effort.tries));
-    return Math.floor(best.score + EPSILON);
+  const points = () => pointsOf(best.score);
+  const width = () => {
+    const stages = 4 * model.stages.length + 1;
+    return Math.max(1, Math.min(effort.tries, Math.floor((effort.nodes - nodes) / stages)));
+  };
+  const improve = (start: Draft, bound: number, most: number) => {
+    const near = improveNearby(board, start, grainsOf(bound), Math.min(most, effort.nodes - nodes));
+    take({ ...near, whole: false });
+    return near;
+  };
+  let shared = best;
+  let enough = NEVER;
+  let looks = 0;
+  const walk = improvePrices(board, {
+    steps: effort.steps,
+    every: EVERY,
+    goal: (bound) => {
+      // prices say little before they have moved
+      if (looks++) {
+        take(search(board, grainsOf(points() + 1), width()));
+        const { steps, score, nodes: spent } = shareDay(board, enough);
+        nodes += spent;
+        if (steps) {
+          enough = score + 1;
+          shared = improve({ steps, score }, pointsOf(bound), LOOK);
+          solveAt(board);
+        }
+      }
+      return grainsOf(points() + 1);
+    },
+    aim: () => AIM * POINT,
   });
-  const top = Math.floor(ceiling + EPSILON);
-  if (draft.length && best.score < top) {
-    const start = { draft, worth: best.score };
-    const near = improveNearby(model, relaxed, worths, start, top, Math.floor(effort.nodes * 0.8));
-    keep(near.draft, near.worth);
-    best.nodes += near.nodes;
+  if (best.score === NEVER) take(search(board, NEVER, width()));
+  const prices = board.price.slice();
+  const afresh = () => {
+    board.price.set(prices);
+    board.forced.fill(0);
+    setUp(board);
+  };
+  let bound = Math.max(points(), pointsOf(walk.bound));
+  for (const start of [shared, best])
+    if (bound > points() && start.steps.length) improve(start, bound, NEARBY);
+  /** Whether a plan worth so much was found, or none is there; undefined where the cases ran out. */
+  const settle = (goal: number, cases: number, most: number) => {
+    const left = Math.floor((effort.nodes - nodes) / CASE_NODES);
+    if (left < 1) return undefined;
+    afresh();
+    const { steps, whole } = take(branch(board, grainsOf(goal), Math.min(cases, left), most, STEP_NODES));
+    return steps ? true : whole ? false : undefined;
+  };
+  while (bound > points()) {
+    let known = settle(bound, ...FIRST);
+    known ??= settle(bound, ...SECOND);
+    if (known === undefined) break;
+    if (!known) bound--;
   }
-  best.bound = Math.max(top, Math.floor(best.score + EPSILON));
-  if (best.score < best.bound) best = climbDown(model, relaxed, best, top, effort.nodes - best.nodes);
-  if (!stay) return best;
-  const calmer = search(model, relaxed, best.score, Math.max(0, effort.nodes - best.nodes), false, STAYS);
-  if (calmer.steps.length) best = { ...best, steps: calmer.steps };
-  return { ...best, nodes: best.nodes + calmer.nodes };
+  // not proven: what lies halfway is easier to find
+  for (let most = bound; most - points() > 1;) {
+    const goal = points() + ((most - points()) >> 1);
+    if (!settle(goal, ...HALFWAY)) most = goal;
+  }
+  // points once settled, the finer differences
+  for (let more = true; more;) {
+    afresh();
+    solveAt(board);
+    narrow(board, best.score + 1);
+    more = take(search(board, best.score + 1, width())).steps !== undefined;
+  }
+  return { steps: best.steps, bound: Math.max(bound, points()), nodes };
 }

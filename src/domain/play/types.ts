@@ -42,6 +42,8 @@ export const FAMILIES = {
   sense: 'calm',
 } as const satisfies Record<Kind, string>;
 export type Family = (typeof FAMILIES)[Kind];
+/** How many families there are. */
+export const FAMILY_COUNT = new Set(Object.values(FAMILIES)).size;
 
 /**
  * What a grown-up has to watch. The two letters are the design's.

@@ -1,0 +1,135 @@
+/**
+ * What can no longer be part of a better plan is taken off the board: the best day through an idea at a place is the best
+ * way there, the idea itself, and the best way on; where that is less than the goal, it is gone for good.
+ */
+import { K, keptAt, keptAtStart, NEVER, POINT, sift, thenAt, type Board } from './board.ts';
+import { beside, isNear, restFrom } from './bound.ts';
+import { GRID } from './feasible.ts';
+import { NOT_FIRST, SAME_KIND } from './objective.ts';
+
+/** The best ways to each stage: by half-hour, and by last kind where the last placement is near. */
+interface Ways {
+  far: Int32Array;
+  near: Int32Array;
+}
+
+function leave(
+  board: Board,
+  ways: Ways,
+  s: number,
+  kept: number,
+  kind: number,
+  end: number,
+  worth: number,
+): void {
+  const { model } = board;
+  let t = s + 1;
+  for (; t < model.stages.length && isNear(model, t, end); t++) {
+    const at = (2 * t + kept) * K + kind;
+    if (worth > ways.near[at]!) ways.near[at] = worth;
+    worth -= model.stages[t]!.emptyCost * POINT;
+    kept = board.afterEmpty[2 * t + kept]!;
+    if (kept < 0) return;
+  }
+  if (worth > ways.far[2 * t + kept]!) ways.far[2 * t + kept] = worth;
+}
+
+/**
+ * Takes off the board what no plan worth `goal` holds at these prices, which are solved.
+ *
+ * Shape: `goal` in grains.
+ */
+export function narrow(board: Board, goal: number): void {
+  const { model } = board;
+  const { stages } = model;
+  const enough = goal - beside(board);
+  const ways: Ways = {
+    far: new Int32Array(2 * stages.length + 2).fill(NEVER),
+    near: new Int32Array((2 * stages.length + 2) * K).fill(NEVER),
+  };
+  ways.far[keptAtStart(model, 0)] = 0;
+  const same = model.terms.day ? SAME_KIND * POINT : 0;
+  const before = new Int32Array(K);
+  stages.forEach((stage, s) => {
+    const here = board.open[s];
+    const width = stage.room + 2;
+    const grown = here && new Int32Array((stage.most + 1) * width * 2 * K).fill(NEVER);
+    const through = new Int32Array(here ? here.sortKind.length : board.closed[s]!.net.length).fill(NEVER);
+    for (let kept = keptAtStart(model, s); kept <= 1; kept++) {
+      const far = ways.far[2 * s + kept]!;
+      let [top, second, topKind] = [far, far, -1];
+      for (let kind = 0; kind < K; kind++) {
+        const worth = ways.near[(2 * s + kept) * K + kind]!;
+        if (worth > top) [second, top, topKind] = [top, worth, kind];
+        else if (worth > second) second = worth;
+      }
+      if (top <= NEVER / 2) continue;
+      for (let kind = 0; kind < K; kind++)
+        before[kind] = kind === topKind ? Math.max(top - same, second) : top;
+      const empty = board.afterEmpty[2 * s + kept]!;
+      if (empty >= 0) {
+        const none = far - stage.emptyCost * POINT;
+        if (none > ways.far[2 * s + 2 + empty]!) ways.far[2 * s + 2 + empty] = none;
+      }
+      if (!here || !grown) {
+        const moment = board.closed[s]!;
+        const after = board.after[2 * s + kept]!;
+        for (let f = 0; f < moment.net.length; f++) {
+          const first = model.kind[moment.one[f]!]!;
+          const last = moment.two[f]! < 0 ? first : model.kind[moment.two[f]!]!;
+          const worth = before[first]! + moment.net[f]!;
+          through[f] = Math.max(through[f]!, worth + restFrom(board, s + 1, after, last, moment.end));
+          if (after >= 0) leave(board, ways, s, after, last, moment.end, worth);
+        }
+        continue;
+      }
+      for (let count = 0; count < stage.most; count++)
+        for (let place = 0; place <= stage.room; place++) {
+          if (!here.reached[count * width + place]) continue;
+          if (count) {
+            [top, second, topKind] = [NEVER, NEVER, -1];
+            const at = thenAt(width, count, place, kept);
+            for (const kind of here.kinds) {
+              const worth = grown[at + kind]!;
+              if (worth > top) [second, top, topKind] = [top, worth, kind];
+              else if (worth > second) second = worth;
+            }
+            if (top <= NEVER / 2) continue;
+            for (const kind of here.kinds)
+              before[kind] = kind === topKind ? Math.max(top - same, second) : top;
+          }
+          const cost = (count ? NOT_FIRST : stage.firstCost) * POINT;
+          const next = thenAt(width, count + 1, place + 1, kept);
+          const on = thenAt(width, count + 1 === stage.most ? 0 : count + 1, place + 1, kept);
+          for (const g of here.alive) {
+            const loss = here.sortCost[g * width + place]!;
+            if (loss < 0) continue;
+            const kind = here.sortKind[g]!;
+            const bare = before[kind]! - cost - loss;
+            const to = next + here.sortUnits[g]! * 2 * K + kind;
+            const all = bare + here.then[to + on - next]!;
+            if (all > through[g]!) through[g] = all;
+            const worth = bare + here.sortBest[g]!;
+            if (worth > grown[to]!) grown[to] = worth;
+          }
+        }
+      for (let count = 1; count <= stage.most; count++)
+        for (let place = 2; place < width; place++) {
+          if (!here.reached[count * width + place]) continue;
+          const at = thenAt(width, count, place, kept);
+          const after = board.after[2 * s + keptAt(board, s, place, kept)]!;
+          if (after < 0) continue;
+          const end = stage.from + GRID * (place - 1);
+          for (const kind of here.kinds)
+            if (grown[at + kind]! > NEVER / 2) leave(board, ways, s, after, kind, end, grown[at + kind]!);
+        }
+    }
+    sift(board, s, (n) => {
+      if (!here) return through[n]! >= enough;
+      const g = here.putSort[n]!;
+      const idea = here.putIdea[n]!;
+      const net = here.putWorth[n]! - board.once[idea]! - board.each[idea]! * here.sortUnits[g]!;
+      return through[g]! + net >= enough;
+    });
+  });
+}
