@@ -1,6 +1,5 @@
 /**
- * What holds for every page, in English and Arabic for each kind, in Spanish and Polish for one quarter of the kinds
- * each, in one visit: nothing is asked of another origin and nothing is
+ * What holds for every page, in English for each kind, and for each kind in one of the others, in one visit: nothing is asked of another origin and nothing is
  * refused, no finding of axe, every picture says what it shows, whatever is pressed is large enough, nothing scrolls
  * sideways on the narrowest phone; by day and by night. With BARE_TOES_WHOLE=yes (`npm run access`): every page in every
  * language with all rules of axe by day and by night, the pages that change with the child's age once for each.
@@ -100,11 +99,11 @@ const withAxe = (language: Language, share: number): boolean =>
 /** The five ways in which a child's pages are shown, each with the drawn age nearest to it. Source: design 5-day, age modes. */
 const AGES = AGE_MODES.map((mode, n) => ({ mode, age: [2, 5, 9, 9, 14][n]! }));
 const CHANGES_WITH_AGE = /\/(our-day|things-to-do|why-and-how)\//;
-/** Walks in parallel: each test opens every fourth page. Spanish and Polish open a quarter of the kinds each. */
+/** Walks in parallel: each test opens every fourth page. Arabic opens half of the kinds, Spanish and Polish a quarter each. */
 const ALL = [0, 1, 2, 3];
 const SHARES: Readonly<Record<Language, readonly number[]>> = {
-  ...{ en: ALL, ar: ALL },
-  ...(WHOLE ? { es: ALL, pl: ALL } : { es: [0], pl: [2] }),
+  en: ALL,
+  ...(WHOLE ? { ar: ALL, es: ALL, pl: ALL } : { ar: [0, 2], es: [1], pl: [3] }),
 };
 /** Of how many shares each is one. */
 const PARTS = 4;
