@@ -1,8 +1,9 @@
 /**
- * What holds for every page, in English for each kind, and for each kind in one of the others, in one visit: nothing is asked of another origin and nothing is
- * refused, no finding of axe, every picture says what it shows, whatever is pressed is large enough, nothing scrolls
- * sideways on the narrowest phone; by day and by night. With BARE_TOES_WHOLE=yes (`npm run access`): every page in every
- * language with all rules of axe by day and by night, the pages that change with the child's age once for each.
+ * What holds for every page, in one visit, in English for each kind and for each kind in one of the other languages:
+ * nothing is asked of another origin and nothing is refused, no finding of axe, every picture says what it shows, whatever
+ * is pressed is large enough, nothing scrolls sideways on the narrowest phone; by day and by night. With
+ * BARE_TOES_WHOLE=yes (`npm run access`): every page in every language with all rules of axe by day and by night, the
+ * pages that change with the child's age once for each.
  */
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
