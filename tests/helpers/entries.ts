@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { OWN_WORDS_LENGTH, parseEntry, type Entry } from '#domain/notes/entries.ts';
 import { CHOICES, MARKS, QUESTIONS, WRITERS, type ChoiceKind } from '#domain/notes/kinds.ts';
 import { ALL_SIGN_IDS } from '#domain/signs/ids.ts';
+import { anyLetter } from './letters.ts';
 import { anyStored } from './notes.ts';
 
 const anyText = fc.oneof(
@@ -17,7 +18,7 @@ const anyText = fc.oneof(
     'الكاحل',
     'kostka',
   ),
-  fc.string({ unit: 'binary', minLength: 1, maxLength: 80 }).map((text) => text.slice(0, 80)),
+  fc.string({ unit: anyLetter, minLength: 1, maxLength: 80 }).map((text) => text.slice(0, 80)),
 );
 const anyPhone = fc.constantFrom('3fa91c', 'b07e52', '000000', 'page', '', 'A-B', 'abcdefg');
 /** Mostly ids as phones write them; some that only look so. */
@@ -81,7 +82,7 @@ const CONTENTS: readonly fc.Arbitrary<object>[] = [
   fc.record({
     kind: fc.constant('question'),
     own: fc
-      .string({ unit: 'binary', minLength: 1, maxLength: OWN_WORDS_LENGTH })
+      .string({ unit: anyLetter, minLength: 1, maxLength: OWN_WORDS_LENGTH })
       .map((text) => `?${text}`.slice(0, OWN_WORDS_LENGTH)),
     in: fc.option(fc.constantFrom('en', 'pt-BR', 'ar'), { nil: undefined }),
   }),

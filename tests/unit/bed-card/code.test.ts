@@ -121,7 +121,7 @@ describe('a code that is typed', () => {
       fc.property(anyCard, (card) => {
         expect(decodeBedCard(way(encodeBedCard(card)))).toEqual({ ok: true, card: handedOver(card) });
       }),
-      { numRuns: 200 },
+      { numRuns: cases(200) },
     );
   });
 });

@@ -6,6 +6,7 @@ import { ownWords } from '#i18n/format.ts';
 import { loadWords } from '#i18n/words.ts';
 import { noteText, questionText } from '#ui/note-words.ts';
 import { signName } from '#ui/sign-words.ts';
+import { anyLetter } from '../../helpers/letters.ts';
 
 /** Marks of direction and isolation. Source: Unicode Standard Annex 9, 2.1–2.4, the explicit ones. */
 const TURNS = ['\u202A', '\u202B', '\u202C', '\u202D', '\u202E', '\u2066', '\u2067', '\u2068', '\u2069'];
@@ -13,7 +14,7 @@ const hostile = fc.oneof(
   fc.constantFrom(...TURNS, '\u200B', '\u200D', '\u200E', '\u200F', '\uFEFF', '\u034F', '\u2028', '\n', '\0'),
   fc.constantFrom('\u0301', '\u0489', '\u20DD', '\u05B8', '\u0E49', '\u0652', '\uFE0F'),
   fc.constantFrom('👨‍👩‍👧‍👦', '🏴󠁧󠁢󠁥󠁮󠁧󠁿', '﷽', 'م', 'ש', 'Ż', 'W', '<b>', '&amp;', '{{text}}', '$t(common:home)', '${x}'),
-  fc.string({ unit: 'binary', maxLength: 3 }),
+  fc.string({ unit: anyLetter, maxLength: 3 }),
 );
 const anyWords = fc.array(hostile, { maxLength: 60 }).map((parts) => parts.join(''));
 const inside = (text: string) => text.slice(1, -1);

@@ -5,6 +5,7 @@ import { byTime, parseEntry, type Entry } from '#domain/notes/entries.ts';
 import { summarise } from '#domain/notes/summarise.ts';
 import { minutes } from '#domain/units.ts';
 import { anyEntry } from '../../helpers/notes.ts';
+import { cases } from '../../helpers/same-cases.ts';
 import { anyWardNotes, END, moment, phone, SETTINGS } from '../../helpers/ward-days.ts';
 
 const wrong = (device: string, upTo: number, shift: number, id: string, minute = 900): Entry => ({
@@ -82,7 +83,7 @@ describe('a phone whose clock was wrong', () => {
         const back = once.map(({ writtenAt, ...e }) => ({ ...e, t: writtenAt ?? e.t }) as Entry);
         expect(back.sort(byTime)).toEqual([...all].sort(byTime));
       }),
-      { numRuns: 300 },
+      { numRuns: cases(300) },
     );
   });
 
@@ -101,7 +102,7 @@ describe('a phone whose clock was wrong', () => {
           expect(summarise(undone, END, SETTINGS)).toEqual(summarise(all, END, SETTINGS));
         },
       ),
-      { numRuns: 100 },
+      { numRuns: cases(100) },
     );
   });
 
@@ -116,7 +117,7 @@ describe('a phone whose clock was wrong', () => {
           expect(summarise([...wrote, right], END, SETTINGS)).toEqual(summarise(all, END, SETTINGS));
         },
       ),
-      { numRuns: 200 },
+      { numRuns: cases(200) },
     );
   });
 });
@@ -171,7 +172,7 @@ describe('a clock that jumps', () => {
           expect(back).toBeGreaterThan(5);
         }
       }),
-      { numRuns: 200 },
+      { numRuns: cases(200) },
     );
   });
 });

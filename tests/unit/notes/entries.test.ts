@@ -8,6 +8,7 @@ import { clockTime, day } from '#i18n/format.ts';
 import { instant } from '#domain/units.ts';
 import { anyEntry, anyStored, anyStoredJson, note } from '../../helpers/notes.ts';
 import { context } from '../../helpers/reports.ts';
+import { cases } from '../../helpers/same-cases.ts';
 
 const stored = (text: string): Entry => parseEntry(JSON.parse(text));
 
@@ -21,7 +22,7 @@ describe('reading a note back', () => {
         if (entry.kind === 'unknown' && !(value as { kind?: unknown } | null)?.kind)
           expect(entry.raw).toBe(value);
       }),
-      { numRuns: 1000 },
+      { numRuns: cases(1000) },
     );
   });
 
@@ -31,7 +32,7 @@ describe('reading a note back', () => {
         const once = parseEntry(value);
         expect(parseEntry(once)).toEqual(once);
       }),
-      { numRuns: 1000 },
+      { numRuns: cases(1000) },
     );
   });
 
@@ -42,7 +43,7 @@ describe('reading a note back', () => {
         for (const locale of ['en', 'ar'])
           expect(clockTime(locale, t, off) + day(locale, t, off)).toMatch(/\d/);
       }),
-      { numRuns: 150 },
+      { numRuns: cases(150) },
     );
   });
 
@@ -177,7 +178,7 @@ describe('two sets of notes as one', () => {
       fc.property(notes, notes, (a, b) => {
         expect(mergeNotes(a, b)).toEqual(mergeNotes(b, a));
       }),
-      { numRuns: 500 },
+      { numRuns: cases(500) },
     );
   });
 
@@ -186,7 +187,7 @@ describe('two sets of notes as one', () => {
       fc.property(notes, notes, notes, (a, b, c) => {
         expect(mergeNotes(mergeNotes(a, b), c)).toEqual(mergeNotes(a, mergeNotes(b, c)));
       }),
-      { numRuns: 1000 },
+      { numRuns: cases(1000) },
     );
   });
 
@@ -200,7 +201,7 @@ describe('two sets of notes as one', () => {
           expect(mergeNotes([...a].reverse(), again)).toEqual(once);
         },
       ),
-      { numRuns: 1000 },
+      { numRuns: cases(1000) },
     );
   });
 
@@ -228,7 +229,7 @@ describe('two sets of notes as one', () => {
         expect(byTime(a, b) === 0).toBe(a.id === b.id && a.t === b.t);
         if (byTime(a, b) < 0 && byTime(b, c) < 0) expect(byTime(a, c)).toBeLessThan(0);
       }),
-      { numRuns: 1000 },
+      { numRuns: cases(1000) },
     );
   });
 
@@ -240,7 +241,7 @@ describe('two sets of notes as one', () => {
           assess({ sightings: sightingsOf(there) }, context()),
         );
       }),
-      { numRuns: 200 },
+      { numRuns: cases(200) },
     );
   });
 });

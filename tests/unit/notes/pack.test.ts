@@ -10,7 +10,9 @@ import { packNotes, unpackNotes } from '#domain/notes/pack.ts';
 import { SIGN_IDS, WORRY_IDS } from '#domain/signs/ids.ts';
 import { anyNote, anyWritten } from '../../helpers/entries.ts';
 import { chance, fortnight } from '../../helpers/fortnight.ts';
+import { anyLetter } from '../../helpers/letters.ts';
 import { anyStored } from '../../helpers/notes.ts';
+import { cases } from '../../helpers/same-cases.ts';
 
 const unpacked = (bytes: Uint8Array): Entry[] => {
   const read = unpackNotes(bytes);
@@ -27,7 +29,7 @@ describe('packed notes', () => {
         const back = unpacked(packNotes(entries));
         expect(JSON.stringify(back)).toBe(JSON.stringify(entries));
       }),
-      { numRuns: 2000 },
+      { numRuns: cases(2000) },
     );
   });
 
@@ -51,7 +53,7 @@ describe('packed notes', () => {
           entries.map((entry) => entry.id),
         );
       }),
-      { numRuns: 500 },
+      { numRuns: cases(500) },
     );
   });
 
@@ -122,7 +124,7 @@ describe('what is not whole is not read', () => {
           });
         },
       ),
-      { numRuns: 5000 },
+      { numRuns: cases(5000) },
     );
   });
 
@@ -154,7 +156,7 @@ describe('what is not whole is not read', () => {
   test('a hundred thousand changed ones, the outer sum made right: no crash, nothing read', () => {
     const next = chance(11);
     const small = packNotes(fortnight(8, 5, 'even'));
-    for (let run = 0; run < 100_000; run++) {
+    for (let run = 0; run < cases(100_000); run++) {
       const bytes = small.slice(0, next() < 0.1 ? 10 + Math.floor(next() * (small.length - 10)) : undefined);
       for (let change = 0; change <= next() * 3; change++)
         bytes[6 + Math.floor(next() * (bytes.length - 6))] = Math.floor(next() * 256);
@@ -211,7 +213,7 @@ describe('the check sum', () => {
 
   test('of a text is that of its units, low byte first', () => {
     fc.assert(
-      fc.property(fc.string({ unit: 'binary' }), (text) => {
+      fc.property(fc.string({ unit: anyLetter }), (text) => {
         expect(checkSum(text)).toBe(zlibCrc32(Buffer.from(text, 'utf16le')));
       }),
     );
@@ -235,7 +237,7 @@ describe('the coder', () => {
         how: fc.constant('shift' as const),
         value: fc.oneof(fc.integer({ min: -9, max: 9 }), fc.constantFrom(2 ** 52 - 1, -(2 ** 52) + 1)),
       }),
-      fc.record({ how: fc.constant('text' as const), value: fc.string({ unit: 'binary' }) }),
+      fc.record({ how: fc.constant('text' as const), value: fc.string({ unit: anyLetter }) }),
     );
     const walk = (coder: Writer | Reader, steps: readonly { how: string; value: unknown }[]) =>
       steps.map(({ how, value }) => {
@@ -254,7 +256,7 @@ describe('the coder', () => {
         expect(walk(reader, steps)).toEqual(steps.map(({ value }) => value));
         expect(reader.atEnd()).toBe(true);
       }),
-      { numRuns: 1000 },
+      { numRuns: cases(1000) },
     );
   });
 

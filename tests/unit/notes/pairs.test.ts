@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { mergeNotes, type Entry, type NewEntry } from '#domain/notes/entries.ts';
 import { countOf, pairsOf, PAIR_MINUTES } from '#domain/notes/pairs.ts';
+import { cases } from '../../helpers/same-cases.ts';
 import { anyWardNotes, lineOf, moment, numbered, phone } from '../../helpers/ward-days.ts';
 import { minutes } from '#domain/units.ts';
 
@@ -174,7 +175,7 @@ describe('laws of pairs', () => {
       fc.property(crowded, (notes) => {
         expect(countOf(notes, 'wee')).toEqual({ low: fewest(notes), high: notes.length });
       }),
-      { numRuns: 300 },
+      { numRuns: cases(300) },
     );
   });
 
@@ -193,7 +194,7 @@ describe('laws of pairs', () => {
         const { low, high } = countOf(all, 'wee');
         expect(low).toBe(high);
       }),
-      { numRuns: 300 },
+      { numRuns: cases(300) },
     );
   });
 
@@ -208,7 +209,7 @@ describe('laws of pairs', () => {
           expect(Math.abs(a.t - b.t)).toBeLessThanOrEqual(10);
         }
       }),
-      { numRuns: 300 },
+      { numRuns: cases(300) },
     );
   });
 
@@ -223,7 +224,7 @@ describe('laws of pairs', () => {
           expect(countOf(mergeNotes(shuffled, all), 'wee', 'drink')).toEqual(countOf(all, 'wee', 'drink'));
         },
       ),
-      { numRuns: 200 },
+      { numRuns: cases(200) },
     );
   });
 });

@@ -21,6 +21,7 @@ import {
   numbered,
   phone,
 } from '../../helpers/ward-days.ts';
+import { cases } from '../../helpers/same-cases.ts';
 
 const at = (minute: number) => context({ now: moment(minute) });
 /** Rules beside R1, which comes with every sign that another rule set. */
@@ -231,7 +232,7 @@ describe('laws of the report', () => {
           else expect(told.some((kept) => key(kept) === key(s) && kept.at <= s.at)).toBe(true);
         }
       }),
-      { numRuns: 300 },
+      { numRuns: cases(300) },
     );
   });
 
@@ -244,7 +245,7 @@ describe('laws of the report', () => {
         const whole = { ...report, sightings: sightingsOf(correctedNotes(all)) };
         expect(assess(report, at(minute))).toEqual(assess(whole, at(minute)));
       }),
-      { numRuns: 1000 },
+      { numRuns: cases(1000) },
     );
   });
 
@@ -255,7 +256,7 @@ describe('laws of the report', () => {
         const alone = assess({ sightings: sightingsOf(correctedNotes(all)) }, now);
         expect(rankOf(assess(reportOf(all, now), now).urgency)).toBeGreaterThanOrEqual(rankOf(alone.urgency));
       }),
-      { numRuns: 300 },
+      { numRuns: cases(300) },
     );
   });
 
@@ -268,7 +269,7 @@ describe('laws of the report', () => {
         fc.pre(!rulesAt(all, end).some((rule) => rule === 'R13' || rule === 'R20'));
         expect(rank(end + wait)).toBeGreaterThanOrEqual(rank(end));
       }),
-      { numRuns: 300 },
+      { numRuns: cases(300) },
     );
   });
 });

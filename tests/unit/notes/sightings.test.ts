@@ -7,6 +7,7 @@ import { assess } from '#domain/signs/assess.ts';
 import type { SignId } from '#domain/signs/ids.ts';
 import { anyEntry, momentOf, note } from '../../helpers/notes.ts';
 import { context } from '../../helpers/reports.ts';
+import { cases } from '../../helpers/same-cases.ts';
 
 const sign = (minute: number, id: SignId, answer: 'different' | 'not-sure' = 'different') =>
   note(minute, { kind: 'sign', sign: id, answer });
@@ -157,7 +158,7 @@ describe('laws of the notes', () => {
           expect(sighted(a)).toBe(sighted(b));
         },
       ),
-      { numRuns: 500 },
+      { numRuns: cases(500) },
     );
   });
 
@@ -170,7 +171,7 @@ describe('laws of the notes', () => {
         const added = { ...more, id: 'cccccc-1' };
         expect(rank(classOf([...entries, added], 60))).toBeGreaterThanOrEqual(rank(classOf(entries, 60)));
       }),
-      { numRuns: 500 },
+      { numRuns: cases(500) },
     );
   });
 
@@ -187,7 +188,7 @@ describe('laws of the notes', () => {
         for (const s of sightingsOf(entries))
           if (s.lookedAt !== undefined) expect(s.lookedAt).toBeGreaterThanOrEqual(s.at);
       }),
-      { numRuns: 500 },
+      { numRuns: cases(500) },
     );
   });
 

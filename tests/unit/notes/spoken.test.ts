@@ -9,6 +9,8 @@ import { readSpokenCode, spokenCode, spokenFacts, type SpokenFacts } from '#doma
 import { ALL_SIGN_IDS } from '#domain/signs/ids.ts';
 import { rankOf } from '#domain/signs/urgency.ts';
 import { anyNote } from '../../helpers/entries.ts';
+import { anyLetter } from '../../helpers/letters.ts';
+import { cases } from '../../helpers/same-cases.ts';
 import { SETTINGS } from '../../helpers/ward-days.ts';
 import { momentOf, note } from '../../helpers/notes.ts';
 
@@ -28,7 +30,7 @@ describe('ten letters', () => {
         expect(code).toMatch(/^[0-9A-HJKMNP-TV-Z]{4}-[0-9A-HJKMNP-TV-Z]{4}-[0-9A-HJKMNP-TV-Z]{2}$/);
         expect(readSpokenCode(code)).toEqual({ ok: true, facts });
       }),
-      { numRuns: 2000 },
+      { numRuns: cases(2000) },
     );
   });
 
@@ -60,7 +62,7 @@ describe('ten letters', () => {
           expect(readSpokenCode(letters.join(''))).toEqual({ ok: false, reason: 'damaged' });
         },
       ),
-      { numRuns: 5000 },
+      { numRuns: cases(5000) },
     );
     fc.assert(
       fc.property(anyFacts, fc.nat(9), fc.nat(9), (facts, a, b) => {
@@ -78,13 +80,13 @@ describe('ten letters', () => {
       fc.property(
         fc.oneof(
           { weight: 9, arbitrary: fc.array(fc.constantFrom(...ALPHABET), { minLength: 10, maxLength: 10 }) },
-          { weight: 1, arbitrary: fc.array(fc.string({ unit: 'binary' }), { maxLength: 12 }) },
+          { weight: 1, arbitrary: fc.array(fc.string({ unit: anyLetter }), { maxLength: 12 }) },
         ),
         (letters) => {
           believed += Number(readSpokenCode(letters.join('')).ok);
         },
       ),
-      { numRuns: 100_000 },
+      { numRuns: cases(100_000) },
     );
     expect(believed).toBeLessThan(10);
   });
@@ -159,7 +161,7 @@ describe('what is said of the notes', () => {
           if (id !== 'unknown') expect(rankOf(urgencies.get(id)!)).toBe(ranks[at]);
         if (facts.more) expect(facts.signs).toHaveLength(3);
       }),
-      { numRuns: 500 },
+      { numRuns: cases(500) },
     );
   });
 

@@ -21,6 +21,7 @@ import {
   phone,
   SETTINGS,
 } from '../../helpers/ward-days.ts';
+import { cases } from '../../helpers/same-cases.ts';
 
 const at = (entries: readonly Entry[], minute: number): Summary =>
   summarise(entries, moment(minute), SETTINGS);
@@ -54,7 +55,7 @@ describe('laws of the summary', () => {
           expect(sum(shuffled)).toEqual(expected);
         },
       ),
-      { numRuns: 200 },
+      { numRuns: cases(200) },
     );
   });
 
@@ -67,7 +68,7 @@ describe('laws of the summary', () => {
           expect.objectContaining({ id: more.id, kind: more.kind, at: more.t, from: ['cccccc-1'] }),
         );
       }),
-      { numRuns: 300 },
+      { numRuns: cases(300) },
     );
   });
 
@@ -87,7 +88,7 @@ describe('laws of the summary', () => {
           expect(still.since).toBeLessThanOrEqual(open.since);
         }
       }),
-      { numRuns: 300 },
+      { numRuns: cases(300) },
     );
   });
 
@@ -105,7 +106,7 @@ describe('laws of the summary', () => {
         const later = all.map((entry) => ({ ...entry, t: instant(entry.t + DAY) }));
         expect(back(summarise(later, instant(END + DAY), SETTINGS))).toEqual(sum(all));
       }),
-      { numRuns: 200 },
+      { numRuns: cases(200) },
     );
   });
 
@@ -127,7 +128,7 @@ describe('laws of the summary', () => {
         };
         walk(sum(all), '');
       }),
-      { numRuns: 300 },
+      { numRuns: cases(300) },
     );
   });
 
@@ -139,7 +140,7 @@ describe('laws of the summary', () => {
         expect(JSON.parse(JSON.stringify(summary))).toEqual(summary);
         expect(JSON.stringify(all)).toBe(before);
       }),
-      { numRuns: 100 },
+      { numRuns: cases(100) },
     );
   });
 });
@@ -166,7 +167,7 @@ describe('counted again, slowly', () => {
         }
         expect(sum(all).sleep.totalMinutes).toBe(asleep);
       }),
-      { numRuns: 60 },
+      { numRuns: cases(60) },
     );
   });
 
@@ -186,7 +187,7 @@ describe('counted again, slowly', () => {
             expect(low).toBeGreaterThanOrEqual(total(drinks.filter((e) => e.id.startsWith(one))));
         }
       }),
-      { numRuns: 500 },
+      { numRuns: cases(500) },
     );
   });
 
@@ -201,7 +202,7 @@ describe('counted again, slowly', () => {
         expect(summary.poo.last?.id).toBe(poo?.id);
         if (wee) expect(summary.wee.last!.minutes).toBe(Math.max(0, END - wee.t));
       }),
-      { numRuns: 300 },
+      { numRuns: cases(300) },
     );
   });
 });

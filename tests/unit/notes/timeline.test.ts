@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Entry, NewEntry } from '#domain/notes/entries.ts';
 import { timelineOf, type Timeline } from '#domain/notes/timeline.ts';
 import { instant, minutes } from '#domain/units.ts';
+import { cases } from '../../helpers/same-cases.ts';
 import { anyWardNotes, clock, DAY, london, moment, phone } from '../../helpers/ward-days.ts';
 
 const flat = () => minutes(0);
@@ -121,7 +122,7 @@ describe('laws of the line', () => {
           lane.slice(1).forEach(({ x }, i) => expect(x).toBeGreaterThanOrEqual(lane[i]!.x));
         line.sleep.slice(1).forEach(({ from: x }, i) => expect(x).toBeGreaterThanOrEqual(line.sleep[i]!.to));
       }),
-      { numRuns: 300 },
+      { numRuns: cases(300) },
     );
   });
 
@@ -139,7 +140,7 @@ describe('laws of the line', () => {
         expect(ids(early, late)).toEqual(ids(whole));
         expect(early.hours.length + late.hours.length).toBe(whole.hours.length);
       }),
-      { numRuns: 200 },
+      { numRuns: cases(200) },
     );
   });
 
@@ -149,7 +150,7 @@ describe('laws of the line', () => {
         const line = timelineOf(all, moment(0), instant(moment(0) + 7 * DAY), london);
         expect(JSON.parse(JSON.stringify(line))).toEqual(line);
       }),
-      { numRuns: 50 },
+      { numRuns: cases(50) },
     );
   });
 });

@@ -13,6 +13,7 @@ import { bedTold, TABLES } from '#domain/play-bed/version-1.ts';
 import { TOLD_FEARS } from '#domain/play-bed/version-2.ts';
 import { BARRED, KINDS } from '#domain/play/types.ts';
 import { THREE } from '../../helpers/bed-cards.ts';
+import { anyLetter } from '../../helpers/letters.ts';
 import { anyBed, FULL, TYPICAL } from '../../helpers/play-beds.ts';
 import { chance } from '../../helpers/play-days.ts';
 
@@ -328,7 +329,7 @@ describe('a code that is not whole', () => {
     fc.assert(
       fc.property(
         fc.oneof(
-          fc.string({ unit: 'binary' }),
+          fc.string({ unit: anyLetter }),
           fc.string().map((text) => `P1${text}`),
         ),
         (text) => {

@@ -5,6 +5,7 @@ import { windowsOf, type DaySketch, type Stretch } from '#domain/play/day.ts';
 import type { PlayWindow } from '#domain/play/types.ts';
 import { vetted } from '#domain/play/vet.ts';
 import { madeUpDay } from '../../helpers/play-days.ts';
+import { cases } from '../../helpers/same-cases.ts';
 
 const QUIET_DAY: DaySketch = {
   wake: 7 * 60,
@@ -88,7 +89,7 @@ describe('a day cut into windows', () => {
         const lightsOut = 1440;
         expect(vetted({ ...problem, lightsOut, windows, pins: [] }).faults).toEqual([]);
       }),
-      { numRuns: 300 },
+      { numRuns: cases(300) },
     );
   });
 
@@ -113,7 +114,7 @@ describe('a day cut into windows', () => {
           else if (minutesOf(window).some((at) => covered(day.propped, at))) mixed++;
         }
       }),
-      { numRuns: 150 },
+      { numRuns: cases(150) },
     );
     // both are met: a head that may go up, and one that may not because part of the time it may not
     expect(heads).toBeGreaterThan(50);
@@ -135,7 +136,7 @@ describe('a day cut into windows', () => {
         )
           expect(fixed.some((one) => one.from < at + 5 && at < untilOf(one))).toBe(true);
       }),
-      { numRuns: 400 },
+      { numRuns: cases(400) },
     );
     expect(days).toBeGreaterThan(20);
   });

@@ -8,10 +8,11 @@ import { planDay } from '#domain/play/plan.ts';
 import { replan, type Change } from '#domain/play/replan.ts';
 import type { DayProblem, Impossible, Placement, Plan, PlayWindow } from '#domain/play/types.ts';
 import { madeUpDay, madeUpIdeas } from '../../helpers/play-days.ts';
+import { cases } from '../../helpers/same-cases.ts';
 
 const planOf = (result: Plan | Impossible) => (result.kind === 'plan' ? result : result.rest);
 const EMPTY = 1000;
-const DAYS = 500;
+const DAYS = cases(500);
 
 /** Every way to fill one window that breaks no rule by itself. */
 function waysThrough(problem: DayProblem, window: PlayWindow): Placement[][] {
@@ -102,8 +103,8 @@ describe('small days, every plan listed', () => {
         expect(checkPlan(problem, plan)).toEqual([]);
       }
       // the days are worth listing: many plans each, most with more than one placement
-      expect(listed).toBeGreaterThan(100_000);
-      expect(several).toBeGreaterThan(250);
+      expect(listed).toBeGreaterThan(DAYS * 200);
+      expect(several).toBeGreaterThan(DAYS / 2);
     },
   );
 });
@@ -121,7 +122,7 @@ describe('whole days', () => {
         expect(plan.score).toBe(scoreOf(problem, plan.placements));
         expect(plan.bound).toBeGreaterThanOrEqual(plan.score);
       }),
-      { numRuns: 80 },
+      { numRuns: cases(80) },
     );
   });
 
@@ -137,7 +138,7 @@ describe('whole days', () => {
         };
         expect(planOf(planDay(turned, quick))).toEqual(planOf(planDay(problem, quick)));
       }),
-      { numRuns: 20 },
+      { numRuns: cases(20) },
     );
   });
 
@@ -158,7 +159,7 @@ describe('whole days', () => {
         for (const pin of pins) expect(after.placements).toContainEqual(pin);
         expect(checkPlan(pinned, after)).toEqual([]);
       }),
-      { numRuns: 30 },
+      { numRuns: cases(30) },
     );
   });
 
@@ -186,7 +187,7 @@ describe('whole days', () => {
         const still = before.placements.filter(({ from }) => from >= now).length - gone.length;
         expect(after.placements.length).toBe(past(before.placements).length + still + come.length);
       }),
-      { numRuns: 50 },
+      { numRuns: cases(50) },
     );
   });
 });
