@@ -4,11 +4,10 @@
  * here is how a stay should go. What must be true at every hour is in tests/unit/content/made-up.test.ts.
  */
 import { START_CARD, type BedCard } from '#domain/bed-card/card.ts';
-import { DAY_MINUTES } from '#domain/clock/local.ts';
-import { isNight } from '#domain/clock/night.ts';
+import { isNight, localMinute } from '#domain/clock/night.ts';
 import type { Entry, NewEntry } from '#domain/notes/entries.ts';
 import type { QuestionId } from '#domain/notes/kinds.ts';
-import { instant, type Instant, type Minutes } from '#domain/units.ts';
+import { DAY_MINUTES, instant, type Instant, type Minutes } from '#domain/units.ts';
 import { LOOKS, signsOfLook } from './signs.ts';
 import { WARD } from './ward.ts';
 
@@ -216,8 +215,6 @@ const DAYS = [0, 1, 2, 3, 4];
 /** The phone at the bed: the first day the one, and every evening the other takes over. */
 const atBed = (at: number): Phone => (Math.floor((at - HAND_OVER) / DAY_MINUTES) % 2 ? 'a' : 'b');
 const other = (phone: Phone): Phone => (phone === 'a' ? 'b' : 'a');
-const localMinute = (at: number, off: Minutes): number =>
-  (((at + off) % DAY_MINUTES) + DAY_MINUTES) % DAY_MINUTES;
 
 /**
  * The universal minute of midnight before the first day, and the local minute at which the child came: three nights
@@ -307,7 +304,7 @@ function withIds(what: NewEntry, ids: ReadonlyMap<string, string>): NewEntry {
  * @example madeUpCard(now, minutes(60)).side // 'left'
  */
 export function madeUpCard(now: Instant, off: Minutes): BedCard {
-  const sinceCare = localMinute(now - 30 - minuteOf('10:40'), off);
+  const sinceCare = localMinute(instant(now - 30 - minuteOf('10:40')), off);
   return {
     ...START_CARD,
     side: 'left',

@@ -14,7 +14,14 @@ export type Kilograms = Unit<'kilograms'>;
 /** An angle in degrees; positive turns are described where they are used. */
 export type Degrees = Unit<'degrees'>;
 
+/** A day of the wall, where no clock is changed in it. */
+export const DAY_MINUTES = 1440;
+
+/** Says that a number is a length of time. Units: minutes. */
 export const minutes = (value: number) => value as Minutes;
+/** Says that a number is a moment. Units: whole universal minutes since 1970. */
 export const instant = (value: number) => value as Instant;
+/** Says that a number is a mass. Units: kilograms. */
 export const kilograms = (value: number) => value as Kilograms;
+/** Says that a number is an angle. Units: degrees. */
 export const degrees = (value: number) => value as Degrees;

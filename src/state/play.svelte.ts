@@ -5,6 +5,7 @@ import { cameUp, changesBetween, restOfDay, settled, type CameUp } from '#domain
 import { factsOf, nextDay, problemOf, startBed, withoutCard } from '#domain/play-bed/problem.ts';
 import { decodePlay, encodePlay, type DecodedPlay } from '#domain/play-bed/travel.ts';
 import type { DayMinute, DayProblem, Fault, Impossible, Placement, Plan } from '#domain/play/types.ts';
+import { localMinute } from '#domain/clock/night.ts';
 import type { Instant } from '#domain/units.ts';
 import { IDEA_ORDER, THING_ORDER } from '#content/idea-order.ts';
 import { IDEAS } from '#content/ideas.ts';
@@ -45,11 +46,11 @@ export const lastChanges = (): Changes | undefined => changes;
 
 /** The ward's day and minute at a moment, by this device's clock. */
 export function wardAt(moment: Instant): { day: string; minute: DayMinute } {
-  const local = moment + offsetAt(moment);
-  return { day: isoDay(local), minute: ((local % 1440) + 1440) % 1440 };
+  const offset = offsetAt(moment);
+  return { day: isoDay(moment + offset), minute: localMinute(moment, offset) };
 }
 /** The same, read anew; not for what a page derives. */
-export const wardNow = () => wardAt(readMoment());
+const wardNow = () => wardAt(readMoment());
 
 function facts() {
   loadCard();

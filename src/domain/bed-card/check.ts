@@ -2,7 +2,8 @@
  * Questions about the numbers of a set-up, for the nurse who typed them. They ask and never decide; no number of a
  * hanging weight is ever put forward.
  */
-import type { Instant } from '../units.ts';
+import { localDay } from '../clock/local.ts';
+import { minutes, type Instant } from '../units.ts';
 import { LIMITS, type BedCard, type CardAge, type SetUpNumbers } from './card.ts';
 import { stillHolds } from './code.ts';
 import { ageFaults, faultsOf, UNTIL_FIELDS } from './limits.ts';
@@ -80,7 +81,7 @@ const POSSIBLE_SHARE = [0.05, 0.15] as const;
 const MOST_LOAD_KG = 5;
 const STRONG_END_FROM_KG = 40;
 const NEAR_KG = 0.4;
-export const POUNDS_PER_KG = 2.20462262;
+const POUNDS_PER_KG = 2.20462262;
 
 /** Numbers are typed in tenths; without this, 0.1 + 0.2 is more than 0.3. */
 const clean = (value: number) => Math.round(value * 1e6) / 1e6;
@@ -133,10 +134,9 @@ function cardRemarks(card: Partial<BedCard>, now: Instant | undefined): Remark[]
     const until = card[field];
     if (until !== undefined && until <= now) remarks.push({ id: 'past', level: 'ask', field, until });
   }
-  const { madeAt, off = 0 } = card;
+  const { madeAt, off = minutes(0) } = card;
   if (madeAt !== undefined) {
-    const dayOf = (at: number) => Math.floor((at + off) / 1440);
-    if (dayOf(madeAt) !== dayOf(now) || stillHolds({ madeAt }, now) === 'ask')
+    if (localDay(madeAt, off) !== localDay(now, off) || stillHolds({ madeAt }, now) === 'ask')
       remarks.push({ id: 'another-day', level: 'ask', madeAt });
   }
   return remarks;

@@ -61,6 +61,7 @@ function distance(letters: readonly number[]): number[] {
   const check = checkOf(letters.slice(0, -CHECK));
   return check.map((letter, k) => letter ^ letters[letters.length - CHECK + k]!);
 }
+/** Whether the check letters at the end are those of what stands before them. */
 export const isWhole = (letters: readonly number[]): boolean => distance(letters).every((part) => part === 0);
 
 /**
@@ -104,11 +105,11 @@ export const STRANGE = -1;
 /** What was typed, scanned or pasted, letter by letter; case, width, spaces and dashes do not matter. */
 export function lettersOf(text: string): number[] {
   const letters: number[] = [];
-  for (const sign of text.normalize('NFKC').toUpperCase()) {
-    if (BETWEEN.test(sign)) continue;
-    const point = sign.codePointAt(0)!;
+  for (const typed of text.normalize('NFKC').toUpperCase()) {
+    if (BETWEEN.test(typed)) continue;
+    const point = typed.codePointAt(0)!;
     const zero = DIGITS_FROM.find((first) => point >= first && point < first + 10);
-    const letter = zero === undefined ? (LOOKALIKES[sign] ?? sign) : String(point - zero);
+    const letter = zero === undefined ? (LOOKALIKES[typed] ?? typed) : String(point - zero);
     letters.push(ALPHABET.indexOf(letter));
   }
   return letters;

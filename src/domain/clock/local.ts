@@ -1,7 +1,6 @@
 /** Local time from universal time. What a place's clocks do is handed in, never looked up here. */
-import { instant, type Instant, type Minutes } from '../units.ts';
+import { DAY_MINUTES, instant, type Instant, type Minutes } from '../units.ts';
 
-export const DAY_MINUTES = 1440;
 /** Local time minus universal time at a moment, for one place. */
 export type OffsetAt = (at: Instant) => Minutes;
 /** Clocks change at most once within so many minutes; every zone's changes are weeks apart. */

@@ -1,11 +1,16 @@
 /** The ward's night, 22:00 to 06:00 local time, in universal minutes. */
-import { instant, minutes, type Instant, type Minutes } from '../units.ts';
+import { DAY_MINUTES, instant, type Instant, type Minutes } from '../units.ts';
 
-const DAY = 1440;
 /** Local minutes after midnight at which the night begins and ends. */
 export const NIGHT = { from: 22 * 60, to: 6 * 60 } as const;
 
-const localMinute = (at: Instant, offset: Minutes) => (((at + offset) % DAY) + DAY) % DAY;
+/**
+ * What the wall shows at a moment, in a place `offset` minutes ahead of universal time.
+ * Units: minutes since midnight, 0 to 1439.
+ * @example localMinute(instant(-30), minutes(60)) // 30
+ */
+export const localMinute = (at: Instant, offset: Minutes): number =>
+  (((at + offset) % DAY_MINUTES) + DAY_MINUTES) % DAY_MINUTES;
 
 /** Whether a moment lies in the night, for a place `offset` minutes ahead of universal time. */
 export function isNight(at: Instant, offset: Minutes): boolean {
@@ -15,14 +20,9 @@ export function isNight(at: Instant, offset: Minutes): boolean {
 
 /** Minutes of daytime (06:00–22:00 local) from midnight of day 0 up to a local minute count. */
 function dayMinutesUpTo(local: number): number {
-  const days = Math.floor(local / DAY);
-  const within = local - days * DAY;
+  const days = Math.floor(local / DAY_MINUTES);
+  const within = local - days * DAY_MINUTES;
   return days * (NIGHT.from - NIGHT.to) + Math.min(Math.max(within - NIGHT.to, 0), NIGHT.from - NIGHT.to);
-}
-
-/** Minutes between two moments that do not lie in the night; 0 where `to` is before `from`. */
-export function minutesOutsideNight(from: Instant, to: Instant, offset: Minutes): Minutes {
-  return minutes(Math.max(0, dayMinutesUpTo(to + offset) - dayMinutesUpTo(from + offset)));
 }
 
 /** The first moment at which `count` minutes of daytime have passed since `from`. */
@@ -33,6 +33,6 @@ export function momentAfterDayMinutes(from: Instant, count: Minutes, offset: Min
   const days = Math.floor(target / perDay);
   const within = target - days * perDay;
   // a full day of daytime ends at 22:00, not at the next morning
-  const local = within === 0 ? (days - 1) * DAY + NIGHT.from : days * DAY + NIGHT.to + within;
+  const local = within === 0 ? (days - 1) * DAY_MINUTES + NIGHT.from : days * DAY_MINUTES + NIGHT.to + within;
   return instant(local - offset);
 }

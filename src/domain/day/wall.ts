@@ -1,7 +1,8 @@
 /** A day on the wall of one place as moments: 23 or 25 hours long where the clocks change, and never more than once there. */
-import { clockChanges, DAY_MINUTES, type OffsetAt } from '../clock/local.ts';
+import { clockChanges, type OffsetAt } from '../clock/local.ts';
+import { localMinute } from '../clock/night.ts';
 import type { DayMinute } from '../play/types.ts';
-import { instant, type Instant } from '../units.ts';
+import { DAY_MINUTES, instant, type Instant } from '../units.ts';
 
 /** No place was ever further from universal time. */
 const FURTHEST = 16 * 60;
@@ -80,5 +81,4 @@ export const momentOf = (day: number, minute: DayMinute, offsetAt: OffsetAt): In
   dayOnWall(day, offsetAt).at(minute);
 
 /** What the wall shows at a moment, in minutes since midnight: 0 to 1439. */
-export const wallMinute = (at: Instant, offsetAt: OffsetAt): DayMinute =>
-  (((at + offsetAt(at)) % DAY_MINUTES) + DAY_MINUTES) % DAY_MINUTES;
+export const wallMinute = (at: Instant, offsetAt: OffsetAt): DayMinute => localMinute(at, offsetAt(at));

@@ -1,8 +1,7 @@
 /** From notes to the part of a report that the rules read. */
 import { isOpen, medicineWaitMinutes } from '../signs/over-time.ts';
 import type { Context, Report, Sighting, SorenessNote } from '../signs/types.ts';
-import type { Instant } from '../units.ts';
-import { DAY_MINUTES } from '../clock/local.ts';
+import { DAY_MINUTES, type Instant } from '../units.ts';
 import { correctedNotes } from './clocks.ts';
 import { struckIds, type Entry } from './entries.ts';
 import { eventsOf } from './pairs.ts';

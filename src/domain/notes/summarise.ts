@@ -1,10 +1,10 @@
 /** Everything the family's own page and the staff page show of the notes, each figure with the notes it comes from. */
-import { DAY_MINUTES, localDay } from '../clock/local.ts';
+import { localDay } from '../clock/local.ts';
 import { assess } from '../signs/assess.ts';
 import { signsFromSoreness } from '../signs/over-time.ts';
 import type { Because, Context, Urgency } from '../signs/types.ts';
 import { highest, rankOf } from '../signs/urgency.ts';
-import type { Instant } from '../units.ts';
+import { DAY_MINUTES, type Instant } from '../units.ts';
 import { CLOCK_TOLERANCE, correctedNotes, isUndated } from './clocks.ts';
 import { byTime, struckIds, type Entry, type EntryKind } from './entries.ts';
 import { countEvents, eventsOf, notesOf, type PossibleEvent } from './pairs.ts';

@@ -3,24 +3,29 @@
  * time passes, so waiting never makes an answer less urgent.
  */
 import { momentAfterDayMinutes } from '../clock/night.ts';
-import { instant, minutes, type Instant } from '../units.ts';
+import { DAY_MINUTES, instant, minutes, type Instant } from '../units.ts';
 import { returnReason, standingReasons, type RuleContext, type Seen } from './rules.ts';
 import type { Because, Context, Report, SecondStep, Sighting, SorenessNote } from './types.ts';
 import { highest, rankOf } from './urgency.ts';
 
-const DAY = 24 * 60;
 const NEVER = instant(Infinity);
 /** Minutes. Two phones that share notes differ by less; from two minutes on they are asked which is right. Our proposal. */
 const CLOCKS_MAY_DIFFER = 10;
 const clamp = (value: number, low: number, high: number) =>
   minutes(Number.isFinite(value) ? Math.min(high, Math.max(low, value)) : low);
 
+/** R16: how long nobody comes before the second step is due, as the ward set it. Units: 2 to 10 minutes. */
 export const secondStepMinutes = (ward: Context['ward']) => clamp(ward.secondStepMinutes, 2, 10);
+/** R14: how long something to tell straight away may wait, as the ward set it. Units: 5 to 15 minutes. */
 export const tellAgainMinutes = (ward: Context['ward']) => clamp(ward.tellAgainMinutes, 5, 15);
+/** R15: how long something for the next visit may wait by day, as the ward set it. Units: 60 to 240 minutes. */
 export const visitAgainMinutes = (ward: Context['ward']) => clamp(ward.visitAgainMinutes, 60, 240);
+/** R17: how long after a dose soreness is held against it, as the ward set it. Units: 30 to 90 minutes. */
 export const medicineWaitMinutes = (ward: Context['ward']) => clamp(ward.medicineWaitMinutes, 30, 90);
 
+/** Whether no nurse has looked at it yet. */
 export const isOpen = (sighting: Sighting): boolean => sighting.lookedAt === undefined;
+/** Whether something was there, or may have been: an answer word that is not known counts as seen. */
 export const isPresent = (sighting: Sighting): boolean =>
   sighting.answer !== 'like-usual' && sighting.answer !== 'not-looked';
 
@@ -75,7 +80,7 @@ export function repeatReasons(
   const reasons: Because[] = [];
   for (const sign of [...open].sort()) {
     const recent = sightings.filter(
-      (s) => s.sign === sign && context.now - s.at <= DAY && s.at <= context.now,
+      (s) => s.sign === sign && context.now - s.at <= DAY_MINUTES && s.at <= context.now,
     );
     // an episode ends with a nurse's look; what is still open is one more
     const looks = new Set(recent.filter((s) => s.lookedAt !== undefined).map((s) => s.lookedAt));
@@ -87,6 +92,7 @@ export function repeatReasons(
   return reasons;
 }
 
+/** What waiting adds: R14 to R16, since when it has been this urgent, and the second step where the button is to be pressed. */
 export interface WaitingResult {
   because: Because[];
   since?: Instant;

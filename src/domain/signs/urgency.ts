@@ -17,6 +17,7 @@ export function moreUrgent(a: Urgency, b: Urgency): Urgency {
   return b === 'tell-nurse' ? b : a;
 }
 
+/** The most urgent of all; `none` of an empty list. */
 export const highest = (urgencies: readonly Urgency[]): Urgency =>
   urgencies.reduce(moreUrgent, 'none' as Urgency);
 
