@@ -2,31 +2,37 @@
 // npm run mutate -- signs                    every line of one area
 // npm run mutate -- notes --lines 40         40 lines of it, drawn by a fixed seed
 // npm run mutate -- notes --lines 40 --seed 2
-// The tool is general (StrykerJS), needs Node 22 or newer, and is fetched into a folder of its own: nothing else here needs it.
-import { spawnSync } from 'node:child_process';
-import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+// npm run mutate -- notes --only pack,coder  two files of it
+// npm run mutate -- notes --keep notes.jsonl each fault as a line of that file, as it is tried
+// Every fault is tried with few cases a law; what nobody noticed is tried again with more. A run that is stopped
+// still says what it found. The tool is general (StrykerJS), needs Node 22 or newer, and is fetched into a folder of
+// its own: nothing else here needs it.
+import { spawn } from 'node:child_process';
+import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { ready, root } from './install.mjs';
 
 const TOOL = ['@stryker-mutator/core@10.1.1', '@stryker-mutator/vitest-runner@10.1.1'];
 /** The tests that speak for an area, those that are quick and exact first: the first that fails ends the run of a fault. */
+const named = (folder, names) => names.split(' ').map((name) => `tests/unit/${folder}/${name}.test.ts`);
 const AREAS = {
   signs: [
-    ...['over-time', 'second-reading', 'worked-cases', 'laws'].map(
-      (name) => `tests/unit/signs/${name}.test.ts`,
-    ),
-    ...['tests/unit/signs/*.test.ts', 'tests/reference/early-signs.test.ts'],
+    ...named('signs', 'over-time worked-cases second-reading laws *'),
+    'tests/reference/early-signs.test.ts',
   ],
-  notes: ['tests/unit/notes/**/*.test.ts'],
+  notes: named(
+    'notes',
+    'plain sleep waiting kinds sightings entries report pairs clocks spoken timeline transfer pack file summarise frames *',
+  ),
   'bed-card': [
-    ...['tests/unit/bed-card/check.test.ts', 'tests/unit/bed-card/code.test.ts'],
+    ...named('bed-card', 'check code'),
     ...['tests/reference/bed-card-codes.test.ts', 'tests/unit/bed-card/*.test.ts'],
   ],
-  play: ['tests/unit/play/*.test.ts'],
+  play: named('play', 'safety example night day *'),
 };
-/** A law of a hundred thousand cases finds a fault in the first ones, or is not the one that finds it. */
-const MOST_CASES = '500';
+/** Cases of a law, at first and for what nobody noticed: a law of a hundred thousand finds a fault in its first ones, or is not the one that finds it. */
+const [FEW_CASES, MORE_CASES] = [60, 500];
 const COPIED = [
   ...['src', 'tests', 'locales', '.ci', 'static', 'package.json', 'package-lock.json'],
   ...['vite.config.ts', 'svelte.config.js', 'tsconfig.json', '.svelte-kit', 'README.md', 'DEVELOPERS.md'],
@@ -35,7 +41,7 @@ const COPIED = [
 const [area, ...options] = process.argv.slice(2);
 const option = (name) => {
   const at = options.indexOf(`--${name}`);
-  return at < 0 ? undefined : Number(options[at + 1]);
+  return at < 0 ? undefined : options[at + 1];
 };
 if (!AREAS[area]) {
   console.error(`mutate › area: one of ${Object.keys(AREAS).join(', ')}, saw "${area ?? ''}"`);
@@ -70,23 +76,61 @@ function codeLines(folder) {
 }
 
 const folder = `src/domain/${area}`;
-const all = codeLines(folder);
-const wanted = option('lines');
-const next = drawing(option('seed') ?? 1);
+const only = option('only')?.split(',');
+const all = codeLines(folder).filter(
+  (line) => !only || only.includes(path.basename(line.split(':')[0], '.ts')),
+);
+const wanted = Number(option('lines')) || undefined;
+const next = drawing(Number(option('seed')) || 1);
 const drawn = all.map((line) => [next(), line]).sort(([a], [b]) => a - b);
-const mutate = wanted ? drawn.slice(0, wanted).map(([, line]) => line) : [`${folder}/*.ts`];
+const files = only ? only.map((name) => `${folder}/${name}.ts`) : [`${folder}/*.ts`];
+const lines = wanted ? drawn.slice(0, wanted).map(([, line]) => line) : files;
 
 const place = mkdtempSync(path.join(tmpdir(), 'mutate-'));
-const run = (command, words) =>
-  spawnSync(command, words, {
-    cwd: place,
-    stdio: 'inherit',
-    env: { ...process.env, FORCE_COLOR: '0', BARE_TOES_SEED: '1', BARE_TOES_CASES: MOST_CASES },
-  }).status;
+let stopped = false;
+let running;
+for (const signal of ['SIGINT', 'SIGTERM'])
+  process.on(signal, () => {
+    stopped = true;
+    running?.kill(signal);
+  });
+const run = (command, words, env = {}) =>
+  new Promise((done) => {
+    running = spawn(command, words, { cwd: place, stdio: 'inherit', env: { ...process.env, ...env } });
+    running.on('error', () => done(1)).on('close', (code) => done(code));
+  });
+
+/** What the tool said of each fault so far. */
+function tried(log) {
+  if (!existsSync(log)) return [];
+  const whole = readFileSync(log, 'utf8').split('\n').slice(0, -1);
+  return whole.map((line) => JSON.parse(line));
+}
+const isLeft = ({ status }) => status === 'Survived' || status === 'NoCoverage';
+const isNoticed = ({ status }) => status === 'Killed' || status === 'Timeout';
+const nameOf = ({ range, replacement }) => `${range} ${replacement}`;
+
+/** Tries faults within these lines or places. */
+async function tryFaults(mutate, cases, log) {
+  writeFileSync(
+    path.join(place, 'stryker.config.json'),
+    JSON.stringify({
+      ...{ packageManager: 'npm', testRunner: 'vitest', mutate, concurrency: 1 },
+      ...{ plugins: ['@stryker-mutator/vitest-runner', './.ci/mutate-log.mjs'] },
+      ...{ vitest: { configFile: 'mutate.config.ts', related: false }, coverageAnalysis: 'perTest' },
+      ...{ timeoutMS: 4000, timeoutFactor: 1.2, reporters: ['progress-append-only', 'log'] },
+    }),
+  );
+  const status = await run(process.execPath, ['node_modules/@stryker-mutator/core/bin/stryker.js', 'run'], {
+    ...{ FORCE_COLOR: '0', BARE_TOES_SEED: '1', BARE_TOES_CASES: String(cases), MUTATE_LOG: log },
+  });
+  if (status !== 0 && !stopped) throw new Error('mutate › run: the tool stopped');
+}
+
 try {
   for (const name of COPIED) cpSync(path.join(root, name), path.join(place, name), { recursive: true });
   cpSync(path.join(root, 'node_modules'), path.join(place, 'node_modules'), { recursive: true });
-  if (run('npm', ['install', '--no-save', '--no-audit', '--no-fund', ...TOOL]) !== 0)
+  if ((await run('npm', ['install', '--no-save', '--no-audit', '--no-fund', ...TOOL])) !== 0)
     throw new Error('mutate › tool: could not be fetched');
   // one thread tests each mutant: tests that change the process's own clock place have no part in it
   writeFileSync(
@@ -104,30 +148,24 @@ class InThisOrder {
 }
 export default { ...rest, test: { ...test, include, sequence: { sequencer: InThisOrder } } };\n`,
   );
-  writeFileSync(
-    path.join(place, 'stryker.config.json'),
-    JSON.stringify({
-      ...{ packageManager: 'npm', testRunner: 'vitest', plugins: ['@stryker-mutator/vitest-runner'] },
-      ...{ vitest: { configFile: 'mutate.config.ts', related: false }, mutate, concurrency: 1 },
-      ...{ coverageAnalysis: 'perTest', timeoutMS: 10_000, timeoutFactor: 1.2 },
-      ...{
-        reporters: ['clear-text', 'progress-append-only', 'json'],
-        jsonReporter: { fileName: 'mutants.json' },
-      },
-      ...{ clearTextReporter: { allowColor: false, logTests: false, reportTests: false } },
-    }),
-  );
-  const status = run(process.execPath, ['node_modules/@stryker-mutator/core/bin/stryker.js', 'run']);
-  if (status !== 0) throw new Error('mutate › run: the tool stopped');
-  const { files } = JSON.parse(readFileSync(path.join(place, 'mutants.json'), 'utf8'));
-  const found = Object.values(files).flatMap(({ mutants }) => mutants);
-  const count = (...states) => found.filter(({ status: state }) => states.includes(state)).length;
-  const [killed, left] = [count('Killed', 'Timeout'), count('Survived', 'NoCoverage')];
-  console.log(`${area}, lines tried: ${wanted ?? all.length} of ${all.length}`);
-  console.log(`${area}, faults noticed: ${killed} of ${killed + left}`);
-  console.log(
-    `${area}, noticed: ${((100 * killed) / (killed + left)).toFixed(1)} %   (target: at least 90 %)`,
-  );
+  const first = path.resolve(option('keep') ?? path.join(place, 'tried.jsonl'));
+  rmSync(first, { force: true });
+  const second = path.join(place, 'tried-again.jsonl');
+  await tryFaults(lines, FEW_CASES, first);
+  const left = tried(first).filter(isLeft);
+  if (left.length && !stopped) {
+    console.log(`${area}, once more with up to ${MORE_CASES} cases a law: ${left.length}`);
+    const ranges = left.map(({ range }) => range);
+    await tryFaults(ranges, MORE_CASES, second);
+  }
+  const noticedLater = new Set(tried(second).filter(isNoticed).map(nameOf));
+  const still = left.filter((fault) => !noticedLater.has(nameOf(fault)));
+  const noticed = tried(first).filter(isNoticed).length + left.length - still.length;
+  const share = ((100 * noticed) / (noticed + still.length)).toFixed(1);
+  for (const { range, replacement } of still) console.log(`left: ${range}  ->  ${replacement}`);
+  console.log(`${area}, lines tried: ${wanted ?? all.length} of ${all.length}${stopped ? ', stopped' : ''}`);
+  console.log(`${area}, faults noticed: ${noticed} of ${noticed + still.length}`);
+  console.log(`${area}, noticed: ${share} %   (target: at least 90 %)`);
 } finally {
   rmSync(place, { recursive: true, force: true });
 }
