@@ -41,7 +41,7 @@ export function assess(report: Report, context: Context): Assessment {
     (upTo) => seenIn(open.filter((s) => s.at <= upTo)),
     {
       rank: rankOf(highest(because.map((reason) => reason.atLeast))),
-      callOut: because.some((reason) => reason.signs.some((id) => context.signs[id]?.callOut)),
+      callOut: because.flatMap(({ signs }) => signs).some((id) => context.signs[id]?.callOut),
       signs: [...seen.present.keys()].sort(),
     },
     context,

@@ -10,6 +10,7 @@ import {
 } from '#domain/signs/over-time.ts';
 import type { Context, Report, Sighting, SorenessNote } from '#domain/signs/types.ts';
 import { instant, minutes } from '#domain/units.ts';
+import { SIGN_ROWS } from '#content/signs.ts';
 import { at, context } from '../../helpers/reports.ts';
 
 const MARK = at('13:00');
@@ -376,6 +377,8 @@ describe('R19: medicine asked for before it is due', () => {
     expect(asked([10, 20], [15, 0])).toEqual([]);
     // asked in the minute it was given, it was given
     expect(asked([10, 20], [10])).toEqual([]);
+    // a mark of this very minute is a mark
+    expect(asked([10, 20], [60])).toEqual([]);
   });
 
   test('what is from later than now does not count, what is of this minute does', () => {
@@ -383,6 +386,23 @@ describe('R19: medicine asked for before it is due', () => {
     expect(asked([20, 60])).toEqual(MORE);
     expect(asked([10, 20], [61])).toEqual(MORE);
   });
+});
+
+test('what rises, and what is asked for twice, has the class of more soreness in the table', () => {
+  const signs = {
+    ...SIGN_ROWS,
+    'sore-rising': { ...SIGN_ROWS['sore-rising'], urgency: 'ring-now' as const },
+  };
+  const soreness: SorenessNote[] = [2, 4].map((value, n) => ({
+    ...{ at: after(n), value, scale: 'numbers', when: 'rest' },
+  }));
+  const found = (change: Partial<Context>) =>
+    signsFromSoreness({ soreness, askedEarlyAt: [MARK, after(9)] }, context({ now: after(9), ...change }));
+  expect(found({}).map(({ rule, atLeast }) => [rule, atLeast])).toEqual([
+    ['R18', 'tell-nurse'],
+    ['R19', 'tell-nurse'],
+  ]);
+  expect(found({ signs }).map(({ atLeast }) => atLeast)).toEqual(['ring-now', 'ring-now']);
 });
 
 describe('R13: the same sign again', () => {
@@ -518,6 +538,25 @@ describe('R14–R16: what waiting does', () => {
     // what alone would ring at 15 minutes rings then, although something rings only later
     expect(judged([seen('band-wet', 0), seen('toes-cool', 16)], 16)).toMatchObject({ since: after(15) });
     expect(judged([seen('band-wet', 0), seen('toes-cool', 14)], 16)).toMatchObject({ since: after(14) });
+  });
+
+  test('what is seen and told in this very minute waits from this minute', () => {
+    const told = judged([seen('toes-swollen', 0, { toldAt: MARK })], 0);
+    expect(told).toMatchObject({ urgency: 'tell-nurse', since: MARK });
+  });
+
+  test('a sub-answer of a sighting counts as one that is given now, and waits from then on', () => {
+    const jump = judged([seen('leg-jumps', 0, { details: ['leg-jumps/wakes-child'], toldAt: MARK })], 7);
+    expect(jump).toMatchObject({ urgency: 'tell-nurse', since: MARK });
+    expect(jump.because.map(({ rule }) => rule)).toEqual(['R20', 'R1']);
+  });
+
+  test('a sub-answer makes its sign sure, and a doubt noted later takes nothing from it', () => {
+    const stained = (count: number, ...details: string[]) =>
+      seen('band-stained', count, { answer: 'not-sure', details });
+    const sure = judged([stained(0, 'band-stained/growing'), stained(2)], 3);
+    expect(sure.because.slice(0, 2).map(({ rule }) => rule)).toEqual(['detail', 'R1']);
+    expect(judged([stained(0), stained(2)], 3).because.map(({ rule }) => rule)).toEqual(['R2']);
   });
 
   test('a moment from later than now begins no wait, yet what was seen then counts', () => {
