@@ -95,7 +95,7 @@ export function repeatReasons(
 /** What waiting adds: R14 to R16, since when it has been this urgent, and the second step where the button is to be pressed. */
 export interface WaitingResult {
   because: Because[];
-  since?: Instant;
+  since: Instant | undefined;
   secondStep?: SecondStep;
 }
 
@@ -131,7 +131,7 @@ export function waitingReasons(
   const ringStart = earliest(firstAt(3), tellOver ? tellDue : undefined);
   // Raised just now by something without a time of its own (a repeat, a soreness line): the wait starts here.
   const ringing = now.rank === 3 || tellOver;
-  if (!ringing) return withSince(because, tellSince ?? visitSince);
+  if (!ringing) return { because, since: tellSince ?? visitSince };
   const since = ringStart ?? context.now;
   const dueAt = instant(since + secondStepMinutes(context.ward));
   // noted ahead of this clock: it went back since, nobody knows how long the wait has been, and it counts as over
@@ -141,9 +141,6 @@ export function waitingReasons(
   if (state !== 'waiting') because.push({ rule: 'R16', signs: now.signs, atLeast: 'ring-now' });
   return { because, since, secondStep: { state, dueAt: now.callOut ? since : dueAt } };
 }
-
-const withSince = (because: Because[], since: Instant | undefined): WaitingResult =>
-  since === undefined ? { because } : { because, since };
 
 function earliest(...moments: (Instant | undefined)[]): Instant | undefined {
   const known = moments.filter((m): m is Instant => m !== undefined);

@@ -562,6 +562,9 @@ describe('R14–R16: what waiting does', () => {
   test('a moment from later than now begins no wait, yet what was seen then counts', () => {
     const later = judged([seen('toes-cool', 10)], 0);
     expect(later).toMatchObject({ urgency: 'ring-now', since: MARK, secondStep: { dueAt: after(5) } });
+    // ten minutes are two clocks that differ; more, and this one went back since
+    const state = (ahead: number) => judged([seen('toes-cool', ahead)], 0).secondStep?.state;
+    expect([9, 10, 11].map(state)).toEqual(['waiting', 'waiting', 'due']);
     const now = judged([seen('toes-cool', 0)], 0);
     expect(now).toMatchObject({ since: MARK, secondStep: { state: 'waiting', dueAt: after(5) } });
     expect(judged([seen('itchy-under', 500)], 0).because.map(({ rule }) => rule)).toEqual(['R1']);
