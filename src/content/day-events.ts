@@ -4,7 +4,7 @@
  * Source: design 5-day (events, age modes). What hurts, and so has "ask about medicine" before it, and all lengths are
  * our proposal; the ward decides.
  */
-import { FILLER_IDS, type DayEventId, type DayEventRow } from '#domain/day/ids.ts';
+import type { DayEventId, DayEventRow } from '#domain/day/ids.ts';
 import { AGE_MODES, type AgeMode } from '#domain/day/modes.ts';
 import type { RoutineRow } from '#domain/day/from-bed.ts';
 
@@ -67,11 +67,6 @@ export const DAY_EVENTS = {
   'free-time': row(       'rest',   30,  'movable', ALL,        DOES_NOT, 'child'),
   'night': row(           'rest',  600,  'fixed',   ALL,        DOES_NOT, 'nobody'),
 } as const satisfies Record<DayEventId, DayEventRow>;
-
-/** What a family may put into a day; open time and the night are what is left. */
-export const ADDABLE = (Object.keys(DAY_EVENTS) as DayEventId[]).filter(
-  (id) => !FILLER_IDS.some((filler) => filler === id),
-);
 
 /** The child's own routine around waking and lights-out. It makes room for everything the ward plans. Source: design 5-day. */
 export const ROUTINE: readonly RoutineRow[] = [

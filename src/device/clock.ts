@@ -26,7 +26,3 @@ export function browserClock(): Clock {
     },
   };
 }
-
-/** The day of a local minute, as 2026-01-31. Units: whole minutes since 1970 on the wall's own clock. */
-export const isoDay = (localMinute: number): string =>
-  new Date(localMinute * 60_000).toISOString().slice(0, 10);

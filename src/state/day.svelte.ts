@@ -1,9 +1,12 @@
 /** The child's day on this device: built from bed, card and plan, touched by the child, changed by the grown-up, kept. */
+import { monthsOf } from '#domain/bed-card/card.ts';
+import { dayNumberOf } from '#domain/clock/calendar.ts';
 import {
   asPlanned,
   movedInDay,
   renewed,
   takenOff,
+  UNDO_SECONDS,
   type DayBook,
   type DayEvent,
   type Place,
@@ -41,7 +44,6 @@ import { dayPictures, type DayPicture } from '#domain/day/pictures.ts';
 import { keptPrivate } from '#domain/day/private.ts';
 import { dayOf, type Day, type Explained, type Tile } from '#domain/day/tiles.ts';
 import { jobOf, openedDay, touched, type EdgePicture, type Job, type Tap } from '#domain/day/touch.ts';
-import { dayNumberOf } from '#domain/day/wall.ts';
 import type { PlayBed } from '#domain/play-bed/bed.ts';
 import { factsOf, nextDay, startBed, withoutCard } from '#domain/play-bed/problem.ts';
 import type { DayMinute, Fault } from '#domain/play/types.ts';
@@ -50,7 +52,6 @@ import { DAY_EVENTS, ROUTINE } from '#content/day-events.ts';
 import { WARD_DAY } from '#content/ward-day.ts';
 import { browserDayPlace } from '#device/day-place.ts';
 import { afterSeconds, startStopwatch } from '#device/stopwatch.ts';
-import { UNDO_SECONDS } from '#domain/day/book.ts';
 import { bedsideWard } from './bedside.svelte.ts';
 import { currentCard, loadCard } from './card.svelte.ts';
 import { currentFamily } from './family.svelte.ts';
@@ -93,7 +94,7 @@ export function bedOfToday(today: string): PlayBed {
 /** Completed months, as the day is shown for: the card's, the bed's, the drawing's. */
 export function dayAgeMonths(): number {
   const { age } = currentCard() ?? {};
-  if (age) return age.years * 12 + (age.months ?? 0);
+  if (age) return monthsOf(age);
   return openBed()?.child.ageMonths ?? currentFamily().age * 12;
 }
 
@@ -300,8 +301,7 @@ function fitting({ from, minutes }: Place): Place {
 
 export const moveInDay = (id: string, to: Place, why: Why = 'wanted', by?: string): void =>
   edit((book) => movedInDay(book, id, fitting(to), why, by));
-export const takeOffDay = (id: string, why: Why = 'not-today'): void =>
-  edit((book) => takenOff(book, id, why));
+export const takeOffDay = (id: string): void => edit((book) => takenOff(book, id, 'not-today'));
 export const putBackInDay = (id: string): void => edit((book) => asPlanned(book, id));
 /** Keeps a part of the day to the child, or shows it again. */
 export const keepPrivate = (id: string, yes: boolean): void =>

@@ -5,12 +5,13 @@ import { cameUp, changesBetween, restOfDay, settled, type CameUp } from '#domain
 import { factsOf, nextDay, problemOf, startBed, withoutCard } from '#domain/play-bed/problem.ts';
 import { decodePlay, encodePlay, type DecodedPlay } from '#domain/play-bed/travel.ts';
 import type { DayMinute, DayProblem, Fault, Impossible, Placement, Plan } from '#domain/play/types.ts';
+import { dateOf } from '#domain/clock/calendar.ts';
+import { localDay } from '#domain/clock/local.ts';
 import { localMinute } from '#domain/clock/night.ts';
 import type { Instant } from '#domain/units.ts';
 import { IDEA_ORDER, THING_ORDER } from '#content/idea-order.ts';
 import { IDEAS } from '#content/ideas.ts';
 import { WARD_DAY } from '#content/ward-day.ts';
-import { isoDay } from '#device/clock.ts';
 import { browserPlanner, type Planner } from '#device/planner.ts';
 import { browserPlayPlace } from '#device/play-place.ts';
 import { currentCard, loadCard } from './card.svelte.ts';
@@ -47,7 +48,7 @@ export const lastChanges = (): Changes | undefined => changes;
 /** The ward's day and minute at a moment, by this device's clock. */
 export function wardAt(moment: Instant): { day: string; minute: DayMinute } {
   const offset = offsetAt(moment);
-  return { day: isoDay(moment + offset), minute: localMinute(moment, offset) };
+  return { day: dateOf(localDay(moment, offset)), minute: localMinute(moment, offset) };
 }
 /** The same, read anew; not for what a page derives. */
 const wardNow = () => wardAt(readMoment());

@@ -23,6 +23,12 @@ export interface CardAge {
   months?: number;
 }
 
+/**
+ * An age in completed months, as far as the card tells it: of whole years the birthday.
+ * @example monthsOf({ years: 2, months: 3 }) // 27
+ */
+export const monthsOf = ({ years, months = 0 }: CardAge): number => years * 12 + months;
+
 export interface BedCard {
   side: Choice<'side'>;
   bell: Choice<'bell'>;

@@ -1,24 +1,23 @@
 /** Reads a day that a device kept: whatever cannot be read is named and left out, the rest is kept. */
-import { blame, fieldsOf, type Fields } from '../play-bed/fields.ts';
+import { dayNumberOf } from '../clock/calendar.ts';
+import { blame, eachOnce, fieldsOf, type Fields } from '../play-bed/fields.ts';
+import { readStretch } from '../play-bed/stretches.ts';
 import { GRID, PLAY_FROM, PLAY_UNTIL } from '../play/feasible.ts';
 import type { Fault } from '../play/types.ts';
-import { instant } from '../units.ts';
+import { DAY_MINUTES, instant } from '../units.ts';
 import { SOURCES, WHYS, type DayBook, type DayEvent, type DoneMark, type Place } from './book.ts';
-import { DAY_EVENT_IDS, isFiller } from './ids.ts';
-import { dayNumberOf } from './wall.ts';
+import { ADDABLE } from './ids.ts';
 
-const DAY = 24 * 60;
 /** A day planned full, with everything that came up in it. */
 export const MOST = { events: 120, quiet: 6, ideas: 6 } as const;
 const LONGEST_ID = 80;
 const ID = /^[a-z]+(?:-[a-z0-9]+)*$/;
-const KINDS = DAY_EVENT_IDS.filter((kind) => !isFiller(kind));
 
 function placeOf(fields: Fields): Place | undefined {
-  const from = fields.whole('from', 0, DAY - GRID, GRID);
-  const minutes = fields.whole('minutes', GRID, DAY, GRID);
+  const from = fields.whole('from', 0, DAY_MINUTES - GRID, GRID);
+  const minutes = fields.whole('minutes', GRID, DAY_MINUTES, GRID);
   if (from === undefined || minutes === undefined) return undefined;
-  return from + minutes <= DAY ? { from, minutes } : fields.refuse('minutes', 'over by midnight');
+  return from + minutes <= DAY_MINUTES ? { from, minutes } : fields.refuse('minutes', 'over by midnight');
 }
 
 /** A mark that is there or not; one that cannot be read counts as `otherwise`. */
@@ -35,7 +34,7 @@ function eventOf(value: unknown, where: string, faults: Fault[]): DayEvent | und
   const place = fields && placeOf(fields);
   if (!fields || id === undefined || !place) return undefined;
   // something that nobody can name is still something: new to the child, and asked about as if it hurt
-  const kind = fields.choice('kind', KINDS);
+  const kind = fields.choice('kind', ADDABLE);
   // what cannot be read stays with the day when the bed's day is told anew
   const source = fields.choice('source', SOURCES) ?? 'family';
   const ideas = fields.list('ideas', MOST.ideas, (idea, at, bad) =>
@@ -64,19 +63,11 @@ function eventOf(value: unknown, where: string, faults: Fault[]): DayEvent | und
   };
 }
 
-function quietOf(value: unknown, where: string, faults: Fault[]): DayBook['quiet'][number] | undefined {
-  const fields = fieldsOf(value, where, faults, ['from', 'until']);
-  const from = fields?.whole('from', 0, DAY - GRID, GRID);
-  const until = fields?.whole('until', GRID, DAY, GRID);
-  if (!fields || from === undefined || until === undefined) return undefined;
-  return until > from ? { from, until } : fields.refuse('until', 'after from');
-}
-
 function markIn(events: readonly DayEvent[], day: number) {
   return (value: unknown, where: string, faults: Fault[]): DoneMark | undefined => {
     const fields = fieldsOf(value, where, faults, ['event', 'from', 'to']);
     // wherever the place lies, its day is within a day of the universal one
-    const [least, most] = [(day - 1) * DAY, (day + 2) * DAY];
+    const [least, most] = [(day - 1) * DAY_MINUTES, (day + 2) * DAY_MINUTES];
     const event = fields?.text('event', ID, 'an id', LONGEST_ID);
     const from = fields?.whole('from', least, most);
     const to = fields?.whole('to', least, most);
@@ -85,13 +76,6 @@ function markIn(events: readonly DayEvent[], day: number) {
     return to > from ? { event, from: instant(from), to: instant(to) } : fields.refuse('to', 'after from');
   };
 }
-
-const once = <T>(list: readonly T[], idOf: (one: T) => string, fields: Fields, name: string): T[] =>
-  list.filter((one, n) => {
-    const first = list.findIndex((other) => idOf(other) === idOf(one)) === n;
-    if (!first) blame(fields.faults, `${fields.where} › ${name} › ${idOf(one)}`, 'used once', idOf(one));
-    return first;
-  });
 
 /**
  * Reads a kept day.
@@ -106,18 +90,17 @@ export function readDayBook(value: unknown): { book?: DayBook; faults: Fault[] }
   const faults: Fault[] = [];
   const fields = fieldsOf(value, 'day', faults, ['day', 'wake', 'lightsOut', 'quiet', 'events', 'done']);
   if (!fields) return { faults };
-  const day = fields.text('day', /^\d{4}-\d{2}-\d{2}$/, 'a day as 2026-01-31', 10);
+  const day = fields.day('day');
   const number = day === undefined ? undefined : dayNumberOf(day);
-  if (day !== undefined && number === undefined) fields.refuse('day', 'a day of the calendar');
   const wake = fields.whole('wake', PLAY_FROM, PLAY_UNTIL, GRID);
   const lightsOut = fields.whole('lightsOut', PLAY_FROM, PLAY_UNTIL, GRID);
   const awake = wake !== undefined && lightsOut !== undefined && wake < lightsOut;
   if (wake !== undefined && lightsOut !== undefined && !awake) fields.refuse('lightsOut', 'after waking');
-  const quiet = fields.list('quiet', MOST.quiet, quietOf);
-  const events = once(fields.list('events', MOST.events, eventOf), ({ id }) => id, fields, 'events');
+  const quiet = fields.list('quiet', MOST.quiet, readStretch);
+  const events = eachOnce(fields.list('events', MOST.events, eventOf), ({ id }) => id, fields, 'events');
   if (day === undefined || number === undefined || !awake) return { faults };
   const marks = fields.list('done', MOST.events, markIn(events, number));
-  const done = once(marks, ({ event }) => event, fields, 'done');
+  const done = eachOnce(marks, ({ event }) => event, fields, 'done');
   return {
     faults,
     book: {

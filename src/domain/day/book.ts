@@ -1,9 +1,10 @@
 /** The day as it is kept: what stands in it, where it stood first, what the child has pushed through the door. */
+import { dayNumberOf } from '../clock/calendar.ts';
 import type { OffsetAt } from '../clock/local.ts';
 import type { DayMinute } from '../play/types.ts';
 import type { Instant } from '../units.ts';
 import { isFiller, type DayEventId } from './ids.ts';
-import { dayNumberOf, momentOf } from './wall.ts';
+import { momentOf } from './wall.ts';
 
 /** Why something no longer stands where it stood. */
 export const WHYS = ['came-first', 'asleep', 'ward-said', 'wanted', 'not-today', 'planned-anew'] as const;
@@ -58,10 +59,11 @@ export interface DayBook {
 
 /** Undo is offered for so long. Source: design 5-day. */
 export const UNDO_SECONDS = 10;
-/** What comes up ends what was going on, but never to nothing. */
-const LEAST_MINUTES = 5;
+/** Shorter than this no part of a day is: what comes up ends what was going on, but never to nothing. */
+export const LEAST_MINUTES = 5;
 
 const byId = (a: { id: string }, b: { id: string }) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+/** Whether its picture went through the door. */
 export const isDone = (book: Pick<DayBook, 'done'>, id: string): boolean =>
   book.done.some(({ event }) => event === id);
 

@@ -1,6 +1,6 @@
 /** Moments at which the child chooses between two pictures, both truly possible. Nothing marks one of them. */
 import type { Instant } from '../units.ts';
-import { firstPlace, isDone, movedInDay, type DayBook } from './book.ts';
+import { isDone, movedInDay, type DayBook } from './book.ts';
 import type { DayEventId, DayEventTable } from './ids.ts';
 import { MODES, type AgeMode } from './modes.ts';
 import type { Day, Tile } from './tiles.ts';
@@ -147,9 +147,3 @@ export const mayMove = (
   now: Instant,
   table: DayEventTable,
 ): boolean => MODES[mode].ownPlan && tile.kind !== 'play' && isMovable(book, tile, now, table);
-
-/** Whether something was put elsewhere since the day began. */
-export function isElsewhere(book: DayBook, id: string): boolean {
-  const event = book.events.find((one) => one.id === id);
-  return event !== undefined && (event.off === true || firstPlace(event).from !== event.from);
-}

@@ -5,7 +5,7 @@ import { instant, type Instant } from '../units.ts';
 import { isDone, UNDO_SECONDS, type DayBook, type DoneMark } from './book.ts';
 import { isFiller, type DayEventTable } from './ids.ts';
 import { MODES, modeRow, type AgeMode } from './modes.ts';
-import { fillersBetween, type Day, type Tile } from './tiles.ts';
+import { fillersBetween, withoutSeams, type Day, type Tile } from './tiles.ts';
 import { wallMinute } from './wall.ts';
 
 const NOON = 12 * 60;
@@ -35,13 +35,7 @@ function asShown(day: Day, tile: Tile, mode: AgeMode, now: Instant, table: DayEv
  * Not: the grown-up's day, which is `day.tiles`.
  */
 export function stripOf(day: Day, mode: AgeMode, now: Instant, table: DayEventTable): Tile[] {
-  const strip: Tile[] = [];
-  for (const tile of day.tiles.flatMap((one) => asShown(day, one, mode, now, table))) {
-    const before = strip[strip.length - 1];
-    if (before && isFiller(tile.kind) && before.kind === tile.kind) before.to = tile.to;
-    else strip.push({ ...tile });
-  }
-  return strip;
+  return withoutSeams(day.tiles.flatMap((one) => asShown(day, one, mode, now, table)));
 }
 
 /** Pictures behind the doors. At night there is only the night. */

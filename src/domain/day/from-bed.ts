@@ -1,5 +1,5 @@
 /** The day built from the nurse's card, the bed as it was ticked with the ward's times, and the plan of play. */
-import type { BedCard } from '../bed-card/card.ts';
+import { monthsOf, type BedCard } from '../bed-card/card.ts';
 import { eventKind, type EventKind, type PlayBed } from '../play-bed/bed.ts';
 import type { DayMinute, Procedure } from '../play/types.ts';
 import { instant, minutes, type Instant, type Minutes } from '../units.ts';
@@ -119,7 +119,7 @@ export interface CardForDay {
 }
 
 /** Where there is neither a card nor a word of the ward. Source: design 5-day (the ward decides). */
-export const USUAL_ASK_MINUTES = minutes(45);
+const USUAL_ASK_MINUTES = minutes(45);
 
 /**
  * What the nurse's card says about the child's day. The more careful where a card says nothing: no hand to choose.
@@ -133,7 +133,7 @@ export function dayFactsOf(
   askMinutes: Minutes = USUAL_ASK_MINUTES,
 ): CardForDay {
   if (!card) return { mode: modeOf(ageMonths), facts: {}, askMinutes, handsToChoose: 0 };
-  const months = card.age ? card.age.years * 12 + (card.age.months ?? 0) : ageMonths;
+  const months = card.age ? monthsOf(card.age) : ageMonths;
   const { nothingByMouthUntil: until, atNight, hands, drip } = card;
   return {
     mode: modeOf(months),

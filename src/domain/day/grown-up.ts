@@ -2,7 +2,7 @@
 import type { OffsetAt } from '../clock/local.ts';
 import { GRID } from '../play/feasible.ts';
 import type { DayMinute } from '../play/types.ts';
-import { instant, type Instant, type Minutes } from '../units.ts';
+import { DAY_MINUTES, instant, type Instant, type Minutes } from '../units.ts';
 import {
   added,
   cameUpInDay,
@@ -19,8 +19,6 @@ import { askState, asksOf, type Ask } from './medicine.ts';
 import { shownToOthers } from './private.ts';
 import { mayBePrivate, type Day, type Explained, type Tile } from './tiles.ts';
 import { wallMinute } from './wall.ts';
-
-const DAY = 24 * 60;
 
 export type DayRow =
   | { what: 'ask'; at: Instant; ask: Ask; state: ReturnType<typeof askState> }
@@ -87,7 +85,7 @@ export const mayEdit = (book: DayBook, id: string): boolean =>
 
 /** The nearest place on the grid from which all of it is over by midnight. */
 const within = (from: number, minutes: number): Place => ({
-  from: Math.min(Math.max(0, GRID * Math.round(from / GRID)), DAY - minutes),
+  from: Math.min(Math.max(0, GRID * Math.round(from / GRID)), DAY_MINUTES - minutes),
   minutes,
 });
 
@@ -100,7 +98,7 @@ const within = (from: number, minutes: number): Place => ({
 export function putAt(book: DayBook, id: string, to: Place, table: DayEventTable): DayBook {
   const event = book.events.find((one) => one.id === id);
   if (!event || !mayEdit(book, id)) return book;
-  const minutes = Math.min(DAY, Math.max(GRID, GRID * Math.round(to.minutes / GRID)));
+  const minutes = Math.min(DAY_MINUTES, Math.max(GRID, GRID * Math.round(to.minutes / GRID)));
   return movedInDay(book, id, within(to.from, minutes), whyOf(event.kind, table));
 }
 
@@ -150,7 +148,7 @@ export function comesNow(
   const from = GRID * Math.floor(wallMinute(now, offsetAt) / GRID);
   const again = book.events.some((one) => one.kind === kind && one.cameUp && !one.off && one.from === from);
   if (again || !hasRoom(book)) return book;
-  const minutes = Math.min(table[kind].minutes, DAY - from);
+  const minutes = Math.min(table[kind].minutes, DAY_MINUTES - from);
   return cameUpInDay(book, { id: freshId(book, kind), kind, from, minutes, source: 'family' }, offsetAt);
 }
 

@@ -44,7 +44,10 @@ export type DayEventId = (typeof DAY_EVENT_IDS)[number];
 /** What fills the day where nothing else stands; nobody puts these into it. */
 export const FILLER_IDS = ['free-time', 'quiet-hour', 'night'] as const satisfies readonly DayEventId[];
 export type FillerId = (typeof FILLER_IDS)[number];
+/** Whether nobody puts it into a day: it is what is left. */
 export const isFiller = (kind: DayEventId): kind is FillerId => FILLER_IDS.some((id) => id === kind);
+/** What may be put into a day. */
+export const ADDABLE = DAY_EVENT_IDS.filter((kind) => !isFiller(kind));
 
 export const EVENT_GROUPS = ['care', 'food', 'body', 'people', 'play', 'rest', 'rare'] as const;
 export type EventGroup = (typeof EVENT_GROUPS)[number];

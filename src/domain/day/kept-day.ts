@@ -7,8 +7,7 @@ import { readDayBook } from './book-store.ts';
 import type { Offer } from './choices.ts';
 import { FEELINGS, type FeelingPressed } from './feelings.ts';
 import { AGE_MODES, type AgeMode } from './modes.ts';
-import { EDGE_PICTURES, type EdgePicture } from './touch.ts';
-import { dayNumberOf } from './wall.ts';
+import { EDGE_PICTURES, MOST_PRESSED, type EdgePicture } from './touch.ts';
 
 /** A picture of the edge, and the minute it was pressed. It is no note and no look. */
 export interface EdgePressed {
@@ -60,12 +59,9 @@ export const untouched = (day: string): Today => ({
   ...{ day, feelings: [], edge: [], offers: {}, chosen: {}, nothingByMouth: false },
 });
 
-/** More than a child presses in a day; wild tapping must not fill the device. */
-const MOST_PRESSED = 50;
 const MOST_CHOICES = 60;
 const LONGEST_ID = 200;
 const CHOICE_ID = /^[a-z0-9-]+(?:\/[a-z0-9-]+)?$/;
-const DAY = /^\d{4}-\d{2}-\d{2}$/;
 
 /**
  * Today with one more press at the edge; the same picture in the same minute is one press.
@@ -75,12 +71,6 @@ export function pressedAtEdge(today: Today, picture: EdgePicture, at: Instant): 
   const twice = today.edge.some((one) => one.picture === picture && one.at === at);
   if (twice || today.edge.length >= MOST_PRESSED) return today;
   return { ...today, edge: [...today.edge, { picture, at }] };
-}
-
-function dayIn(fields: Fields, name: string): string | undefined {
-  const day = fields.text(name, DAY, 'a day as 2026-01-31', 10);
-  if (day === undefined) return undefined;
-  return dayNumberOf(day) === undefined ? fields.refuse(name, 'a day of the calendar') : day;
 }
 
 const pressIn =
@@ -119,7 +109,7 @@ function byChoice<T>(
 }
 
 function todayOf(fields: Fields): Today | undefined {
-  const day = dayIn(fields, 'day');
+  const day = fields.day('day');
   if (day === undefined) return undefined;
   const { faults } = fields;
   return {
@@ -170,7 +160,7 @@ export function readKeptDay(value: unknown, usual: Ways): { kept: KeptDay; fault
   if (!fields) return { kept: { ways: usual }, faults };
   const read = fields.has('book') ? readDayBook(fields.raw('book')) : undefined;
   faults.push(...(read?.faults ?? []));
-  const firstDay = fields.has('firstDay') ? dayIn(fields, 'firstDay') : undefined;
+  const firstDay = fields.has('firstDay') ? fields.day('firstDay') : undefined;
   const inner = (name: string, known: readonly string[]) =>
     fields.has(name) ? fields.inner(name, known) : undefined;
   const touches = inner('today', ['day', 'feelings', 'edge', 'offers', 'chosen', 'nothingByMouth']);

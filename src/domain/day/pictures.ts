@@ -1,5 +1,5 @@
 /** One picture for each day behind: for having been here, and for nothing else. */
-import { dayNumberOf } from './wall.ts';
+import { dateOf, dayNumberOf } from '../clock/calendar.ts';
 
 export interface DayPicture {
   /** As 2026-01-31. */
@@ -10,23 +10,6 @@ export interface DayPicture {
 
 /** Longer than anybody lies in traction; a wrong clock must not fill the page. */
 const MOST_DAYS = 200;
-
-/** The date of a day's number, for 1970 and later; counted from March, so that leap days come last. */
-export function dateOf(number: number): string {
-  const sinceMarch = number + 719_468;
-  const era = Math.floor(sinceMarch / 146_097);
-  const inEra = sinceMarch - era * 146_097;
-  const yearOfEra = Math.floor(
-    (inEra - Math.floor(inEra / 1460) + Math.floor(inEra / 36_524) - Math.floor(inEra / 146_096)) / 365,
-  );
-  const inYear = inEra - (365 * yearOfEra + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100));
-  const fromMarch = Math.floor((5 * inYear + 2) / 153);
-  const day = inYear - Math.floor((153 * fromMarch + 2) / 5) + 1;
-  const month = fromMarch < 10 ? fromMarch + 3 : fromMarch - 9;
-  const year = yearOfEra + era * 400 + (month <= 2 ? 1 : 0);
-  const two = (value: number) => `${value}`.padStart(2, '0');
-  return `${`${year}`.padStart(4, '0')}-${two(month)}-${two(day)}`;
-}
 
 /**
  * The row of day pictures from the first day here to today.

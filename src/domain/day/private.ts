@@ -2,7 +2,7 @@
 import type { DayBook } from './book.ts';
 import type { DayEventTable } from './ids.ts';
 import { MODES, type AgeMode } from './modes.ts';
-import { fillersBetween, mayBePrivate, type Day, type Explained, type Tile } from './tiles.ts';
+import { fillersBetween, mayBePrivate, withoutSeams, type Day, type Explained, type Tile } from './tiles.ts';
 
 /** Cards to hold up without a word. Showing one writes nothing down. Ids never change once shipped. */
 export const HOLD_UP_CARDS = [
@@ -42,13 +42,9 @@ export function keptPrivate(book: DayBook, id: string, table: DayEventTable, yes
  */
 export function shownToOthers(day: Day): { tiles: Tile[]; explained: Explained[] } {
   const own = new Set(day.tiles.filter((tile) => tile.private).map(({ id }) => id));
-  const tiles: Tile[] = [];
-  for (const tile of day.tiles.flatMap((one) => (own.has(one.id) ? fillersBetween(day, one) : [one]))) {
-    const before = tiles[tiles.length - 1];
-    if (before && before.kind === tile.kind && before.id.startsWith('~') && tile.id.startsWith('~'))
-      before.to = tile.to;
-    else tiles.push({ ...tile });
-  }
+  const tiles = withoutSeams(
+    day.tiles.flatMap((one) => (own.has(one.id) ? fillersBetween(day, one) : [one])),
+  );
   const explained = day.explained
     .filter((one) => !one.private)
     // what came first may be told, what it was may not

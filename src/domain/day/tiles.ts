@@ -1,8 +1,17 @@
 /** From the kept day to the day as it stands: parts that lie side by side without a gap, and what became of the rest. */
 import type { OffsetAt } from '../clock/local.ts';
 import { instant, type Instant } from '../units.ts';
-import { dayOfBook, firstPlace, isDone, type DayBook, type DayEvent, type Place, type Why } from './book.ts';
-import type { DayEventId, DayEventTable, FillerId } from './ids.ts';
+import {
+  dayOfBook,
+  firstPlace,
+  isDone,
+  LEAST_MINUTES,
+  type DayBook,
+  type DayEvent,
+  type Place,
+  type Why,
+} from './book.ts';
+import { isFiller, type DayEventId, type DayEventTable, type FillerId } from './ids.ts';
 import { dayOnWall } from './wall.ts';
 
 export interface Span {
@@ -53,7 +62,6 @@ export interface DayFacts {
 
 /** Further away than this it is another part of the day, and somebody has to say when. Source: our proposal. */
 const FURTHEST_MINUTES = 180;
-const LEAST_MINUTES = 5;
 
 type Wanted = Span & { event: DayEvent; rank: Rank };
 
@@ -132,7 +140,7 @@ function settle(
 }
 
 /** What a part of the day is where nothing stands. */
-export function fillerAt(day: Pick<Day, 'wake' | 'lightsOut' | 'quiet'>, at: Instant): FillerId {
+function fillerAt(day: Pick<Day, 'wake' | 'lightsOut' | 'quiet'>, at: Instant): FillerId {
   if (at < day.wake || at >= day.lightsOut) return 'night';
   return day.quiet.some(({ from, to }) => from <= at && at < to) ? 'quiet-hour' : 'free-time';
 }
@@ -155,6 +163,20 @@ export function fillersBetween(
     else tiles.push({ id: `~${kind}-${from - day.from}`, kind, from, to });
   });
   return tiles;
+}
+
+/**
+ * The same parts, where neighbours of one kind of open time are one: no seam tells that something stood there.
+ * Shape: parts in order of time, none overlapping.
+ */
+export function withoutSeams(tiles: readonly Tile[]): Tile[] {
+  const joined: Tile[] = [];
+  for (const tile of tiles) {
+    const before = joined.at(-1);
+    if (before && isFiller(tile.kind) && before.kind === tile.kind) before.to = tile.to;
+    else joined.push({ ...tile });
+  }
+  return joined;
 }
 
 /**

@@ -17,9 +17,6 @@ export type EdgePicture = (typeof EDGE_PICTURES)[number];
 export const CALLS = [...EDGE_PICTURES, 'please-come'] as const;
 export type CallId = (typeof CALLS)[number];
 
-/** At night nothing else is there. Source: design 5-day. */
-export const NIGHT_THINGS = ['call-button', 'resting-child', 'bedtime-story'] as const;
-
 /** What the child's pages hold; only the day itself is kept longer than today. */
 export interface ChildDay {
   book: DayBook;
@@ -47,7 +44,7 @@ export interface AtTouch {
 }
 
 /** More than a child presses in a day; wild tapping must not fill the device. */
-const MOST_FEELINGS = 50;
+export const MOST_PRESSED = 50;
 
 /** A day as a child opens it. */
 export const openedDay = (book: DayBook): ChildDay => ({
@@ -90,7 +87,7 @@ export function touched(child: ChildDay, tap: Tap, at: AtTouch): ChildDay {
     case 'take-back':
       return { ...child, book: takenBack(book, tap.id, tap.seconds) };
     case 'feel': {
-      const known = FEELINGS.includes(tap.picture) && child.feelings.length < MOST_FEELINGS;
+      const known = FEELINGS.includes(tap.picture) && child.feelings.length < MOST_PRESSED;
       return known ? { ...child, feelings: [...child.feelings, { picture: tap.picture, at: now }] } : child;
     }
     case 'first': {

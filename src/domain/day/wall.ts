@@ -6,32 +6,6 @@ import { DAY_MINUTES, instant, type Instant } from '../units.ts';
 
 /** No place was ever further from universal time. */
 const FURTHEST = 16 * 60;
-const YEARS = { first: 2020, last: 2147 } as const;
-const DATE = /^(\d{4})-(\d{2})-(\d{2})$/;
-
-/** Days since 1 January 1970 of a date of the Gregorian calendar; counted from March, so that leap days come last. */
-function daysSince1970(year: number, month: number, day: number): number {
-  const inYear = month > 2 ? year : year - 1;
-  const fromMarch = (month + 9) % 12;
-  const leapDays = Math.floor(inYear / 4) - Math.floor(inYear / 100) + Math.floor(inYear / 400);
-  return inYear * 365 + leapDays + Math.floor((fromMarch * 153 + 2) / 5) + day - 1 - 719_468;
-}
-
-/**
- * A date as its number, and nothing for what is no day of the calendar.
- *
- * Units: days since 1 January 1970, for the years 2020 to 2147.
- * @example dayNumberOf('2026-10-25') // 20751
- */
-export function dayNumberOf(text: string): number | undefined {
-  const [, year, month, day] = (DATE.exec(text) ?? []).map(Number);
-  if (year === undefined || month === undefined || day === undefined) return undefined;
-  if (year < YEARS.first || year > YEARS.last || month < 1 || month > 12 || day < 1) return undefined;
-  const next = month === 12 ? daysSince1970(year + 1, 1, 1) : daysSince1970(year, month + 1, 1);
-  const number = daysSince1970(year, month, day);
-  return number < next ? number : undefined;
-}
-
 /** The clocks of a place around one day, read once. */
 export interface DayOnWall {
   from: Instant;

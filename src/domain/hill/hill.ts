@@ -2,7 +2,7 @@
 import { degrees, type Degrees, type Kilograms } from '../units.ts';
 
 /** m/s². Source: OpenStax, University Physics 1, 5.4. */
-export const GRAVITY = 9.8;
+const GRAVITY = 9.8;
 
 const radians = (angle: Degrees) => (angle * Math.PI) / 180;
 

@@ -9,7 +9,7 @@ import { checkSum } from './check-sum.ts';
 import { Damaged, Reader, Writer, type Coder } from './coder.ts';
 import { parseEntry, type Entry } from './entries.ts';
 import { CHOICES, MARKS, QUESTIONS, WRITERS, type ChoiceKind } from './kinds.ts';
-import { jsonOf, MOST_NOTES, plainText } from './plain.ts';
+import { jsonOf, MOST_PACKED, plainText } from './plain.ts';
 import { SIGN_IDS, WORRY_IDS } from '../signs/ids.ts';
 
 const OURS = 0xb7;
@@ -62,8 +62,8 @@ export type Unpacked =
  * @example packNotes([]).length // 11
  */
 export function packNotes(entries: readonly Entry[]): Uint8Array {
-  if (entries.length > MOST_NOTES)
-    throw new RangeError(`domain/notes/pack › notes: at most ${MOST_NOTES}, saw ${entries.length}`);
+  if (entries.length > MOST_PACKED)
+    throw new RangeError(`domain/notes/pack › notes: at most ${MOST_PACKED}, saw ${entries.length}`);
   const coder = new Writer();
   const told = new Telling(coder);
   coder.count('notes', entries.length);
@@ -99,7 +99,7 @@ export function unpackNotes(packed: Uint8Array): Unpacked {
     const coder = new Reader(packed.subarray(HEAD));
     const told = new Telling(coder);
     const count = coder.count('notes', 0);
-    if (count > MOST_NOTES) throw new Damaged('more notes than anyone wrote');
+    if (count > MOST_PACKED) throw new Damaged('more notes than anyone wrote');
     let sum = 0;
     const entries: Entry[] = [];
     for (let i = 0; i < count; i++) {
@@ -295,7 +295,7 @@ class Telling {
   }
 
   private list<T>(count: number, one: (i: number) => T): T[] {
-    if (count > MOST_NOTES) throw new Damaged('a list beyond every note');
+    if (count > MOST_PACKED) throw new Damaged('a list beyond every note');
     return Array.from({ length: count }, (_, i) => one(i));
   }
 

@@ -36,14 +36,13 @@ export interface Pair {
  */
 export function pairsOf(entries: readonly Entry[]): Pair[] {
   const answers = answersIn(entries, struckIds(entries));
-  const pairs = eventsOf(entries).flatMap(({ parts }) =>
+  return eventsOf(entries).flatMap(({ parts }) =>
     parts.slice(1).map((part, i): Pair => {
       const [first, second] = [parts[i]![0]!, part[0]!];
       const pair: Pair = { first: first.id, second: second.id, kind: first.kind };
       return answers.get(pairKey(first.id, second.id)) === 'both' ? { ...pair, contradicted: true } : pair;
     }),
   );
-  return pairs;
 }
 
 /**
@@ -56,6 +55,7 @@ export function countOf(entries: readonly Entry[], ...kinds: readonly EntryKind[
   return countEvents(eventsOf(entries, (entry) => kinds.includes(entry.kind)));
 }
 
+/** How many there were, at least and at most: parts of one event may be one, or one each. */
 export const countEvents = (events: readonly PossibleEvent[]): Count => ({
   low: events.length,
   high: events.reduce((sum, event) => sum + event.parts.length, 0),

@@ -4,7 +4,8 @@ import type { Entry } from './entries.ts';
 /** No note of ours comes near these; a stranger's may, and must not stop all the others. */
 const LONGEST = 100_000;
 const DEEPEST = 50;
-export const MOST_NOTES = 100_000;
+/** More than any file or transfer holds; what says more was never written by us. */
+export const MOST_PACKED = 100_000;
 
 /** How deep brackets stand in one another in a JSON text; it need not be a right one. */
 export function depthOf(json: string): number {

@@ -59,8 +59,6 @@ export function tracedSightings(entries: readonly Entry[]): TracedSighting[] {
         open = [];
         marked = { bell: 0, told: 0, 'nurse-came': 0 };
         break;
-      case 'strike':
-        break;
     }
   }
   return [...done, ...open];
@@ -79,7 +77,7 @@ function sighting(
   return seen;
 }
 
-/** The last press of the button or word to a nurse that no "a nurse looked" has answered yet. */
+/** The first press of the button, or word to a nurse, that no "a nurse looked" has answered yet: minutes run from it. */
 export function openCall(
   entries: readonly Entry[],
   kind: 'bell' | 'told',
@@ -88,6 +86,5 @@ export function openCall(
   const kept = entries.filter((entry) => !struck.has(entry.id)).sort(byTime);
   const looked = kept.filter((entry) => entry.kind === 'nurse-looked').at(-1);
   const calls = kept.filter((entry) => entry.kind === kind && (!looked || byTime(entry, looked) > 0));
-  // the first press counts: minutes run from there, a second press does not start them anew
   return calls[0] as Extract<Entry, { kind: 'bell' | 'told' }> | undefined;
 }

@@ -1,13 +1,13 @@
 /** What a child and a family say about ideas: again, not again, never, and that one was done. */
 import { GRID, minuteRange } from '../play/feasible.ts';
 import type { DayMinute, Idea, Placement } from '../play/types.ts';
+import { DAY_MINUTES } from '../units.ts';
 import type { PlayBed } from './bed.ts';
 
 export const LEANINGS = ['likes', 'dislikes', 'never'] as const;
 export type Leaning = (typeof LEANINGS)[number];
 type Child = PlayBed['child'];
 
-const DAY = 24 * 60;
 /** The window of what was done without a plan for it. No window of a day has this name. */
 const BY_HAND = 'by-hand';
 
@@ -51,12 +51,12 @@ export function markDone(
   minute: DayMinute,
 ): readonly Placement[] {
   if (wasDone(bed, idea.id)) return bed.done;
-  const from = Math.min(DAY - GRID, GRID * Math.floor(minute / GRID));
+  const from = Math.min(DAY_MINUTES - GRID, GRID * Math.floor(minute / GRID));
   const byHand = {
     idea: idea.id,
     window: BY_HAND,
     from,
-    minutes: Math.min(minuteRange(idea)[0], DAY - from),
+    minutes: Math.min(minuteRange(idea)[0], DAY_MINUTES - from),
   };
   return [...bed.done, begun(bed, idea.id, minute) ?? byHand].sort(
     // as a kept bed is read back

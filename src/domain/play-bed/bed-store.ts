@@ -1,10 +1,12 @@
 /** Reads a bed that a device kept or a code brought: whatever cannot be read is named and left out, the rest is kept. */
-import type { DaySketch, Stretch } from '../play/day.ts';
+import type { DaySketch } from '../play/day.ts';
 import { GRID, PLAY_FROM, PLAY_UNTIL } from '../play/feasible.ts';
 import type { Fault, Need, Permission, Placement } from '../play/types.ts';
+import { DAY_MINUTES } from '../units.ts';
 import { BED_SHAPES, FEARS, type Fear, type OwnIdea, type PlayBed } from './bed.ts';
-import { blame, fieldsOf, type Fields } from './fields.ts';
+import { blame, eachOnce, fieldsOf, type Fields } from './fields.ts';
 import { OWN_ID, readOwnAt } from './own-idea.ts';
+import { readStretch } from './stretches.ts';
 
 /** No ward's day comes near these; a stranger's may. The planner's sixteen windows hold three placements each. */
 export const MOST = {
@@ -17,13 +19,10 @@ export const MOST = {
   words: 200,
 } as const;
 /** The first birthday, and the day before the eighteenth. */
-export const AGE_MONTHS = { least: 12, most: 215 } as const;
-const DAY = 24 * 60;
+const AGE_MONTHS = { least: 12, most: 215 } as const;
 const LONGEST_ID = 40;
 /** Ids of ideas, kinds, things, windows, events and moments. */
 const ID = /^[a-z]+(?:-[a-z0-9]+)*$/;
-const YEARS = { first: 2020, last: 2147 } as const;
-
 export const NEEDS = ['sight', 'hearing', 'speech', 'learning'] as const satisfies readonly Need[];
 export const PERMISSIONS = ['plants', 'free-ankle', 'hand-massage'] as const satisfies readonly Permission[];
 export const PROCEDURES = ['needle', 'bandage', 'other'] as const;
@@ -34,14 +33,7 @@ const HANDS = [0, 1, 2] as const;
 const SOUNDS = [0, 1, 2] as const;
 const NO_LIMIT = 2;
 
-/** Whether it is a day of the calendar in these years, as 2026-01-31. */
-function isDay(text: string): boolean {
-  const [year, month, day] = text.split('-').map(Number) as [number, number, number];
-  const leap = year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
-  const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
-  return year >= YEARS.first && year <= YEARS.last && day >= 1 && day <= (days[month - 1] ?? 0);
-}
-
+const idOf = ({ id }: { id: string }) => id;
 const byTime = (a: { from: number }, b: { from: number }) => a.from - b.from;
 
 /** What older beds do not have; what was not ticked stands in no bed, so that each bed is written in one way. */
@@ -71,19 +63,12 @@ function wordsIn(fields: Fields, name: string, allowed?: readonly string[]): str
 /** What lies in the day, by its id and its time; each id once. */
 function timed(fields: Fields, least: number) {
   const id = fields.text('id', ID, 'an id', LONGEST_ID);
-  const from = fields.whole('from', 0, DAY - GRID, GRID);
-  const minutes = fields.whole('minutes', least, DAY, GRID);
+  const from = fields.whole('from', 0, DAY_MINUTES - GRID, GRID);
+  const minutes = fields.whole('minutes', least, DAY_MINUTES, GRID);
   if (id === undefined || from === undefined || minutes === undefined) return undefined;
-  if (from + minutes > DAY) return fields.refuse('minutes', 'over by midnight');
+  if (from + minutes > DAY_MINUTES) return fields.refuse('minutes', 'over by midnight');
   return { id, from, minutes };
 }
-
-const onceById = <T extends { id: string }>(list: readonly T[], fields: Fields, name: string): T[] =>
-  list.filter(({ id }, n) => {
-    const first = list.findIndex((other) => other.id === id) === n;
-    if (!first) blame(fields.faults, `${fields.where} › ${name} › ${id}`, 'id: used once', id);
-    return first;
-  });
 
 function eventOf(value: unknown, where: string, faults: Fault[]): DaySketch['events'][number] | undefined {
   const fields = fieldsOf(value, where, faults, ['id', 'from', 'minutes']);
@@ -110,17 +95,9 @@ function momentOf(value: unknown, where: string, faults: Fault[]): DaySketch['mo
   };
 }
 
-function stretchOf(value: unknown, where: string, faults: Fault[]): Stretch | undefined {
-  const fields = fieldsOf(value, where, faults, ['from', 'until']);
-  const from = fields?.whole('from', 0, DAY - GRID, GRID);
-  const until = fields?.whole('until', GRID, DAY, GRID);
-  if (!fields || from === undefined || until === undefined) return undefined;
-  return until > from ? { from, until } : fields.refuse('until', 'after from');
-}
-
 function energyOf(value: unknown, where: string, faults: Fault[]): DaySketch['energy'][number] | undefined {
   const fields = fieldsOf(value, where, faults, ['from', 'energy']);
-  const from = fields?.whole('from', 0, DAY - GRID, GRID);
+  const from = fields?.whole('from', 0, DAY_MINUTES - GRID, GRID);
   const energy = fields?.choice('energy', LEVELS);
   return from === undefined || energy === undefined ? undefined : { from, energy };
 }
@@ -131,9 +108,9 @@ function sketchOf(fields: Fields | undefined): DaySketch | undefined {
   const lightsOut = fields.whole('lightsOut', PLAY_FROM, PLAY_UNTIL, GRID);
   if (wake === undefined || lightsOut === undefined) return undefined;
   if (wake >= lightsOut) return fields.refuse('lightsOut', 'after waking');
-  const stretches = (name: string) => fields.list(name, MOST.stretches, stretchOf).sort(byTime);
-  const events = onceById(fields.list('events', MOST.events, eventOf), fields, 'events');
-  const moments = onceById(fields.list('moments', MOST.moments, momentOf), fields, 'moments');
+  const stretches = (name: string) => fields.list(name, MOST.stretches, readStretch).sort(byTime);
+  const events = eachOnce(fields.list('events', MOST.events, eventOf), idOf, fields, 'events');
+  const moments = eachOnce(fields.list('moments', MOST.moments, momentOf), idOf, fields, 'moments');
   return {
     ...{ wake, lightsOut },
     events: events.sort(byTime),
@@ -151,11 +128,11 @@ function placementOf(own: readonly OwnIdea[]) {
     if (!fields) return undefined;
     const idea = fields.text('idea', ID, 'the id of an idea', LONGEST_ID);
     const window = fields.text('window', ID, 'the id of a window', LONGEST_ID);
-    const from = fields.whole('from', 0, DAY - GRID, GRID);
-    const minutes = fields.whole('minutes', GRID, DAY, GRID);
+    const from = fields.whole('from', 0, DAY_MINUTES - GRID, GRID);
+    const minutes = fields.whole('minutes', GRID, DAY_MINUTES, GRID);
     if (idea === undefined || window === undefined || from === undefined || minutes === undefined)
       return undefined;
-    if (from + minutes > DAY) return fields.refuse('minutes', 'over by midnight');
+    if (from + minutes > DAY_MINUTES) return fields.refuse('minutes', 'over by midnight');
     if (OWN_ID.test(idea) && !own.some(({ id }) => id === idea))
       return fields.refuse('idea', 'an own idea that is there');
     return { idea, window, from, minutes };
@@ -194,8 +171,7 @@ export function readBed(value: unknown): { bed?: PlayBed; faults: Fault[] } {
   const fields = fieldsOf(value, 'bed', faults, FIELDS);
   if (!fields) return { faults };
   const shape = fields.choice('shape', BED_SHAPES);
-  const day = fields.text('day', /^\d{4}-\d{2}-\d{2}$/, 'a day as 2026-01-31', 10);
-  const known = day !== undefined && (isDay(day) || fields.refuse('day', 'a day of the calendar'));
+  const day = fields.day('day');
   const child = fields.inner('child', ['ageMonths', 'mouths', 'likes', 'dislikes', 'never', 'lacks']);
   const ageMonths = child?.whole('ageMonths', AGE_MONTHS.least, AGE_MONTHS.most);
   const sketch = sketchOf(
@@ -206,7 +182,7 @@ export function readBed(value: unknown): { bed?: PlayBed; faults: Fault[] } {
   const room = fields.inner('room', ['shared', 'isolation', 'things', 'usedElsewhere']);
   const limits = fields.inner('limits', ['screenMinutes', 'grownUpMinutes']);
   const history = fields.has('history') ? fields.inner('history', ['yesterday', 'lastThreeDays']) : undefined;
-  const own = onceById(fields.list('own', MOST.own, readOwnAt), fields, 'own');
+  const own = eachOnce(fields.list('own', MOST.own, readOwnAt), idOf, fields, 'own');
   const yesterday = history ? wordsIn(history, 'yesterday') : [];
   const before = history ? wordsIn(history, 'lastThreeDays') : [];
   const freeHands = fields.choice('freeHands', HANDS) ?? 0;
@@ -237,10 +213,10 @@ export function readBed(value: unknown): { bed?: PlayBed; faults: Fault[] } {
     usedElsewhere: room ? wordsIn(room, 'usedElsewhere') : [],
   };
   const allowed = {
-    screenMinutes: limits?.whole('screenMinutes', 0, DAY) ?? 0,
-    grownUpMinutes: limits?.whole('grownUpMinutes', 0, DAY) ?? 0,
+    screenMinutes: limits?.whole('screenMinutes', 0, DAY_MINUTES) ?? 0,
+    grownUpMinutes: limits?.whole('grownUpMinutes', 0, DAY_MINUTES) ?? 0,
   };
-  if (!shape || !day || !known || ageMonths === undefined || !sketch) return { faults };
+  if (!shape || !day || ageMonths === undefined || !sketch) return { faults };
   const bed: PlayBed = {
     ...{ shape, day, child: { ageMonths, ...asked }, freeHands, room: place, sketch, limits: allowed },
     ...rest,

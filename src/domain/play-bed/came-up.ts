@@ -1,6 +1,6 @@
 /** Something came up: the bed's day changes, what was begun stays, and only the rest is planned anew. */
 import { checkPlan } from '../play/check.ts';
-import { MOST_WINDOWS } from '../play/feasible.ts';
+import { GRID, MOST_WINDOWS } from '../play/feasible.ts';
 import { scoreOf } from '../play/objective.ts';
 import type {
   DayMinute,
@@ -22,12 +22,11 @@ export type CameUp =
   | { kind: 'sore' }
   | { kind: 'moment'; id: string; from: DayMinute };
 
-const GRID = 5;
 const CALM_MINUTES = 120;
 const endOf = ({ from, minutes }: { from: DayMinute; minutes: number }) => from + minutes;
 
 /** The window a placement stands in, by time: windows are cut anew whenever the day changes. */
-export function standsIn(windows: readonly PlayWindow[], placement: Placement): Placement | undefined {
+function standsIn(windows: readonly PlayWindow[], placement: Placement): Placement | undefined {
   const window = windows.find((one) => one.from <= placement.from && endOf(placement) <= endOf(one));
   return window && { ...placement, window: window.id };
 }

@@ -12,6 +12,7 @@ import {
   type PlayWindow,
   type RuleId,
 } from '../play/types.ts';
+import { KEPT_BEFORE } from './offer.ts';
 
 /** In this order where several hold. */
 const BECAUSE = [
@@ -50,8 +51,6 @@ export interface Reasons {
 
 const MOST_OTHERS = 5;
 const BEST = 3;
-/** An idea of a hard moment is not used up in the three hours before it. */
-const FRESH = 180;
 
 const same = (a: Placement, b: Placement) =>
   a.idea === b.idea && a.window === b.window && a.from === b.from && a.minutes === b.minutes;
@@ -174,7 +173,7 @@ interface Seen {
 function isKept({ problem, placement, window }: Place, there: Placement): boolean {
   const moment = problem.windows.find(({ id }) => id === there.window);
   if (window.kind === 'hard' || moment?.kind !== 'hard') return false;
-  return moment.from > placement.from && moment.from - placement.from <= FRESH;
+  return moment.from > placement.from && moment.from - placement.from <= KEPT_BEFORE;
 }
 
 function whyNot(place: Place, { idea, rules }: Seen): Other {

@@ -1,4 +1,5 @@
 /** Reads what a stranger or an old device wrote, field by field: what cannot be read is named and left out. */
+import { dayNumberOf } from '../clock/calendar.ts';
 import type { Fault } from '../play/types.ts';
 
 /** More faults than a person can read say nothing more. */
@@ -13,6 +14,7 @@ export function shown(value: unknown): unknown {
   return typeof value === 'object' && value !== null ? '{}' : value;
 }
 
+/** Names one thing that cannot be read, and answers with nothing, so that a reader can hand that on. */
 export function blame(faults: Fault[], where: string, rule: string, seen: unknown): undefined {
   if (faults.length < MOST_FAULTS) faults.push({ where, rule, seen: shown(seen) });
   return undefined;
@@ -33,6 +35,8 @@ export interface Fields {
   choice<T extends string | number>(name: string, allowed: readonly T[]): T | undefined;
   yes(name: string): boolean | undefined;
   text(name: string, form: RegExp, rule: string, most: number): string | undefined;
+  /** A day of the calendar, as 2026-01-31. */
+  day(name: string): string | undefined;
   /** A list; absent is empty. What `each` answers nothing for is left out, and so is what is beyond `most`. */
   list<T>(
     name: string,
@@ -87,6 +91,11 @@ export function fieldsOf(
       const seen = raw(name);
       return typeof seen === 'string' && seen.length <= most && form.test(seen) ? seen : refuse(name, rule);
     },
+    day(name) {
+      const seen = this.text(name, /^\d{4}-\d{2}-\d{2}$/, 'a day as 2026-01-31', 10);
+      if (seen === undefined) return undefined;
+      return dayNumberOf(seen) === undefined ? refuse(name, 'a day of the calendar') : seen;
+    },
     list(name, most, each) {
       const seen = raw(name);
       if (seen === undefined) return [];
@@ -103,3 +112,20 @@ export function fieldsOf(
     inner: (name, names) => fieldsOf(raw(name), `${where} › ${name}`, faults, names),
   };
 }
+
+/**
+ * The first of each id in a list that was read; the others are named and left out.
+ * Shape: `name` is the field of the list.
+ */
+export const eachOnce = <T>(
+  list: readonly T[],
+  idOf: (one: T) => string,
+  fields: Fields,
+  name: string,
+): T[] =>
+  list.filter((one, n) => {
+    const id = idOf(one);
+    const first = list.findIndex((other) => idOf(other) === id) === n;
+    if (!first) blame(fields.faults, `${fields.where} › ${name} › ${id}`, 'used once', id);
+    return first;
+  });

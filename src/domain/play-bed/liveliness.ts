@@ -1,16 +1,16 @@
 /** How lively a child is, told by the part of the day. */
 import type { DaySketch } from '../play/day.ts';
 import type { DayMinute } from '../play/types.ts';
+import { DAY_MINUTES } from '../units.ts';
 
 type Steps = DaySketch['energy'];
 export type Liveliness = Steps[number]['energy'];
 
-const DAY = 24 * 60;
 /** What is taken where nobody said anything. */
 const USUAL: Liveliness = 2;
 
 /** Parts of the day by their first minute; the last ends at midnight. Source: our proposal. */
-export const DAY_PARTS = {
+const DAY_PARTS = {
   morning: 0,
   midday: 11 * 60,
   afternoon: 14 * 60,
@@ -22,7 +22,7 @@ export const DAY_PART_IDS = Object.keys(DAY_PARTS) as DayPart[];
 /** From its first minute to the one in which the next part begins. */
 export function spanOf(part: DayPart): { from: DayMinute; until: DayMinute } {
   const next = DAY_PART_IDS[DAY_PART_IDS.indexOf(part) + 1];
-  return { from: DAY_PARTS[part], until: next ? DAY_PARTS[next] : DAY };
+  return { from: DAY_PARTS[part], until: next ? DAY_PARTS[next] : DAY_MINUTES };
 }
 
 /** How lively the child is at a minute: what was said last before it. */
@@ -56,7 +56,11 @@ export function withLiveliness(steps: Steps, part: DayPart, level: Liveliness): 
   const { from, until } = spanOf(part);
   const after = livelinessAt(steps, until);
   const outside = steps.filter((step) => step.from < from || step.from > until);
-  const all = [...outside, { from, energy: level }, ...(until < DAY ? [{ from: until, energy: after }] : [])];
+  const all = [
+    ...outside,
+    { from, energy: level },
+    ...(until < DAY_MINUTES ? [{ from: until, energy: after }] : []),
+  ];
   let before = USUAL;
   return all
     .sort((a, b) => a.from - b.from)

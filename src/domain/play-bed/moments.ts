@@ -94,11 +94,6 @@ const CARDS = [
 type Row = (typeof CARDS)[number];
 /** The id of every step, for the words that belong to it. */
 export type StepId = (Row['before'] | Row['during'] | Row['after'])[number]['id'];
-export const STEP_IDS: readonly StepId[] = [
-  ...new Set(
-    CARDS.flatMap(({ before, during, after }) => [...before, ...during, ...after]).map(({ id }) => id),
-  ),
-];
 
 /** The ages of the cards, the youngest first, by the birthday on which each begins; `first` begins before any. */
 export type MomentAge = Row['age'];

@@ -12,8 +12,8 @@ import {
   type PlayWindow,
 } from '../play/types.ts';
 
-/** An idea kept for a hard moment is not offered in the hours before it. Source: design 4-play, H15. */
-const KEPT_BEFORE = 180;
+/** So many minutes before a hard moment what is kept for it is not used up. Source: design 4-play, H15. */
+export const KEPT_BEFORE = 180;
 const NOW_MINUTES = 30;
 
 const endOf = ({ from, minutes }: { from: DayMinute; minutes: number }) => from + minutes;

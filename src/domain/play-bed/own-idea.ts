@@ -3,8 +3,8 @@ import { BARRED, KINDS, type Barred, type Caution, type Fault, type Idea } from 
 import { CAUTION_QUESTIONS, type CautionQuestion, type OwnIdea } from './bed.ts';
 import { blame, fieldsOf } from './fields.ts';
 
-export const OWN_TITLE = { least: 2, most: 60 } as const;
-export const OWN_MINUTES = { least: 5, most: 60 } as const;
+const OWN_TITLE = { least: 2, most: 60 } as const;
+const OWN_MINUTES = { least: 5, most: 60 } as const;
 /** `own-1` to `own-99`: a number is not given twice in a day, though eight ideas are the most. */
 export const OWN_ID = /^own-[1-9][0-9]?$/;
 const FIRST_YEAR = 1;

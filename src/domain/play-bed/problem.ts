@@ -1,14 +1,15 @@
 /** From a bed as it was ticked to the problem the planner solves; and a bed to begin with. */
-import type { BedCard } from '../bed-card/card.ts';
+import { monthsOf, type BedCard } from '../bed-card/card.ts';
 import { windowsOf, type DaySketch } from '../play/day.ts';
 import type { DayProblem, Fault, Idea } from '../play/types.ts';
+import { DAY_MINUTES } from '../units.ts';
 import { usualLightsOut, usualScreenMinutes, type BedShape, type PlayBed } from './bed.ts';
 import { clashesOf, momentsHeeded } from './heeded.ts';
 import { ideaOf } from './own-idea.ts';
+import { WHOLE_DAY } from './stretches.ts';
 
 /** Grown-up minutes a day that are planned without a word of the family. Source: our proposal. */
 const USUAL_GROWN_UP_MINUTES = 120;
-const DAY_END = 24 * 60;
 
 /**
  * What the planner is asked for this bed.
@@ -73,9 +74,8 @@ export const withoutCard = (ageYears: number): CardFacts => ({
  * Shape: the card, the age drawn where the card has none, and now in universal minutes -> facts.
  */
 export function factsOf(card: BedCard, ageYears: number, now: number): CardFacts {
-  const years = card.age?.years ?? ageYears;
   return {
-    ageMonths: years * 12 + (card.age?.months ?? 0),
+    ageMonths: monthsOf(card.age ?? { years: ageYears }),
     propped: card.head === 'propped',
     freeHands: card.hands === 'both' ? 2 : card.hands === 'none' ? 0 : 1,
     isolation: card.ownThingsOnly ? 'contact' : 'none',
@@ -98,7 +98,7 @@ export function startBed(
   usual: Pick<DaySketch, 'wake' | 'quiet' | 'events'> & Partial<Pick<DaySketch, 'lightsOut'>>,
 ): PlayBed {
   // where the ward's room is dark, no child's light is on
-  const lightsOut = Math.min(usualLightsOut(facts.ageMonths), usual.lightsOut ?? DAY_END);
+  const lightsOut = Math.min(usualLightsOut(facts.ageMonths), usual.lightsOut ?? DAY_MINUTES);
   return {
     shape,
     day,
@@ -119,9 +119,9 @@ export function startBed(
       lightsOut,
       events: usual.events.filter(({ from, minutes }) => from + minutes <= lightsOut),
       moments: [],
-      propped: facts.propped ? [{ from: 0, until: DAY_END }] : [],
+      propped: facts.propped ? [WHOLE_DAY] : [],
       quiet: usual.quiet,
-      grownUp: [{ from: 0, until: DAY_END }],
+      grownUp: [WHOLE_DAY],
       energy: [],
     },
     limits: {

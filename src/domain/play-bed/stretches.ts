@@ -1,13 +1,15 @@
 /** Parts of a day as a person ticks them: when the head may go up, when it is quiet, when a grown-up is there. */
 import type { Stretch } from '../play/day.ts';
-
-const DAY = 24 * 60;
+import { GRID } from '../play/feasible.ts';
+import type { Fault } from '../play/types.ts';
+import { DAY_MINUTES } from '../units.ts';
+import { fieldsOf } from './fields.ts';
 
 /** How much of the day a list of stretches holds. */
 export type Extent = 'never' | 'at-times' | 'always';
 
 /** From the first minute of the day to the last. */
-export const WHOLE_DAY: Stretch = { from: 0, until: DAY };
+export const WHOLE_DAY: Stretch = { from: 0, until: DAY_MINUTES };
 
 /**
  * Stretches that meet become one; nobody has to think about where two of them touch.
@@ -31,5 +33,18 @@ export function joined(list: readonly Stretch[]): Stretch[] {
 export function extentOf(list: readonly Stretch[]): Extent {
   const [first, ...more] = joined(list);
   if (!first) return 'never';
-  return !more.length && first.from <= 0 && first.until >= DAY ? 'always' : 'at-times';
+  return !more.length && first.from <= 0 && first.until >= DAY_MINUTES ? 'always' : 'at-times';
+}
+
+/**
+ * Reads a stretch that a device kept or a code brought; nothing where it cannot be read.
+ * Units: minutes since the ward's midnight on the grid of five.
+ * Errors: none; they are in `faults`, with where, rule and what was seen.
+ */
+export function readStretch(value: unknown, where: string, faults: Fault[]): Stretch | undefined {
+  const fields = fieldsOf(value, where, faults, ['from', 'until']);
+  const from = fields?.whole('from', 0, DAY_MINUTES - GRID, GRID);
+  const until = fields?.whole('until', GRID, DAY_MINUTES, GRID);
+  if (!fields || from === undefined || until === undefined) return undefined;
+  return until > from ? { from, until } : fields.refuse('until', 'after from');
 }

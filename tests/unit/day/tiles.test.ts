@@ -4,7 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { added, cameUpInDay, movedInDay, takenOff, type DayBook, type DayEvent } from '#domain/day/book.ts';
 import { isFiller } from '#domain/day/ids.ts';
 import { dayOf, type Day } from '#domain/day/tiles.ts';
-import { boundsOf, dayNumberOf, momentOf } from '#domain/day/wall.ts';
+import { dayNumberOf } from '#domain/clock/calendar.ts';
+import { boundsOf, momentOf } from '#domain/day/wall.ts';
 import { instant, type Instant } from '#domain/units.ts';
 import {
   anyBook,

@@ -1,15 +1,8 @@
 // What the child presses: never a note, never a care moved, the call button always one touch away.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { added, movedInDay } from '#domain/day/book.ts';
-import {
-  chosenFirst,
-  isElsewhere,
-  mayMove,
-  momentChoices,
-  offerState,
-  orderChoice,
-} from '#domain/day/choices.ts';
+import { added } from '#domain/day/book.ts';
+import { chosenFirst, mayMove, momentChoices, offerState, orderChoice } from '#domain/day/choices.ts';
 import { FEELINGS, leadsToLook, type FeelingPressed } from '#domain/day/feelings.ts';
 import { dayFactsOf } from '#domain/day/from-bed.ts';
 import { asksOf } from '#domain/day/medicine.ts';
@@ -18,7 +11,7 @@ import { dayPictures } from '#domain/day/pictures.ts';
 import { HOLD_UP_CARDS } from '#domain/day/private.ts';
 import { dayOf } from '#domain/day/tiles.ts';
 import { EDGE_PICTURES, jobOf, openedDay, touched, type AtTouch, type Tap } from '#domain/day/touch.ts';
-import { dayNumberOf } from '#domain/day/wall.ts';
+import { dayNumberOf } from '#domain/clock/calendar.ts';
 import { instant, minutes, type Instant } from '#domain/units.ts';
 import { anyBook, DATES, inLondon, LONDON, TABLE, TYPICAL_BOOK } from './days.ts';
 
@@ -272,8 +265,6 @@ describe('two pictures to choose from', () => {
       }),
       { numRuns: 300 },
     );
-    const moved = movedInDay(TYPICAL_BOOK, 'r-teeth', { from: 1150, minutes: 10 }, 'wanted');
-    expect([isElsewhere(TYPICAL_BOOK, 'r-teeth'), isElsewhere(moved, 'r-teeth')]).toEqual([false, true]);
   });
 });
 

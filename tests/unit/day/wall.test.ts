@@ -1,8 +1,8 @@
-// A day on the wall, held against the system's zone data and a calendar that is not ours.
+// A day on the wall, held against the system's zone data.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { boundsOf, dayNumberOf, momentOf, wallMinute } from '#domain/day/wall.ts';
-import { dateOf } from '#domain/day/pictures.ts';
+import { dayNumberOf } from '#domain/clock/calendar.ts';
+import { boundsOf, momentOf, wallMinute } from '#domain/day/wall.ts';
 import { instant } from '#domain/units.ts';
 import { anyDate, anyPlace, DATES, LONDON, place, PLACES } from './days.ts';
 
@@ -10,31 +10,6 @@ const length = (date: string, where = LONDON) => {
   const { from, to } = boundsOf(dayNumberOf(date)!, where.offsetAt);
   return to - from;
 };
-
-describe('the calendar', () => {
-  it('numbers each day as the calendar of the engine does, and names it again', () => {
-    for (let number = 18_262; number < 65_000; number += 1) {
-      const text = new Date(number * 86_400_000).toISOString().slice(0, 10);
-      expect([text, dayNumberOf(text), dateOf(number)]).toEqual([text, number, text]);
-    }
-  });
-
-  it('knows no 30 February, no year before there was this page, and no words', () => {
-    for (const text of [
-      '2026-02-29',
-      '2026-13-01',
-      '2026-00-10',
-      '2026-04-31',
-      '2019-12-31',
-      '2148-01-01',
-      '',
-      'today',
-      '2026-1-1',
-    ])
-      expect([text, dayNumberOf(text)]).toEqual([text, undefined]);
-    expect(dayNumberOf('2028-02-29')).toBe(Date.UTC(2028, 1, 29) / 86_400_000);
-  });
-});
 
 describe('a day of a place', () => {
   it('has 25 hours when London’s clocks go back and 23 when they go forward', () => {

@@ -1,7 +1,8 @@
 // The card for a hard moment: for every month of childhood, only ideas that are for that age and that moment.
 import { describe, expect, it } from 'vitest';
 import { IDEAS } from '#content/ideas.ts';
-import { MOMENT_AGES, momentAge, momentCard, STEP_IDS, type MomentCard } from '#domain/play-bed/moments.ts';
+import plans from '#locales/en/plans.json' with { type: 'json' };
+import { MOMENT_AGES, momentAge, momentCard, type MomentCard } from '#domain/play-bed/moments.ts';
 import type { Idea } from '#domain/play/types.ts';
 
 const MONTHS = Array.from({ length: 17 * 12 }, (_, n) => 12 + n);
@@ -101,9 +102,8 @@ describe('the card for a hard moment', () => {
     expect(momentCard(999)).toEqual(momentCard(215));
   });
 
-  it('has words to find for every step, by ids that are told once', () => {
+  it('has words for every step, and no words for a step that is in no card', () => {
     const used = new Set(MONTHS.flatMap((month) => stepsOf(momentCard(month)).map(({ id }) => id)));
-    expect([...STEP_IDS].sort()).toEqual([...used].sort());
-    for (const id of STEP_IDS) expect(id).toMatch(/^[a-z]+(-[a-z]+)*$/);
+    expect([...used].sort()).toEqual(Object.keys(plans.step).sort());
   });
 });

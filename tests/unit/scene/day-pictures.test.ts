@@ -3,7 +3,7 @@ import { MOMENT_CHOICES } from '#domain/day/choices.ts';
 import { FEELINGS } from '#domain/day/feelings.ts';
 import { DAY_EVENT_IDS } from '#domain/day/ids.ts';
 import { HOLD_UP_CARDS } from '#domain/day/private.ts';
-import { EDGE_PICTURES, JOBS, NIGHT_THINGS } from '#domain/day/touch.ts';
+import { EDGE_PICTURES, JOBS } from '#domain/day/touch.ts';
 import { DAY_SIZE } from '#scene/day/page.ts';
 import { DAY_PICTURE_IDS, dayMarkup, drawDay, type DayPictureId } from '#scene/day/pictures.ts';
 import { mirrored } from '#scene/parts/points.ts';
@@ -28,7 +28,8 @@ const PREFIXED: [string, readonly string[]][] = [
   ['job-', JOBS],
   ['card-', HOLD_UP_CARDS],
   ['choose-', Object.values(MOMENT_CHOICES).flat()],
-  ['', NIGHT_THINGS],
+  // at night nothing else is there
+  ['', ['call-button', 'resting-child', 'bedtime-story']],
 ];
 
 it('whatever a day, a touch, a card or the night may name has its picture', () => {
