@@ -278,8 +278,3 @@ export const IDEAS: readonly (Idea & { id: IdeaId; quietAlt: string })[] = IDEA_
   id,
   ...ROWS[id],
 }));
-
-/** Whether it is the id of an idea of this library; an own idea, or one of an older version, is not. */
-export function isIdeaId(id: string): id is IdeaId {
-  return Object.hasOwn(ROWS, id);
-}

@@ -144,29 +144,3 @@ async function reader(): Promise<ReadPicture> {
     }
   };
 }
-
-/** For tests: a camera before which codes are held. */
-export function memoryCodeCamera(
-  refuse: () => CameraFailure | undefined = () => undefined,
-): CodeCamera & { hold(text: string): void; running(): boolean } {
-  const listeners = new Set<(text: string) => void>();
-  let on = false;
-  return {
-    async start() {
-      const reason = refuse();
-      on = !reason;
-      return reason ? { ok: false, reason } : { ok: true };
-    },
-    onText(listener) {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
-    stop() {
-      on = false;
-    },
-    hold(text) {
-      if (on) for (const listener of [...listeners]) listener(text);
-    },
-    running: () => on,
-  };
-}

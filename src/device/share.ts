@@ -75,24 +75,3 @@ function save(file: File): Shared {
     return { ok: false, reason: 'refused' };
   }
 }
-
-/** For tests: keeps what was handed out, and can refuse. */
-export function memorySharing(
-  answer: () => Shared = () => ({ ok: true, how: 'shared' }),
-): Sharing & { given: { name: string; text: string }[] } {
-  const given: { name: string; text: string }[] = [];
-  return {
-    given,
-    async file(name, text) {
-      const said = answer();
-      if (said.ok) given.push({ name, text });
-      return said;
-    },
-    async link(address) {
-      const said = answer();
-      if (!said.ok) return said;
-      given.push({ name: '', text: address });
-      return { ok: true, how: 'shared' };
-    },
-  };
-}

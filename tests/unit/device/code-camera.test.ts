@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { browserCodeCamera, cameraFailureOf, memoryCodeCamera } from '#device/code-camera.ts';
+import { browserCodeCamera, cameraFailureOf } from '#device/code-camera.ts';
 import { codePicture } from '#device/code-picture.ts';
 import { seen } from '../../helpers/film.ts';
 
@@ -156,19 +156,4 @@ describe('a camera that reads', () => {
     expect(await heard).toBe('BARE TOES 12');
     eye.stop();
   });
-});
-
-test('the one for tests hears only while it runs', async () => {
-  const eye = memoryCodeCamera();
-  const heard: string[] = [];
-  eye.onText((text) => heard.push(text));
-  eye.hold('early');
-  await eye.start(screen());
-  eye.hold('ONE');
-  eye.stop();
-  eye.hold('late');
-  expect(heard).toEqual(['ONE']);
-  const refused = memoryCodeCamera(() => 'busy');
-  expect(await refused.start(screen())).toEqual({ ok: false, reason: 'busy' });
-  expect(refused.running()).toBe(false);
 });

@@ -1,8 +1,8 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { browserNoteStore, memoryNoteStore, type NoteStore } from '#device/note-store.ts';
+import { browserNoteStore, type NoteStore } from '#device/note-store.ts';
 import { reasonOf } from '#device/result.ts';
 import { minutes } from '#domain/units.ts';
-import { momentOf, note } from '../../helpers/notes.ts';
+import { momentOf } from '../../helpers/notes.ts';
 
 const utc = minutes(0);
 const bell = { kind: 'bell' } as const;
@@ -32,37 +32,6 @@ describe('what a browser’s refusal means', () => {
     'no error at all is "broken": %j',
     (thrown) => {
       expect(reasonOf(thrown)).toBe('broken');
-    },
-  );
-});
-
-describe('notes in memory', () => {
-  test('what was added is there, with its own id each', async () => {
-    const store = memoryNoteStore();
-    const first = await store.append(sign, momentOf(1), utc);
-    const second = await store.append(bell, momentOf(2), minutes(345));
-    expect(first).toMatchObject({ ok: true, value: { ...sign, t: momentOf(1), off: 0 } });
-    expect(second).toMatchObject({ ok: true, value: { ...bell, t: momentOf(2), off: 345 } });
-    const kept = await notesOf(store);
-    expect(kept).toEqual([first, second].map((written) => (written.ok ? written.value : undefined)));
-    expect(new Set(kept.map((entry) => entry.id)).size).toBe(2);
-  });
-
-  test('notes it starts with come back, damaged ones as unknown notes', async () => {
-    const start = [note(1, sign), { odd: true } as never];
-    expect((await notesOf(memoryNoteStore(start))).map((entry) => entry.kind)).toEqual(['sign', 'unknown']);
-    expect(start).toHaveLength(2);
-  });
-
-  test.each(['blocked', 'full', 'broken'] as const)(
-    'refused (%s): nothing is said to be written, nothing is',
-    async (reason) => {
-      let refusing = true;
-      const store = memoryNoteStore([], () => (refusing ? reason : undefined));
-      expect(await store.append(bell, momentOf(1), utc)).toEqual({ ok: false, reason });
-      expect(await store.readAll()).toEqual({ ok: false, reason });
-      refusing = false;
-      expect(await notesOf(store)).toEqual([]);
     },
   );
 });

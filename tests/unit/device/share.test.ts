@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { browserSharing, memorySharing } from '#device/share.ts';
+import { browserSharing } from '#device/share.ts';
 
 const problem = (name: string): Error => Object.assign(new Error('no'), { name });
 const noSheet = (): Promise<never> => Promise.reject(problem('NotAllowedError'));
@@ -71,15 +71,6 @@ describe('a file leaves the phone', () => {
       },
     });
     expect(await browserSharing().file('notes.txt', 'x')).toEqual({ ok: false, reason: 'refused' });
-  });
-
-  test('the one for tests keeps what was given, and nothing where it refused', async () => {
-    const sharing = memorySharing();
-    await sharing.file('a.txt', 'one');
-    expect(sharing.given).toEqual([{ name: 'a.txt', text: 'one' }]);
-    const closed = memorySharing(() => ({ ok: false, reason: 'closed' }));
-    expect(await closed.file('a.txt', 'one')).toEqual({ ok: false, reason: 'closed' });
-    expect(closed.given).toEqual([]);
   });
 });
 
