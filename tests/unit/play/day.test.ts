@@ -94,6 +94,7 @@ describe('a day cut into windows', () => {
   });
 
   it('never gives a window more than was told for every minute of it, and never takes an event’s time', () => {
+    const RUNS = cases(150);
     let [heads, mixed] = [0, 0];
     fc.assert(
       fc.property(sketches, (day) => {
@@ -114,14 +115,15 @@ describe('a day cut into windows', () => {
           else if (minutesOf(window).some((at) => covered(day.propped, at))) mixed++;
         }
       }),
-      { numRuns: cases(150) },
+      { numRuns: RUNS },
     );
     // both are met: a head that may go up, and one that may not because part of the time it may not
-    expect(heads).toBeGreaterThan(50);
-    expect(mixed).toBeGreaterThan(50);
+    expect(heads).toBeGreaterThan(RUNS / 3);
+    expect(mixed).toBeGreaterThan(RUNS / 3);
   });
 
   it('leaves no open five minutes out while there are fewer than sixteen windows', () => {
+    const RUNS = cases(400);
     let days = 0;
     fc.assert(
       fc.property(sketches, (day) => {
@@ -136,9 +138,9 @@ describe('a day cut into windows', () => {
         )
           expect(fixed.some((one) => one.from < at + 5 && at < untilOf(one))).toBe(true);
       }),
-      { numRuns: cases(400) },
+      { numRuns: RUNS },
     );
-    expect(days).toBeGreaterThan(20);
+    expect(days).toBeGreaterThan(RUNS / 20);
   });
 
   it('is the same in whatever order the day was told, and the told day stays as it was', () => {
