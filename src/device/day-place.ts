@@ -1,55 +1,20 @@
-/** The child's day on this device, as plain JSON; what it means is read elsewhere. */
+/** The child's day on this device. */
+import { jsonPlace, type JsonPlace } from './json-place.ts';
 import { dayKey } from './note-place.ts';
 
-export interface DayPlace {
-  /** Nothing where nothing was kept; the text itself where it is no JSON. */
-  read(): unknown;
-  /** False where the browser refused, or gives back something else than was written. */
-  write(value: unknown): boolean;
-  /** False where it is still there. */
-  clear(): boolean;
+export interface DayPlace extends JsonPlace {
   /** Calls back when another tab has written. Returns a way to stop. */
   onOtherTab(listener: () => void): () => void;
 }
 
-export function browserDayPlace(): DayPlace {
-  return {
-    read() {
-      try {
-        const text = localStorage.getItem(dayKey());
-        if (text === null) return undefined;
-        try {
-          return JSON.parse(text) as unknown;
-        } catch {
-          return text;
-        }
-      } catch {
-        return undefined;
-      }
-    },
-    write(value) {
-      try {
-        const text = JSON.stringify(value);
-        localStorage.setItem(dayKey(), text);
-        return localStorage.getItem(dayKey()) === text;
-      } catch {
-        return false;
-      }
-    },
-    clear() {
-      try {
-        localStorage.removeItem(dayKey());
-        return localStorage.getItem(dayKey()) === null;
-      } catch {
-        return false;
-      }
-    },
-    onOtherTab(listener) {
-      const heard = ({ key, newValue }: StorageEvent) => {
-        if (key === dayKey() && newValue !== null) listener();
-      };
-      addEventListener('storage', heard);
-      return () => removeEventListener('storage', heard);
-    },
-  };
-}
+/** The child's day in this browser, the made-up child's in a place of her own. */
+export const browserDayPlace = (): DayPlace => ({
+  ...jsonPlace(dayKey),
+  onOtherTab(listener) {
+    const heard = ({ key, newValue }: StorageEvent) => {
+      if (key === dayKey() && newValue !== null) listener();
+    };
+    addEventListener('storage', heard);
+    return () => removeEventListener('storage', heard);
+  },
+});

@@ -1,0 +1,80 @@
+// What a device keeps under a name, before a browser that keeps, one that refuses and one that forgets.
+import { afterEach, describe, expect, test, vi } from 'vitest';
+import { browserCardPlace } from '#device/card-place.ts';
+import { jsonPlace } from '#device/json-place.ts';
+
+function browser(kept = new Map<string, string>()) {
+  vi.stubGlobal('localStorage', {
+    getItem: (name: string) => kept.get(name) ?? null,
+    setItem: (name: string, text: string) => kept.set(name, text),
+    removeItem: (name: string) => kept.delete(name),
+  });
+  return kept;
+}
+afterEach(() => vi.unstubAllGlobals());
+
+describe('a place on this device', () => {
+  test('gives back what was kept, and nothing before and after', () => {
+    browser();
+    const place = jsonPlace(() => 'a');
+    expect(place.read()).toBeUndefined();
+    expect(place.write({ beds: [1, null] })).toBe(true);
+    expect(place.read()).toEqual({ beds: [1, null] });
+    expect(jsonPlace(() => 'b').read()).toBeUndefined();
+    expect(place.clear()).toBe(true);
+    expect(place.read()).toBeUndefined();
+  });
+
+  test('goes with its name: the made-up child begins and ends while a page stands', () => {
+    browser();
+    let name = 'real';
+    const place = jsonPlace(() => name);
+    place.write('hers is not this');
+    name = 'made-up';
+    expect(place.read()).toBeUndefined();
+    place.write('hers');
+    place.clear();
+    name = 'real';
+    expect(place.read()).toBe('hers is not this');
+  });
+
+  test('gives a text that is no JSON as it is, so that whoever reads it can say so', () => {
+    browser(new Map([['a', '{"half":']]));
+    expect(jsonPlace(() => 'a').read()).toBe('{"half":');
+  });
+
+  test('a browser that keeps something else, or will not let go, is not believed', () => {
+    browser();
+    localStorage.setItem = () => undefined;
+    expect(jsonPlace(() => 'a').write(1)).toBe(false);
+    const kept = browser(new Map([['a', '1']]));
+    localStorage.removeItem = () => undefined;
+    expect(jsonPlace(() => 'a').clear()).toBe(false);
+    expect(kept.get('a')).toBe('1');
+  });
+
+  test('where the browser keeps nothing at all, nothing is there and nothing is written', () => {
+    expect(typeof localStorage).toBe('undefined');
+    const place = jsonPlace(() => 'a');
+    expect([place.read(), place.write(1), place.clear()]).toEqual([undefined, false, false]);
+  });
+});
+
+describe('the nurse’s card on this device', () => {
+  test('comes back with the moment of "still right", and without what else was there', () => {
+    browser();
+    const place = browserCardPlace();
+    expect(place.write({ code: '10A6', confirmedAt: 29_900_000 })).toBe(true);
+    expect(place.read()).toEqual({ code: '10A6', confirmedAt: 29_900_000 });
+  });
+
+  test.each(['{"half":', 'null', '7', '[]', '{"code":7}', '"10A6"'])('is none where it says %s', (text) => {
+    browser(new Map([['bare-toes:card', text]]));
+    expect(browserCardPlace().read()).toBeUndefined();
+  });
+
+  test('a moment that is none is left out', () => {
+    browser(new Map([['bare-toes:card', '{"code":"10A6","confirmedAt":1.5,"name":"x"}']]));
+    expect(browserCardPlace().read()).toEqual({ code: '10A6' });
+  });
+});
