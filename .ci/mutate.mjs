@@ -111,14 +111,14 @@ const isNoticed = ({ status }) => status === 'Killed' || status === 'Timeout';
 const nameOf = ({ range, replacement }) => `${range} ${replacement}`;
 
 /** Tries faults within these lines or places. */
-async function tryFaults(mutate, cases, log) {
+async function tryFaults(mutate, cases, timeoutMS, log) {
   writeFileSync(
     path.join(place, 'stryker.config.json'),
     JSON.stringify({
       ...{ packageManager: 'npm', testRunner: 'vitest', mutate, concurrency: 1 },
       ...{ plugins: ['@stryker-mutator/vitest-runner', './.ci/mutate-log.mjs'] },
       ...{ vitest: { configFile: 'mutate.config.ts', related: false }, coverageAnalysis: 'perTest' },
-      ...{ timeoutMS: 4000, timeoutFactor: 1.2, reporters: ['progress-append-only', 'log'] },
+      ...{ timeoutMS, timeoutFactor: 1.2, reporters: ['progress-append-only', 'log'] },
     }),
   );
   const status = await run(process.execPath, ['node_modules/@stryker-mutator/core/bin/stryker.js', 'run'], {
@@ -151,16 +151,19 @@ export default { ...rest, test: { ...test, include, sequence: { sequencer: InThi
   const first = path.resolve(option('keep') ?? path.join(place, 'tried.jsonl'));
   rmSync(first, { force: true });
   const second = path.join(place, 'tried-again.jsonl');
-  await tryFaults(lines, FEW_CASES, first);
-  const left = tried(first).filter(isLeft);
-  if (left.length && !stopped) {
-    console.log(`${area}, once more with up to ${MORE_CASES} cases a law: ${left.length}`);
-    const ranges = left.map(({ range }) => range);
-    await tryFaults(ranges, MORE_CASES, second);
+  await tryFaults(lines, FEW_CASES, 4000, first);
+  const found = new Map(tried(first).map((fault) => [nameOf(fault), fault]));
+  // a run without end may have been a machine that had other things to do
+  const unsure = [...found.values()].filter((fault) => isLeft(fault) || fault.status === 'Timeout');
+  if (unsure.length && !stopped) {
+    console.log(`${area}, once more with up to ${MORE_CASES} cases a law: ${unsure.length}`);
+    const ranges = unsure.map(({ range }) => range);
+    await tryFaults(ranges, MORE_CASES, 10_000, second);
+    const names = new Set(unsure.map(nameOf));
+    for (const fault of tried(second)) if (names.has(nameOf(fault))) found.set(nameOf(fault), fault);
   }
-  const noticedLater = new Set(tried(second).filter(isNoticed).map(nameOf));
-  const still = left.filter((fault) => !noticedLater.has(nameOf(fault)));
-  const noticed = tried(first).filter(isNoticed).length + left.length - still.length;
+  const still = [...found.values()].filter(isLeft);
+  const noticed = [...found.values()].filter(isNoticed).length;
   const share = ((100 * noticed) / (noticed + still.length)).toFixed(1);
   for (const { range, replacement } of still) console.log(`left: ${range}  ->  ${replacement}`);
   console.log(`${area}, lines tried: ${wanted ?? all.length} of ${all.length}${stopped ? ', stopped' : ''}`);
