@@ -62,7 +62,8 @@ export async function writeNote(note: NewEntry): Promise<Result<Entry>> {
   const offset = offsetAt(at);
   store ??= browserNoteStore();
   const { writer } = currentFamily();
-  const written = await store.append(writer ? { ...note, by: writer } : note, at, offset);
+  const signed: NewEntry = writer ? { ...note, by: writer } : note;
+  const written = await store.append(signed, at, offset);
   if (written.ok) {
     failure = undefined;
     const others = entries.length > 0;
@@ -72,7 +73,7 @@ export async function writeNote(note: NewEntry): Promise<Result<Entry>> {
   } else {
     failure = written.reason;
     unkept += 1;
-    entries = mergeNotes(entries, [{ id: `page-${unkept}`, t: at, off: offset, ...note } as Entry]);
+    entries = mergeNotes(entries, [{ id: `page-${unkept}`, t: at, off: offset, ...signed } as Entry]);
   }
   return written;
 }

@@ -1,6 +1,5 @@
 /** One sign on one page: written down once, assessed with all that is open, answered by the bell. */
-import type { Entry, NewEntry } from '#domain/notes/entries.ts';
-import { struckIds } from '#domain/notes/entries.ts';
+import { struckIds, type Entry, type NewEntry } from '#domain/notes/entries.ts';
 import { openCall, sightingsOf } from '#domain/notes/sightings.ts';
 import type { SignId } from '#domain/signs/ids.ts';
 import type { Answer, Assessment } from '#domain/signs/types.ts';
@@ -14,7 +13,7 @@ export interface Seen {
   detail: string | undefined;
 }
 
-export type NoteStatus =
+type NoteStatus =
   | { state: 'writing' }
   | { state: 'written'; entry: Entry }
   | { state: 'not-written'; reason: DeviceFailure }
@@ -63,15 +62,12 @@ export function startReporting(first: Seen): Reporting {
     if (stopped || keyOf(wanted) !== keyOf(seen)) return;
     ready = true;
     const now = readMoment();
-    const looked =
-      currentNotes()
-        .filter((e) => e.kind === 'nurse-looked')
-        .at(-1)?.t ?? -Infinity;
     const struck = struckIds(currentNotes());
-    const recent = currentNotes().find(
+    const notes = currentNotes().filter(({ id }) => !struck.has(id));
+    const looked = notes.filter(({ kind }) => kind === 'nurse-looked').at(-1)?.t ?? -Infinity;
+    const recent = notes.find(
       (entry) =>
         isSame(entry, wanted) &&
-        !struck.has(entry.id) &&
         entry.t >= looked &&
         // a jump of the leg counts each time; other signs stay one sighting until a nurse has looked
         (wanted.sign !== 'leg-jumps' || now - entry.t < SAME_SIGHT_MINUTES),
