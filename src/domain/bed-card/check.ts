@@ -104,19 +104,20 @@ function weightRemarks(weightKg: number, band: WeightBand): Remark[] {
   const usual = [low, high] as const;
   if (inside(weightKg, usual)) return [];
   const level = inside(weightKg, [lowest, highest]) ? 'ask' : 'retype';
+  const heavy = weightKg > high;
   const remarks: Remark[] = [
-    { id: 'unusual-weight', level, weightKg, is: weightKg < low ? 'low' : 'high', low, high },
+    { id: 'unusual-weight', level, weightKg, is: heavy ? 'high' : 'low', low, high },
   ];
-  const factor = weightKg > high ? 1 / POUNDS_PER_KG : POUNDS_PER_KG;
+  const factor = heavy ? 1 / POUNDS_PER_KG : POUNDS_PER_KG;
   if (inside(weightKg * factor, usual))
     remarks.push({
       id: 'pounds',
       level: 'know',
-      slip: weightKg > high ? 'in-pounds' : 'divided-twice',
+      slip: heavy ? 'in-pounds' : 'divided-twice',
       typedKg: weightKg,
       correctedKg: tenth(weightKg * factor),
     });
-  const place = weightKg > high ? 0.1 : 10;
+  const place = heavy ? 0.1 : 10;
   if (inside(clean(weightKg * place), usual))
     remarks.push({ id: 'decimal', level: 'know', typedKg: weightKg, correctedKg: tenth(weightKg * place) });
   return remarks;

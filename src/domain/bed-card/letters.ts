@@ -91,7 +91,7 @@ export function placeOfSlip(letters: readonly number[]): number | undefined {
 /** Letters as people see them: groups of four, joined by dashes. */
 export function written(letters: readonly number[]): string {
   const text = letters.map((letter) => ALPHABET[letter]).join('');
-  return (text.match(/.{1,4}/g) ?? []).join('-');
+  return text.replaceAll(/.{4}(?=.)/g, '$&-');
 }
 
 /** Spaces, dashes, and marks that nobody sees, such as those that turn the reading direction. */

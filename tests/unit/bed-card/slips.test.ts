@@ -4,10 +4,20 @@ import { describe, expect, test } from 'vitest';
 import { decodeBedCard, encodeBedCard } from '#domain/bed-card/code.ts';
 import { ALPHABET, checkOf, written } from '#domain/bed-card/letters.ts';
 import { faultsOf, missingFrom } from '#domain/bed-card/limits.ts';
-import { anyCard, plain, reason, THREE, values, withCheck } from '../../helpers/bed-cards.ts';
+import { anyCard, CARD, plain, reason, THREE, values, withCheck } from '../../helpers/bed-cards.ts';
 import { anyLetter } from '../../helpers/letters.ts';
 import { cases } from '../../helpers/same-cases.ts';
 
+const { headUntil: _head, numbingUntil: _block, nothingByMouthUntil: _mouth, ...CARD_WITHOUT_TIMES } = CARD;
+/** The letters with a number told in so many bits from a bit on, the highest first. */
+const told = (letters: readonly number[], from: number, count: number, value: number) =>
+  letters.map((letter, at) =>
+    [0, 1, 2, 3, 4].reduce((all, place) => {
+      const k = at * 5 + place - from;
+      const old = (letter >> (4 - place)) & 1;
+      return all * 2 + (k >= 0 && k < count ? Math.floor(value / 2 ** (count - 1 - k)) % 2 : old);
+    }, 0),
+  );
 const REASONS = ['damaged', 'foreign', 'too-new', 'incomplete'];
 
 describe('a slip of the finger', () => {
@@ -153,12 +163,8 @@ describe('a code that cannot be read', () => {
   test('a choice that this version does not know is too new, never another choice', () => {
     // bits of version 1: bell begins at bit 11, head at 27, hands at 47; their highest number is not given out
     const content = values(THREE[0]!).slice(0, -4);
-    const setBits = (from: number, count: number) => {
-      const changed = [...content];
-      for (let bit = from; bit < from + count; bit++) changed[Math.floor(bit / 5)]! |= 16 >> (bit % 5);
-      return withCheck(changed);
-    };
-    for (const from of [11, 27, 47]) expect(reason(decodeBedCard(setBits(from, 3)))).toBe('too-new');
+    for (const from of [11, 27, 47])
+      expect(reason(decodeBedCard(withCheck(told(content, from, 3, 7))))).toBe('too-new');
     expect(reason(decodeBedCard(withCheck(content.with(1, 3))))).toBe('too-new');
   });
 
@@ -192,11 +198,28 @@ describe('a code that cannot be read', () => {
     expect(reason(decodeBedCard(withCheck(content.with(19, content[19]! | 1))))).toBe('damaged');
     // a region beyond the last one: eleven bits, all set, after the language
     const region = values(THREE[1]!).slice(0, -4);
-    for (let bit = 97; bit < 108; bit++) region[Math.floor(bit / 5)]! |= 16 >> (bit % 5);
-    expect(reason(decodeBedCard(withCheck(region)))).toBe('damaged');
+    expect(reason(decodeBedCard(withCheck(told(region, 97, 11, 2 ** 11 - 1))))).toBe('damaged');
     // a letter group too much
     expect(reason(decodeBedCard(withCheck([...content, 0, 0, 0, 0])))).toBe('damaged');
     expect(reason(decodeBedCard(withCheck([0, ...content.slice(1)])))).toBe('damaged');
+  });
+
+  test('a language is two or three letters of twenty-six, a script four: no other number is one', () => {
+    const read = (content: number[]) => decodeBedCard(withCheck(content));
+    // fifteen bits from bit 82 on, three letters of 1 to 26 each in twenty-seven; the third may be missing
+    const plain = values(encodeBedCard({ ...CARD_WITHOUT_TIMES, wardLanguage: 'pl' })).slice(0, -4);
+    const language = (value: number) => read(told(plain, 82, 15, value));
+    const tag = (...letters: number[]) => language(letters.reduce((all, letter) => all * 27 + letter, 0));
+    expect(tag(26, 26, 26)).toMatchObject({ ok: true, card: { wardLanguage: 'zzz' } });
+    expect(tag(1, 1, 0)).toMatchObject({ ok: true, card: { wardLanguage: 'aa' } });
+    for (const none of [tag(0, 1, 1), tag(1, 0, 1), tag(27, 1, 1), language(2 ** 15 - 1)])
+      expect(none).toEqual({ ok: false, reason: 'damaged' });
+    // nineteen bits behind it, four letters in twenty-six each
+    const scripted = values(encodeBedCard({ ...CARD_WITHOUT_TIMES, wardLanguage: 'zh-Hant' })).slice(0, -4);
+    const script = (value: number) => read(told(scripted, 97, 19, value));
+    expect(script(26 ** 4 - 1)).toMatchObject({ ok: true, card: { wardLanguage: 'zh-Zzzz' } });
+    for (const none of [26 ** 4, 26 ** 4 + 1, 2 ** 19 - 1])
+      expect(script(none)).toEqual({ ok: false, reason: 'damaged' });
   });
 });
 
