@@ -233,8 +233,7 @@ export interface RemarkAnswer {
 }
 
 /** The name of a remark with its facts: an answer given for one number does not hold for another. */
-export const keyOf = (remark: Remark): string =>
-  JSON.stringify(Object.entries(remark).sort(([a], [b]) => (a < b ? -1 : 1)));
+export const keyOf = (remark: Remark): string => JSON.stringify(Object.entries(remark).sort());
 
 /** Numbers that a remark wants to see once more. */
 export const retyped = (remark: Remark): NumberField[] =>
