@@ -261,12 +261,16 @@ export const SIGNS = {
 /** The same rows with the general type, for code that looks a sign up by an id from outside. */
 export const SIGN_ROWS: Readonly<Record<string, SignRow>> = SIGNS;
 
+/** Whether it is one of our signs; what a later version or a stranger wrote is not. */
 export const isSignId = (id: string): id is SignId => Object.hasOwn(SIGNS, id);
+/** Signs found at a part, in the order of the table. */
 export const signsOfPart = (part: PartId): SignId[] =>
   (Object.keys(SIGNS) as SignId[]).filter((id) => SIGNS[id].part === part);
+/** Signs that a look of the full look asks about, in the order of the table. */
 export const signsOfLook = (look: LookId): SignId[] =>
   (Object.keys(SIGNS) as SignId[]).filter((id) => SIGN_ROWS[id]!.look === look);
 /** "Not sure" is an answer only where the sign's own class is at least tell-nurse. */
 export const offersNotSure = (id: SignId): boolean =>
   SIGNS[id].urgency !== VISIT && SIGNS[id].part !== 'worry';
+/** What makes a sign worse, by id; empty for most. */
 export const detailsOf = (id: SignId): string[] => Object.keys(SIGN_ROWS[id]!.details ?? {});

@@ -46,6 +46,7 @@ export function areaOf(topic: TopicId): TopicArea {
   return begun[begun.length - 1]!;
 }
 
+/** The day of the stay on which a topic comes first. */
 export function dayOf(topic: TopicId): TopicDay {
   if (topic === 'before-it-goes-on') return 'before';
   const area = areaOf(topic);
@@ -61,6 +62,7 @@ const NOT_FOR: Readonly<Partial<Record<TopicId, readonly Reader[]>>> = {
   'parents-too': ['from1'],
 };
 
+/** Readers for whom a topic is told. */
 export const readersOf = (topic: TopicId): readonly Reader[] =>
   READERS.filter((reader) => !NOT_FOR[topic]?.includes(reader));
 

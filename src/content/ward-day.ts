@@ -1,6 +1,7 @@
 /** The ward's usual day, from ward.json › day, checked when the site is built. A family or a play specialist may change it. */
 import { EVENT_KINDS, type EventKind } from '#domain/play-bed/bed.ts';
 import type { DaySketch } from '#domain/play/day.ts';
+import { GRID, PLAY_FROM, PLAY_UNTIL } from '#domain/play/feasible.ts';
 import values from './ward.json' with { type: 'json' };
 
 /** `lightsOut`: when the room is dark for everybody; smaller children's light goes out earlier. */
@@ -9,9 +10,6 @@ export type WardDay = Pick<DaySketch, 'wake' | 'lightsOut' | 'quiet' | 'events'>
 const KEYS = ['wake', 'lightsOut', 'quiet', 'events'];
 /** A day without one of these would promise a child nothing to eat. */
 const MEALS = ['breakfast', 'lunch', 'supper'] as const satisfies readonly EventKind[];
-const EARLIEST = 6 * 60;
-const LATEST = 22 * 60;
-const GRID = 5;
 /** What was wrong is said once: no comparison with it holds, so it causes no further fault. */
 const WRONG = NaN;
 
@@ -37,7 +35,8 @@ export function readWardDay(input: unknown): WardDay {
     wrong.push(`content/ward.json › day › ${where}: ${rule}, saw ${JSON.stringify(seen)}`);
   const time = (where: string, value: unknown): number => {
     const minute = minuteOf(value);
-    if (minute !== undefined && minute >= EARLIEST && minute <= LATEST && minute % GRID === 0) return minute;
+    if (minute !== undefined && minute >= PLAY_FROM && minute <= PLAY_UNTIL && minute % GRID === 0)
+      return minute;
     say(where, 'a time from 06:00 to 22:00 in steps of five minutes', value);
     return WRONG;
   };

@@ -3,7 +3,6 @@
  * add words about the call button, never take any away. Phones get the values alone (.ci/ward-plugin.mjs).
  */
 import type { WardRules } from '#domain/signs/types.ts';
-import { rankOf } from '#domain/signs/urgency.ts';
 import { minutes } from '#domain/units.ts';
 import { BELL_TEXTS, bellFaults, type BellWords } from './bell-limits.ts';
 import { SECOND_STEPS, type SecondStepId } from './second-steps.ts';
@@ -76,11 +75,7 @@ export function readWard(input: unknown, built?: readonly string[]): WardSetting
   for (const [id, urgency] of Object.entries(raise)) {
     if (!isSignId(id))
       wrong.push(`content/ward.json › raise › ${id}: a sign of content/signs, saw an unknown id`);
-    if (
-      typeof urgency !== 'string' ||
-      !['tell-nurse', 'ring-now'].includes(urgency) ||
-      rankOf(urgency as 'ring-now') < 2
-    )
+    if (urgency !== 'tell-nurse' && urgency !== 'ring-now')
       blame(`raise › ${id}`, 'one of tell-nurse|ring-now', urgency);
   }
   const bell = row.bell ?? {};

@@ -9,6 +9,7 @@ export interface Clock {
   every(seconds: number, tick: () => void): () => void;
 }
 
+/** This device's clock. Not: whether it is right; notes are ordered and flagged where it is not. */
 export function browserClock(): Clock {
   return {
     now: () => instant(Math.floor(Date.now() / 60_000)),

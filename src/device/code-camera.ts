@@ -47,6 +47,7 @@ export function cameraFailureOf(error: unknown): CameraFailure {
   return 'none';
 }
 
+/** This device's camera, dark until it is started. */
 export function browserCodeCamera(): CodeCamera {
   const listeners = new Set<(text: string) => void>();
   let stream: MediaStream | undefined;

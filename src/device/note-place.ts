@@ -9,14 +9,20 @@ export function isMadeUp(): boolean {
     return false;
   }
 }
+/** Of each name the real child's, or the made-up one's while she is being tried. */
 const suffix = () => (isMadeUp() ? '-made-up' : '');
 
 /** Notes in IndexedDB: one record for each UTC day. */
 export const databaseName = (): string => `bare-toes${suffix()}`;
 export const TABLE = 'notes';
 export const DAY_PREFIX = 'day-';
+/** The family's choices in localStorage, as plain JSON. */
 export const familyKey = (): string => `bare-toes:family${suffix()}`;
+/** The nurse's card, likewise. */
 export const cardKey = (): string => `bare-toes:card${suffix()}`;
+/** The beds and their days of play, likewise. */
 export const playKey = (): string => `bare-toes:play${suffix()}`;
+/** The child's day, likewise. */
 export const dayKey = (): string => `bare-toes:day${suffix()}`;
+/** Where tabs of this browser tell each other that notes were written. */
 export const channelName = (): string => `bare-toes:notes${suffix()}`;

@@ -72,6 +72,7 @@ async function inTime<T>(work: Promise<T>): Promise<T> {
   }
 }
 
+/** The notes of this browser, the made-up child's in a place of her own. */
 export function browserNoteStore(): NoteStore {
   let store: UseStore | undefined;
   const channel = typeof BroadcastChannel === 'function' ? new BroadcastChannel(channelName()) : undefined;

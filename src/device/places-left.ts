@@ -4,6 +4,7 @@ import { cardKey, databaseName, dayKey, familyKey, playKey, TABLE } from './note
 
 export type Place = 'notes' | 'card' | 'choices' | 'play' | 'day';
 
+/** Where anything of this child is still kept. A place that cannot be looked into counts as not empty. */
 export async function placesLeft(): Promise<Place[]> {
   const left: Place[] = [];
   try {

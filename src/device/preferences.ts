@@ -1,6 +1,6 @@
+/** A handful of choices that must be known before the first paint: kept in localStorage, or not at all. */
 import { familyKey } from './note-place.ts';
 
-/** A handful of choices that must be known before the first paint: kept in localStorage, or not at all. */
 export interface Preferences {
   read(): Record<string, unknown>;
   /** Writes these beside what else is kept. False where the browser refused. */
@@ -9,6 +9,7 @@ export interface Preferences {
   clear(): boolean;
 }
 
+/** The choices in this browser, the made-up child's in a place of their own. */
 export function browserPreferences(): Preferences {
   return {
     read() {

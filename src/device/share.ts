@@ -26,6 +26,7 @@ const KEPT_MS = 60_000;
 
 const named = (error: unknown) => (error instanceof Error ? error.name : '');
 
+/** The share sheet of this browser, where it has one. */
 export function browserSharing(): Sharing {
   return {
     async file(name, text, type = 'text/plain') {

@@ -1,7 +1,9 @@
+/** Offline use and new versions, as the pages ask the worker about them. */
+
 const ASK_AGAIN_MS = 20_000;
 const LOOK_FOR_NEW_MS = 60 * 60_000;
 
-/** Offline use and new versions. A new version waits until the reader takes it; it never reloads by itself. */
+/** A new version waits until the reader takes it; it never reloads by itself. */
 export interface Updates {
   /** Keeps a language's pages for use without network. */
   keepLanguage(locale: string): void;
@@ -14,6 +16,7 @@ export interface Updates {
   stop(): void;
 }
 
+/** The worker of this browser; where it has none, nothing is kept and nothing new comes by itself. */
 export function browserUpdates(): Updates {
   const container = 'serviceWorker' in navigator ? navigator.serviceWorker : undefined;
   // `ready` waits for the worker of a first visit, which is registered after the page has loaded

@@ -11,6 +11,7 @@ export function clockTime(locale: string, at: Instant, offset: Minutes): string 
   }).format((at + offset) * 60_000);
 }
 
+/** The day of a moment on the wall where it was written: weekday, day and month. */
 export function day(locale: string, at: Instant, offset: Minutes): string {
   return new Intl.DateTimeFormat(locale, {
     weekday: 'long',
@@ -20,6 +21,7 @@ export function day(locale: string, at: Instant, offset: Minutes): string {
   }).format((at + offset) * 60_000);
 }
 
+/** A number as the language writes it. */
 export const number = (locale: string, value: number): string => new Intl.NumberFormat(locale).format(value);
 
 /** From one number to another, as the language writes a range. */

@@ -18,7 +18,7 @@ const ROWS: readonly LocaleRow[] = [
 ];
 
 /** English stretched and bracketed, and English read from the right: to find fixed words and widths. */
-export const PSEUDO_ROWS: readonly LocaleRow[] = [
+const PSEUDO_ROWS: readonly LocaleRow[] = [
   { code: 'en-XA', name: '[Ēñĝļîšħ]', direction: 'ltr', script: 'Latn' },
   { code: 'en-XB', name: '[Right to left]', direction: 'rtl', script: 'Latn' },
 ];
@@ -29,7 +29,10 @@ export const rowsOf = (codes: readonly string[]): LocaleRow[] =>
 
 export const LOCALES: readonly LocaleRow[] = [...rowsOf(shown), ...(dev ? PSEUDO_ROWS : [])];
 
+/** Whether this build shows the language. */
 export const isLocale = (code: string): boolean => LOCALES.some((row) => row.code === code);
-export const localeRow = (code: string): LocaleRow | undefined => LOCALES.find((row) => row.code === code);
+const localeRow = (code: string): LocaleRow | undefined => LOCALES.find((row) => row.code === code);
+/** The reading direction; from the left for what is not known. */
 export const directionOf = (code: string): 'ltr' | 'rtl' => localeRow(code)?.direction ?? 'ltr';
+/** The language's own name; its code for what is not known. */
 export const nameOf = (code: string): string => localeRow(code)?.name ?? code;

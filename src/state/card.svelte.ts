@@ -14,6 +14,7 @@ interface Held {
 let held = $state.raw<Held | undefined>(undefined);
 let unreadable = $state(false);
 
+/** The card on this phone, as it was last read or taken. */
 export const currentCard = (): BedCard | undefined => held?.card;
 /** A card lies on this device that this version cannot read. */
 export const cardUnreadable = (): boolean => unreadable;
@@ -22,6 +23,7 @@ export const cardUnreadable = (): boolean => unreadable;
 export const cardAsks = (now: Instant): boolean =>
   held !== undefined && stillHolds({ madeAt: held.confirmedAt ?? held.card.madeAt }, now) === 'ask';
 
+/** Reads the card that this phone keeps. */
 export function loadCard(): void {
   const kept = browserCardPlace().read();
   const read = kept && decodeBedCard(kept.code);

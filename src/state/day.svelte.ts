@@ -1,17 +1,7 @@
 /** The child's day on this device: built from bed, card and plan, touched by the child, changed by the grown-up, kept. */
 import { monthsOf } from '#domain/bed-card/card.ts';
 import { dayNumberOf } from '#domain/clock/calendar.ts';
-import {
-  asPlanned,
-  movedInDay,
-  renewed,
-  takenOff,
-  UNDO_SECONDS,
-  type DayBook,
-  type DayEvent,
-  type Place,
-  type Why,
-} from '#domain/day/book.ts';
+import { asPlanned, renewed, takenOff, UNDO_SECONDS, type DayBook, type DayEvent } from '#domain/day/book.ts';
 import {
   clockAt,
   doorsAt,
@@ -59,9 +49,7 @@ import { currentMoment, offsetAt, readMoment } from './now.svelte.ts';
 import { openBed, openPlay, wardAt } from './play.svelte.ts';
 
 /** How many day pictures are drawn; then they begin again. */
-export const DAY_PICTURE_COUNT = 12;
-/** The day's times lie on this grid of minutes. */
-export const DAY_GRID = 5;
+const DAY_PICTURE_COUNT = 12;
 
 let kept = $state.raw<KeptDay | undefined>(undefined);
 let faults = $state.raw<readonly Fault[]>([]);
@@ -78,6 +66,7 @@ let stopHearing: (() => void) | undefined;
 export const dayIsOpen = (): boolean => kept !== undefined;
 /** What of the kept day could not be read; the rest was kept. */
 export const dayFaults = (): readonly Fault[] => faults;
+/** Whether the browser refused to keep the last change. */
 export const dayNotKept = (): boolean => notKept;
 /** How this family wants the child's pages. */
 export const dayWays = (): Ways => kept?.ways ?? usualWays(true);
@@ -110,6 +99,7 @@ export function cardForDay(): CardForDay {
 export const dayMode = (): AgeMode => kept?.ways.mode ?? cardForDay().mode;
 /** The mode by age alone, for whoever chooses another. */
 export const modeByAge = (): AgeMode => cardForDay().mode;
+/** Whether a clock is shown beside or instead of sun and moon. */
 export const dayShowsClock = (): boolean => showsClock(dayMode(), dayAgeMonths());
 
 /** The ward's day that it is now, as 2026-01-31. */
@@ -189,20 +179,26 @@ const laid = $derived(kept?.book && dayOf(kept.book, DAY_EVENTS, cardForDay().fa
 /** The day as it stands, tiled without a gap. */
 export const dayNow = (): Day | undefined => laid;
 
+/** What stands behind the doors. */
 export const doorsNow = (): Doors | undefined =>
   laid && kept?.book && doorsAt(laid, kept.book, dayMode(), currentMoment(), DAY_EVENTS, offsetAt);
+/** The way of the whole day, step by step. */
 export const pathNow = (): Step[] =>
   laid && kept?.book ? pathOf(laid, kept.book, dayMode(), currentMoment(), DAY_EVENTS) : [];
+/** The day as this child's strip shows it. */
 export const stripNow = (): Tile[] => (laid ? stripOf(laid, dayMode(), currentMoment(), DAY_EVENTS) : []);
 /** The hard moment that is near, as far as this age is told of it. */
 export const hardMomentNow = (): Tile | undefined => hardMomentNear(stripNow(), currentMoment());
 /** What a part of the day is, as the child sees it: a care not told yet is "something new". */
 export const kindNow = (id: string): DayEventId | undefined => stripNow().find((one) => one.id === id)?.kind;
+/** Whether the child may push a picture through the door. */
 export const mayPushNow = (id: string): boolean =>
   laid !== undefined &&
   kept?.book !== undefined &&
   mayPush(laid, kept.book, dayMode(), id, currentMoment(), DAY_EVENTS, offsetAt) === 'go';
+/** How far the day is, for who reads no clock. */
 export const skyNow = (): Sky | undefined => laid && skyAt(laid, currentMoment());
+/** What the clock on the wall shows. */
 export const clockNow = (): ClockFace => clockAt(currentMoment(), offsetAt);
 /** Whether it is night for the child. */
 export const isNightForChild = (): boolean =>
@@ -256,6 +252,7 @@ export function pushThrough(id: string): void {
 /** What was pushed last, while it can be taken back. */
 export const undoable = (): string | undefined => undo?.id;
 
+/** Takes back what was pushed last, as long as it can be. */
 export function takeBack(): void {
   if (undo) touchDay({ kind: 'take-back', id: undo.id, seconds: undo.seconds() });
   stopUndo?.();
@@ -274,6 +271,7 @@ export function pressEdge(picture: EdgePicture): void {
   const today = pressedAtEdge(todayKept(), picture, readMoment());
   if (today !== todayKept()) keep({ ...kept, today });
 }
+/** Pictures at the edge pressed today, with their minutes. */
 export const edgeToday = (): readonly EdgePressed[] => (kept ? todayKept().edge : []);
 /** Whether the grown-up, and never the child, is led to a look at the leg. */
 export const leadsGrownUpToLook = (): boolean =>
@@ -289,19 +287,9 @@ function edit(change: (book: DayBook) => DayBook): void {
   if (book !== kept.book) keep({ ...kept, book });
 }
 
-const LAST_MINUTE = 24 * 60;
-const onGrid = (minute: number): DayMinute =>
-  Math.min(LAST_MINUTE - DAY_GRID, Math.max(0, DAY_GRID * Math.round(minute / DAY_GRID)));
-/** A place the kept day can hold: on the grid and over by midnight. */
-function fitting({ from, minutes }: Place): Place {
-  const begin = onGrid(from);
-  const length = Math.max(DAY_GRID, DAY_GRID * Math.round(minutes / DAY_GRID));
-  return { from: begin, minutes: Math.min(length, LAST_MINUTE - begin) };
-}
-
-export const moveInDay = (id: string, to: Place, why: Why = 'wanted', by?: string): void =>
-  edit((book) => movedInDay(book, id, fitting(to), why, by));
+/** Takes a part out of the day; it is told, not forgotten. */
 export const takeOffDay = (id: string): void => edit((book) => takenOff(book, id, 'not-today'));
+/** Puts a part back where it stood first. */
 export const putBackInDay = (id: string): void => edit((book) => asPlanned(book, id));
 /** Keeps a part of the day to the child, or shows it again. */
 export const keepPrivate = (id: string, yes: boolean): void =>
@@ -311,6 +299,7 @@ export const keepPrivate = (id: string, yes: boolean): void =>
 export function holdEating(nothing: boolean): void {
   keepToday({ nothingByMouth: nothing });
 }
+/** Whether somebody of the ward said "nothing by mouth" here. */
 export const eatingHeld = (): boolean => kept !== undefined && todayKept().nothingByMouth;
 
 /** Changes how the child's pages are; `mode: undefined` is by age. */

@@ -112,10 +112,12 @@ export const currentFamily = (): Family => family;
 /** False where the browser refused to keep the last choice. */
 export const familyKept = (): boolean => kept;
 
+/** Reads the choices that this phone keeps. */
 export function loadFamily(): void {
   family = readFamily(browserPreferences().read());
 }
 
+/** Takes these choices over and keeps all of them; see `familyKept`. */
 export function chooseFamily(change: Partial<Family>): void {
   family = { ...family, ...change };
   kept = browserPreferences().write({ ...family });

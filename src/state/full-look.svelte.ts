@@ -17,15 +17,19 @@ export interface FinishedLook {
   written: Result<Entry>;
 }
 
+/** What was answered so far, by sign. */
 export const lookAnswers = (): Readonly<Record<string, Answer>> => answers;
+/** Answers given to these signs, in their order; what nobody answered is not among them. */
 export const answersOf = (signs: readonly SignId[]): Answer[] => signs.flatMap((sign) => answers[sign] ?? []);
 
+/** Begins a look in which nothing is answered. */
 export function startLook(): void {
   answers = {};
   finished = undefined;
   void openNotes();
 }
 
+/** Takes one answer; `not-looked` takes it back. */
 export function chooseAnswer(sign: SignId, answer: Answer): void {
   finished = undefined;
   const { [sign]: _old, ...rest } = answers;
@@ -37,6 +41,7 @@ export function sayAsleep(signs: readonly SignId[]): void {
   for (const sign of signs) chooseAnswer(sign, 'not-looked');
 }
 
+/** How urgent is what was answered so far, with everything that is open. */
 export const assessLook = (): Assessment => assessNow({ answers });
 
 /** Writes the look down, once; what was not answered is written as not looked. */

@@ -8,6 +8,7 @@ import { browserPreferences } from '#device/preferences.ts';
 import { familyOf } from './card.svelte.ts';
 import { offsetAt, readMoment } from './now.svelte.ts';
 
+/** Whether this device shows the made-up child. */
 export const isTrying = (): boolean => isMadeUp();
 
 /** False where the browser refused; nothing is then left of her. The page must be loaded anew afterwards. */
@@ -27,4 +28,5 @@ export async function startMadeUp(locale: string): Promise<boolean> {
   return wrote;
 }
 
+/** Takes everything of hers off this device. The page must be loaded anew afterwards. */
 export const endMadeUp = (): Promise<void> => endMadeUpPlaces();

@@ -20,8 +20,11 @@ let loaded = $state(false);
 let failure = $state<DeviceFailure | undefined>(undefined);
 let lost = $state(false);
 
+/** Every note of this page, as it was written. */
 export const currentNotes = (): readonly Entry[] => entries;
+/** Whether this device's notes were read, or could not be. */
 export const notesLoaded = (): boolean => loaded;
+/** Why the last reading or writing did not go through. */
 export const notesFailure = (): DeviceFailure | undefined => failure;
 /**
  * Notes that were written down are no longer there, and nobody erased them here: the browser was emptied under the page.

@@ -7,6 +7,7 @@ export const MOST_PINS = 3;
 
 let pins = $state.raw<readonly TopicId[]>([]);
 
+/** What is pinned, in the order of the topics. */
 export const pinnedTopics = (): readonly TopicId[] => pins;
 
 /** Reads what is pinned; what this version does not know is left out. */

@@ -34,15 +34,20 @@ let changes = $state.raw<Changes | undefined>(undefined);
 let planner: Planner | undefined;
 let question = 0;
 
+/** The beds of this device, in the order in which they came. */
 export const playBeds = (): readonly PlayBed[] => kept?.beds ?? [];
+/** The bed that is shown. */
 export const openBed = (): PlayBed | undefined => kept?.beds.find(({ shape }) => shape === kept?.open);
 /** What of the kept beds, or of the day as ticked, could not be used; the rest was. */
 export const playFaults = (): readonly Fault[] => faults;
+/** Whether the browser refused to keep the last change. */
 export const playNotKept = (): boolean => notKept;
+/** Whether a plan is being made. */
 export const isPlanning = (): boolean => planning;
 /** The last answer of the planner for the bed that is open, since this page was opened. */
 export const lastResult = (): Plan | Impossible | undefined =>
   result && result.shape === kept?.open ? result.found : undefined;
+/** What the last plan changed in the day the family knows. */
 export const lastChanges = (): Changes | undefined => changes;
 
 /** The ward's day and minute at a moment, by this device's clock. */
@@ -96,12 +101,14 @@ function forgetAnswer() {
   changes = undefined;
 }
 
+/** Shows another bed. */
 export function chooseBed(shape: BedShape): void {
   if (!kept?.beds.some((bed) => bed.shape === shape)) return;
   keep({ ...kept, open: shape });
   forgetAnswer();
 }
 
+/** Takes a bed and its day off this device. */
 export function removeBed(shape: BedShape): void {
   if (!kept) return;
   const beds = kept.beds.filter((bed) => bed.shape !== shape);
@@ -115,6 +122,7 @@ function put(bed: PlayBed): void {
   keep({ ...kept, beds: kept.beds.map((one) => (one.shape === bed.shape ? bed : one)) });
 }
 
+/** Changes the bed that is shown, and plans nothing; see `changeAndPlan`. */
 export function changeBed(change: Partial<PlayBed>): void {
   const bed = openBed();
   if (bed) put({ ...bed, ...change });
@@ -184,7 +192,9 @@ export function somethingCameUp(what: CameUp, now: DayMinute = wardNow().minute)
   return bed ? changeAndPlan(cameUp(bed, now, what), now) : Promise.resolve();
 }
 
+/** A bed and its plan as a code. */
 export const playCode = (bed: PlayBed): string => encodePlay(bed, IDEA_ORDER, THING_ORDER);
+/** A code read, or why it cannot be. */
 export const readPlayCode = (text: string): DecodedPlay => decodePlay(text, IDEA_ORDER, THING_ORDER);
 
 /**

@@ -50,6 +50,7 @@ function noteOf(seen: Seen): NewEntry {
   return seen.detail ? { ...note, details: [seen.detail] } : note;
 }
 
+/** Begins to report a sign on its page: it is written down once, whatever the page does. Stop it when the page goes. */
 export function startReporting(first: Seen): Reporting {
   let seen = $state.raw(first);
   let status = $state.raw<NoteStatus>({ state: 'writing' });

@@ -149,6 +149,17 @@ describe('a change by hand', () => {
     );
   });
 
+  it('is as long as before at its other time, also where something cuts it short today', () => {
+    fc.assert(
+      fc.property(anyBook, fc.nat(), fc.constantFrom(-15, 15), (book, pick, by) => {
+        const event = book.events[pick % Math.max(1, book.events.length)];
+        fc.pre(event !== undefined && mayEdit(book, event.id));
+        const after = shifted(book, build(book), event.id, by, TABLE, offsetAt);
+        expect(after.events.find(({ id }) => id === event.id)?.minutes).toBe(event.minutes);
+      }),
+    );
+  });
+
   it('“ask about medicine” follows the care that moved', () => {
     const care = 'm-bandage-1';
     const asked = (book: DayBook) => asksOf([build(book)], ASK).find((one) => one.care === care);
