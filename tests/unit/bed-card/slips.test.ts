@@ -187,6 +187,34 @@ describe('a code that cannot be read', () => {
     expect(reason(decodeBedCard(text))).toBe('foreign');
   });
 
+  test('a letter no code has is a slip of the finger in one of eight letters, and more make it another text', () => {
+    // letters before the strange ones, so many strange ones, and what the first letter is
+    const read = (length: number, strange: number, first = '1') =>
+      decodeBedCard(first + '7'.repeat(length - strange - 1) + '?'.repeat(strange));
+    const slip = (where: number) => ({ ok: false, reason: 'damaged', where });
+    const foreign = { ok: false, reason: 'foreign' };
+    expect([read(7, 1), read(8, 1)]).toEqual([foreign, slip(2)]);
+    expect([read(15, 2), read(16, 2)]).toEqual([foreign, slip(4)]);
+    expect([read(32, 4), read(32, 5)]).toEqual([slip(8), foreign]);
+    expect([read(32, 1), read(33, 1)]).toEqual([slip(8), foreign]);
+    // a version is a number from 1 to 9
+    expect(['0', '1', '9', 'A', 'Z'].map((first) => read(24, 1, first))).toEqual([
+      ...[foreign, slip(6), slip(6), foreign, foreign],
+    ]);
+    // where the first letter is the strange one, the rest must be as long as the shortest code
+    expect([23, 24].map((length) => decodeBedCard('?' + '7'.repeat(length - 1)))).toEqual([foreign, slip(1)]);
+  });
+
+  test('a check that is right counts at the end of whole groups only, behind at least one letter', () => {
+    const later = (length: number) => withCheck([2, ...Array.from({ length: length - 5 }, () => 7)]);
+    expect([8, 24, 32].map((length) => reason(decodeBedCard(later(length))))).toEqual([
+      ...['too-new', 'too-new', 'too-new'],
+    ]);
+    for (const length of [9, 10, 23, 25, 31]) expect(reason(decodeBedCard(later(length)))).toBe('damaged');
+    expect(decodeBedCard(withCheck([]))).toEqual({ ok: false, reason: 'foreign' });
+    for (const length of [33, 36, 40]) expect(reason(decodeBedCard('1'.repeat(length)))).toBe('damaged');
+  });
+
   test('letters that follow each other and a date are not taken for a card', () => {
     for (const text of ['1234-5678-9ABC-DEFG-HJKM-NPQR', '1111-1111-1111-1111-1111-1111', '2026-11-25'])
       expect(decodeBedCard(text)).toMatchObject({ ok: false });
