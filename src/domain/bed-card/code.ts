@@ -65,7 +65,7 @@ export function decodeBedCard(text: string): Decoded {
   const { length } = letters;
   const group = (place: number) => Math.floor(place / GROUP) + 1;
   if (length === 0) return { ok: false, reason: 'incomplete', where: 1 };
-  const [version, shape] = letters as [number, number | undefined];
+  const [version, shape = 0] = letters as [number, number | undefined];
 
   const strange = letters.filter((letter) => letter === STRANGE).length;
   if (strange) {
@@ -86,7 +86,7 @@ export function decodeBedCard(text: string): Decoded {
   if (slip !== undefined) return { ok: false, reason: 'damaged', where: group(slip) };
   // a later version's letters begin with its number; words and addresses seldom do
   if (version === 0 || version > FIRST_DIGITS) return { ok: false, reason: 'foreign' };
-  if (version === VERSION && (shape === undefined || length < lettersOfShape(shape)))
+  if (version === VERSION && length < lettersOfShape(shape))
     return { ok: false, reason: 'incomplete', where: group(length) };
   return { ok: false, reason: 'damaged' };
 }

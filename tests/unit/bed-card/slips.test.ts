@@ -30,11 +30,10 @@ describe('a slip of the finger', () => {
           if (wrong === letter) continue;
           slips++;
           const typed = written(right.with(place, wrong));
-          expect(decodeBedCard(typed)).toEqual({
-            ok: false,
-            reason: 'damaged',
-            where: Math.floor(place / 4) + 1,
-          });
+          const read = decodeBedCard(typed);
+          // plain conditions: thousands of expectations take their time
+          const named = !read.ok && read.reason === 'damaged' && read.where === Math.floor(place / 4) + 1;
+          if (!named) throw new Error(`${typed} is ${JSON.stringify(read)}`);
         }
       });
     }
@@ -49,8 +48,9 @@ describe('a slip of the finger', () => {
           for (let b = a + 1; b < right.length; b++) {
             if (right[a] === right[b]) continue;
             const read = decodeBedCard(written(right.with(a, right[b]!).with(b, right[a]!)));
-            expect(read.ok).toBe(false);
-            if (b === a + 1) expect(read).toMatchObject({ reason: 'damaged', where: Math.floor(a / 4) + 1 });
+            const named = !read.ok && read.reason === 'damaged' && read.where === Math.floor(a / 4) + 1;
+            if (read.ok || (b === a + 1 && !named))
+              throw new Error(`${a} and ${b} give ${JSON.stringify(read)}`);
           }
       }),
       { numRuns: cases(30) },
@@ -213,6 +213,21 @@ describe('a code that cannot be read', () => {
     for (const length of [9, 10, 23, 25, 31]) expect(reason(decodeBedCard(later(length)))).toBe('damaged');
     expect(decodeBedCard(withCheck([]))).toEqual({ ok: false, reason: 'foreign' });
     for (const length of [33, 36, 40]) expect(reason(decodeBedCard('1'.repeat(length)))).toBe('damaged');
+  });
+
+  test('only a number from 1 to 9 begins a code; of version 1 it is known when letters are missing', () => {
+    const read = (text: string) => decodeBedCard(text);
+    expect(['0777', 'A777', 'Z777'].map((text) => reason(read(text)))).toEqual([
+      ...['foreign', 'foreign', 'foreign'],
+    ]);
+    expect(['9777', '2777', '2'].map((text) => reason(read(text)))).toEqual([
+      ...['damaged', 'damaged', 'damaged'],
+    ]);
+    expect(read('1')).toEqual({ ok: false, reason: 'incomplete', where: 1 });
+    // the second letter says how long it will be: at least twenty-four letters, with three times more
+    const incomplete = (text: string) => read(text).ok === false && reason(read(text)) === 'incomplete';
+    expect([23, 24].map((length) => incomplete('10' + '7'.repeat(length - 2)))).toEqual([true, false]);
+    expect([31, 32].map((length) => incomplete('1W' + '7'.repeat(length - 2)))).toEqual([true, false]);
   });
 
   test('letters that follow each other and a date are not taken for a card', () => {
