@@ -81,10 +81,10 @@ export function placeOfSlip(letters: readonly number[]): number | undefined {
   const places = letters.map((_, place) => place);
   const wrong = places.find((place) => explains(column(place)) !== undefined);
   if (wrong !== undefined) return wrong;
-  return places.slice(0, -1).find((place) => {
+  return places.find((place) => {
     const next = column(place + 1);
     const size = explains(column(place).map((part, k) => part ^ next[k]!));
-    return size !== undefined && size === (letters[place]! ^ letters[place + 1]!);
+    return size === (letters[place]! ^ letters[place + 1]!);
   });
 }
 

@@ -150,7 +150,8 @@ export function unpack(letters: readonly number[]): BedCard | 'too-new' | 'damag
     const from = MAY_BE_NONE.includes(field) ? 1 : 0;
     const value = seen[field as ChoiceField] - from;
     if (value >= known.length) return 'too-new';
-    if (value >= 0) choices[field as ChoiceField] = known[value]!;
+    // what was not told is no choice, and `handedOver` leaves it out
+    choices[field as ChoiceField] = known[value]!;
   }
   const madeAt = instant(seen.madeAt * STEP_MINUTES);
   const times: Partial<BedCard> = {};
