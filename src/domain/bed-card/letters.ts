@@ -28,11 +28,9 @@ function times(a: number, b: number): number {
 }
 const PRODUCTS = Uint8Array.from({ length: 32 * 32 }, (_, pair) => times(pair >> 5, pair & 31));
 const product = (a: number, b: number): number => PRODUCTS[(a << 5) | b]!;
-const divided = (a: number, b: number): number => {
-  let quotient = 0;
-  while (product(quotient, b) !== a) quotient++;
-  return quotient;
-};
+const ELEMENTS = Array.from({ length: 32 }, (_, element) => element);
+const divided = (a: number, b: number): number =>
+  ELEMENTS.findIndex((quotient) => product(quotient, b) === a);
 
 /** What one unit at a place adds to each check letter: Lagrange's polynomials through the check places. */
 const COLUMNS: readonly (readonly number[])[] = Array.from({ length: MOST_CONTENT }, (_, place) =>
