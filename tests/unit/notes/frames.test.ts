@@ -28,6 +28,7 @@ function film(collector: Collector, frames: FrameSequence, numbers: Iterable<num
     const result = collector.take(frames.frame(n));
     if (!result.ok) throw new Error(`frame ${n}: asked for a good one, saw ${result.reason}`);
     if (result.whole) return { taken, whole: result.whole };
+    if (taken > frames.needed + 100) throw new Error(`after ${taken} frames: asked for the whole, saw none`);
   }
   return { taken, whole: undefined };
 }
@@ -47,6 +48,7 @@ describe('moving frames', () => {
         expect(whole).toEqual(bytes);
         expect(taken).toBe(frames.needed);
       }),
+      { numRuns: cases(100) },
     );
   });
 
@@ -70,6 +72,7 @@ describe('moving frames', () => {
         // and from any later frame on it can be made whole
         expect(film(collector, frames, countFrom(1000)).whole).toEqual(bytes);
       }),
+      { numRuns: cases(100) },
     );
   });
 
