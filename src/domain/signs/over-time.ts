@@ -11,17 +11,37 @@ import { highest, rankOf } from './urgency.ts';
 const NEVER = instant(Infinity);
 /** Minutes. Two phones that share notes differ by less; from two minutes on they are asked which is right. Our proposal. */
 const CLOCKS_MAY_DIFFER = 10;
+/**
+ * Whether a time lies so far ahead of now that this clock went back since it was noted: nobody knows then how long ago
+ * it was, and every wait counts as over.
+ */
+export const wentBack = (at: Instant, now: Instant): boolean => at > now + CLOCKS_MAY_DIFFER;
 const clamp = (value: number, low: number, high: number) =>
   minutes(Number.isFinite(value) ? Math.min(high, Math.max(low, value)) : low);
 
 /** R16: how long nobody comes before the second step is due, as the ward set it. Units: 2 to 10 minutes. */
-export const secondStepMinutes = (ward: Context['ward']) => clamp(ward.secondStepMinutes, 2, 10);
+export const secondStepMinutes = (ward: Pick<Context['ward'], 'secondStepMinutes'>) =>
+  clamp(ward.secondStepMinutes, 2, 10);
 /** R14: how long something to tell straight away may wait, as the ward set it. Units: 5 to 15 minutes. */
 export const tellAgainMinutes = (ward: Context['ward']) => clamp(ward.tellAgainMinutes, 5, 15);
 /** R15: how long something for the next visit may wait by day, as the ward set it. Units: 60 to 240 minutes. */
 export const visitAgainMinutes = (ward: Context['ward']) => clamp(ward.visitAgainMinutes, 60, 240);
 /** R17: how long after a dose soreness is held against it, as the ward set it. Units: 30 to 90 minutes. */
 export const medicineWaitMinutes = (ward: Context['ward']) => clamp(ward.medicineWaitMinutes, 30, 90);
+
+/**
+ * R16 for a wait that began at one moment, such as a press of the button that nobody has answered.
+ * Units: universal minutes.
+ * @example secondStepFrom(call.t, now, ward) // { state: 'waiting', dueAt: … }
+ */
+export function secondStepFrom(
+  since: Instant,
+  now: Instant,
+  ward: Pick<Context['ward'], 'secondStepMinutes'>,
+): SecondStep {
+  const dueAt = instant(since + secondStepMinutes(ward));
+  return { state: wentBack(since, now) || now >= dueAt ? 'due' : 'waiting', dueAt };
+}
 
 /** Whether no nurse has looked at it yet. */
 export const isOpen = (sighting: Sighting): boolean => sighting.lookedAt === undefined;
@@ -133,11 +153,8 @@ export function waitingReasons(
   const ringing = now.rank === 3 || tellOver;
   if (!ringing) return { because, since: tellSince ?? visitSince };
   const since = ringStart ?? context.now;
-  const dueAt = instant(since + secondStepMinutes(context.ward));
-  // noted ahead of this clock: it went back since, nobody knows how long the wait has been, and it counts as over
-  const wentBack = open.some((s) => s.at > context.now + CLOCKS_MAY_DIFFER);
-  const over = wentBack || context.now >= dueAt;
-  const state = now.callOut ? 'at-once' : over ? 'due' : 'waiting';
+  const { state: waited, dueAt } = secondStepFrom(since, context.now, context.ward);
+  const state = now.callOut ? 'at-once' : open.some((s) => wentBack(s.at, context.now)) ? 'due' : waited;
   if (state !== 'waiting') because.push({ rule: 'R16', signs: now.signs, atLeast: 'ring-now' });
   return { because, since, secondStep: { state, dueAt: now.callOut ? since : dueAt } };
 }

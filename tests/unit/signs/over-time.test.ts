@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { assess } from '#domain/signs/assess.ts';
 import {
   medicineWaitMinutes,
+  secondStepFrom,
   secondStepMinutes,
   signsFromSoreness,
   tellAgainMinutes,
@@ -607,5 +608,22 @@ describe('R14–R16: what waiting does', () => {
     const there = { offsetMinutes: minutes(8 * 60) };
     const urgency = (count: number) => judged([seen('itchy-under', 0)], count, there).urgency;
     expect([240, 11 * 60 + 59, 12 * 60].map(urgency)).toEqual(['next-visit', 'next-visit', 'tell-nurse']);
+  });
+});
+
+describe('a press of the button that nobody answered', () => {
+  const { ward } = context();
+  const step = (pressed: number, now: number, minutesOfWard = 5) =>
+    secondStepFrom(after(pressed), after(now), { ...ward, secondStepMinutes: minutes(minutesOfWard) });
+
+  test('waits the minutes of the ward, and then the second step is due', () => {
+    expect(step(0, 0)).toEqual({ state: 'waiting', dueAt: after(5) });
+    expect([4, 5, 60].map((now) => step(0, now).state)).toEqual(['waiting', 'due', 'due']);
+    expect([1, 2].map((now) => step(0, now, 2).state)).toEqual(['waiting', 'due']);
+  });
+
+  test('a clock that was put back lets nobody wait for it to catch up', () => {
+    // two phones' clocks may differ by ten minutes; more, and this one went back since
+    expect([10, 11, 60].map((ahead) => step(ahead, 0).state)).toEqual(['waiting', 'due', 'due']);
   });
 });
