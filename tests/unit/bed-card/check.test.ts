@@ -403,6 +403,18 @@ describe('remarks', () => {
     );
   });
 
+  test('a number that can only be corrected stands before two that are typed once more, whatever was found first', () => {
+    const found = check({ age: { years: 8 }, weightKg: 57, loadKg: 11 }, { age: { years: 9 } });
+    expect(found.map(({ level, id }) => `${level} ${id}`)).toEqual([
+      ...['correct out-of-limits', 'retype load-against-weight', 'retype unusual-weight'],
+      ...['ask age-differs', 'ask more-than-5-kg', 'ask strong-end', 'know pounds'],
+    ]);
+    const light = check({ age: { years: 8 }, weightKg: 57, loadKg: 2.6, bedEnd: 'strong' });
+    expect(light.map(({ level, id }) => `${level} ${id}`)).toEqual([
+      ...['retype load-against-weight', 'retype unusual-weight', 'know pounds'],
+    ]);
+  });
+
   test('are facts without words, and survive a store', () => {
     fc.assert(
       fc.property(anyNumbers, fc.constantFrom({}, CARD), (numbers, card) => {
