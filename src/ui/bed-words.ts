@@ -15,10 +15,6 @@ export function tickedNames({ t, locale }: Words, names: readonly string[]): str
 /** Parts of one line, set apart from one another. */
 export const inOneLine = (parts: readonly string[]): string => parts.filter(Boolean).join(' · ');
 
-/** The next id of its kind that nothing in the list bears. */
-export function freeId(kind: string, used: readonly { id: string }[]): string {
-  for (let n = 1; ; n++) if (!used.some(({ id }) => id === `${kind}-${n}`)) return `${kind}-${n}`;
-}
-
+/** What lies in a day, the earliest first. */
 export const byTime = <T extends { from: number }>(list: readonly T[]): T[] =>
   [...list].sort((a, b) => a.from - b.from);

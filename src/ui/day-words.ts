@@ -1,6 +1,5 @@
 /** How the child's day is written out: names of its parts, what moved and why, and what is read aloud. */
-import type { DayEventId } from '#domain/day/ids.ts';
-import { isFiller } from '#domain/day/ids.ts';
+import { isFiller, type DayEventId, type FillerId } from '#domain/day/ids.ts';
 import type { Doors } from '#domain/day/doors.ts';
 import type { Explained, Tile } from '#domain/day/tiles.ts';
 import type { PlayBed } from '#domain/play-bed/bed.ts';
@@ -13,31 +12,42 @@ type Named = Pick<Tile, 'kind' | 'ideas'>;
 const ideaOf = ({ kind, ideas }: Named, own: PlayBed['own']): string | undefined =>
   kind === 'play' ? ideas?.find((id) => ideaById(id) || own.some((one) => one.id === id)) : undefined;
 
+/** The name of what may stand in a day. */
+export const dayEventName = ({ t }: Words, kind: DayEventId): string => t(`day:event.${kind}`);
+
 /** The name of a part of the day: the idea that is played, or what it is. */
 export function tileName(words: Words, tile: Named, own: PlayBed['own'] = []): string {
   const idea = ideaOf(tile, own);
-  return idea ? ideaName(words, idea, own) : words.t(`day:event.${tile.kind}`);
+  return idea ? ideaName(words, idea, own) : dayEventName(words, tile.kind);
 }
 
 /** The idea whose picture stands for this part; an own idea has none. */
 export const pictureIdea = ({ kind, ideas }: Named): string | undefined =>
   kind === 'play' ? ideas?.find((id) => ideaById(id)) : undefined;
 
+/** What came first, where it may be told and says more than that no room was left. */
+export function cameFirst(
+  { why, by }: Explained,
+  kindOf: (id: string) => DayEventId | undefined,
+): Exclude<DayEventId, FillerId> | undefined {
+  const first = by === undefined ? undefined : kindOf(by);
+  const says = why === 'came-first' || why === 'no-room';
+  return first !== undefined && says && !isFiller(first) ? first : undefined;
+}
+
 /** Two short sentences: where it is now, and what came first. */
 export function movedWords(
   { t }: Words,
-  { how, why, was, is, by }: Explained,
+  moved: Explained,
   kindOf: (id: string) => DayEventId | undefined,
 ): { where: string; why: string } {
-  const first = by === undefined ? undefined : kindOf(by);
+  const { how, why, was, is } = moved;
+  const first = cameFirst(moved, kindOf);
   const where =
     how === 'moved' && is ? t(`day:moved.${is.from > was.from ? 'later' : 'earlier'}`) : undefined;
   return {
     where: where ?? t(`day:moved.${how === 'moved' ? 'later' : how}`),
-    why:
-      first && !isFiller(first) && (why === 'came-first' || why === 'no-room')
-        ? t(`day:first.${first}`)
-        : t(`day:moved.why.${why}`),
+    why: first ? t(`day:first.${first}`) : t(`day:moved.why.${why}`),
   };
 }
 

@@ -33,7 +33,7 @@ const enumerated = (locale: string, choices: readonly string[]): string =>
     .map((choice, at) => (at ? choice.charAt(0).toLocaleLowerCase(locale) + choice.slice(1) : choice))
     .join(', ');
 
-export function sorenessText(words: Words, entry: Extract<Entry, { kind: 'sore' }>): string {
+function sorenessText(words: Words, entry: Extract<Entry, { kind: 'sore' }>): string {
   const t = translate(words);
   const value =
     entry.scale === 'steps'

@@ -1,8 +1,10 @@
 /** Addresses inside the site; every page ends in a slash. */
 import { base } from '$app/paths';
 
+/** The address of a page in a language. */
 export const pagePath = (locale: string, ...segments: string[]): string =>
   `${base}/${[locale, ...segments].map(encodeURIComponent).join('/')}/`;
 
+/** The address of what a sign asks for: seen, not sure, or with a sub-answer. */
 export const resultPath = (locale: string, part: string, sign: string, answer?: string): string =>
   answer ? pagePath(locale, 'look', part, sign, answer) : pagePath(locale, 'look', part, sign);

@@ -2,23 +2,20 @@
 import type { PlayBed } from '#domain/play-bed/bed.ts';
 import type { MomentAge } from '#domain/play-bed/moments.ts';
 import { KINDS, type Kind, type Procedure } from '#domain/play/types.ts';
+import { instant, minutes } from '#domain/units.ts';
 import type { IdeaId } from '#content/ideas.ts';
+import { day } from '#i18n/format.ts';
 import type { Words } from '#i18n/words.ts';
 import { ideaName } from './play-words.ts';
 
 /** A day of the calendar such as 2026-01-31, as the language writes it. */
-export const dayText = (locale: string, day: string): string =>
-  new Intl.DateTimeFormat(locale, {
-    weekday: 'long',
-    day: 'numeric',
-    month: 'long',
-    timeZone: 'UTC',
-  }).format(Date.parse(`${day}T00:00Z`));
+export const dayText = (locale: string, date: string): string =>
+  day(locale, instant(Date.parse(`${date}T00:00Z`) / 60_000), minutes(0));
 
 const kindOf = (word: string): Kind | undefined => KINDS.find((kind) => kind === word);
 
 /** What is liked or never wanted: a kind of play, or one idea. */
-export function likeName(words: Words, word: string, own: PlayBed['own']): string {
+export function likeName(words: Words, word: string, own?: PlayBed['own']): string {
   const kind = kindOf(word);
   return kind ? words.t(`play:kind.${kind}`) : ideaName(words, word, own);
 }
@@ -40,11 +37,13 @@ const KIND_PICTURES: Record<Kind, IdeaId> = {
   body: 'arm-birds',
   sense: 'warm-cloth-hands',
 };
+/** The idea whose picture stands for what is liked or never wanted. */
 export function likePicture(word: string): { idea: string } {
   const kind = kindOf(word);
   return { idea: kind ? KIND_PICTURES[kind] : word };
 }
 
+/** The picture that stands for a hard moment. */
 export const MOMENT_PICTURES: Record<Procedure, { moment: string }> = {
   needle: { moment: 'needle-coming' },
   bandage: { moment: 'bandage-care' },

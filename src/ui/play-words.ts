@@ -1,12 +1,13 @@
 /** How ideas, times and hard moments of a day of play are written out. */
-import type { PlayBed } from '#domain/play-bed/bed.ts';
-import { eventKind } from '#domain/play-bed/bed.ts';
+import { eventKind, type PlayBed } from '#domain/play-bed/bed.ts';
 import type { DayMinute, Idea, RuleId } from '#domain/play/types.ts';
+import { instant, minutes } from '#domain/units.ts';
 import { IDEAS } from '#content/ideas.ts';
-import { isolated, ownWords } from '#i18n/format.ts';
+import { clockTime, isolated, ownWords } from '#i18n/format.ts';
 import type { Words } from '#i18n/words.ts';
 
 const BY_ID = new Map<string, Idea>(IDEAS.map((idea) => [idea.id, idea]));
+/** An idea of the library; nothing for an own one, and for one that this version does not know. */
 export const ideaById = (id: string): Idea | undefined => BY_ID.get(id);
 
 /** An idea's name; an own idea stands in its own words, set apart. */
@@ -17,19 +18,13 @@ export function ideaName({ t }: Words, id: string, own: PlayBed['own'] = []): st
 
 /** A minute of the ward's day as the language writes a time. */
 export const dayTime = (locale: string, minute: DayMinute): string =>
-  isolated(
-    new Intl.DateTimeFormat(locale, {
-      hour: '2-digit',
-      minute: '2-digit',
-      hourCycle: 'h23',
-      timeZone: 'UTC',
-    }).format(minute * 60_000),
-  );
+  isolated(clockTime(locale, instant(minute), minutes(0)));
 
 /** A length, as the language shortens it. */
 export const lengthOf = (locale: string, minutes: number): string =>
   isolated(new Intl.NumberFormat(locale, { style: 'unit', unit: 'minute' }).format(minutes));
 
+/** The name of a fixed event of the ward's day. */
 export const eventName = ({ t }: Words, id: string): string => t(`play:event.${eventKind(id)}`);
 
 /** Rules that have a name of their own; the others are one. */
@@ -40,9 +35,10 @@ const NAMED = [
 export const ruleName = ({ t }: Words, rule: RuleId): string =>
   t(`play:rule.${NAMED.find((one) => one === rule) ?? 'rest'}`);
 
-/** The value of an `<input type="time">` and back. */
+/** The value of an `<input type="time">`. */
 export const timeValue = (minute: DayMinute): string =>
   `${String(Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;
+/** The minute that such a value stands for; nothing for what is no time. */
 export function minuteOf(value: string): DayMinute | undefined {
   const parts = /^(\d\d):(\d\d)/.exec(value);
   return parts ? Number(parts[1]) * 60 + Number(parts[2]) : undefined;

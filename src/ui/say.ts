@@ -17,6 +17,10 @@ function pick(say: Areas['say'], sign: SignId, answer: string, side: 'left' | 'r
   return (row.sided && side ? flat[`${sign}_${side}`] : undefined) ?? flat[sign] ?? say.unknown;
 }
 
+/**
+ * The sentence for the nurse in one language.
+ * Errors: throws for a language that has no sentences.
+ */
 export function sentenceFrom(
   says: readonly Say[],
   locale: string,

@@ -19,6 +19,7 @@ export interface SignWords {
   child?: string;
 }
 
+/** Every text of a sign that it has: for the adults, and for the child where it has words for one. */
 export function signWords(words: Words, sign: SignId): SignWords {
   const t = translate(words);
   const row = SIGN_ROWS[sign]!;
@@ -40,5 +41,6 @@ export function signName(words: Words, sign: string): string {
   return isSignId(sign) ? translate(words)(`signs:${sign}.name`) : translate(words)('steps:open.unknown');
 }
 
+/** A sub-answer's name, as something to tap. */
 export const detailName = (words: Words, sign: string, detail: string): string =>
   translate(words)(`signs:details.${sign}/${detail}`);

@@ -7,6 +7,7 @@ type Translate = (key: string, options?: Record<string, unknown>) => string;
 /** Keys made from ids are checked by tests/rules (every topic has every cell), not by the type checker. */
 const translate = (words: Words): Translate => words.t as unknown as Translate;
 
+/** The topic's name. Needs the area `why`. */
 export const topicTitle = (words: Words, topic: TopicId): string =>
   translate(words)(`why:topic.${topic}.title`);
 
@@ -34,10 +35,13 @@ export function whyItWorks(words: Words, topic: TopicId, reader: Reader): string
   const text = translate(words)(`${areaOf(topic)}:${topic}.${reader}.why`, { defaultValue: MISSING });
   return text === MISSING ? undefined : text;
 }
+/** What matters at it, for everybody. Needs the topic's area. */
 export const cautionsOf = (words: Words, topic: TopicId): string[] =>
   counted(words, `${areaOf(topic)}:${topic}.cautions`);
+/** What one can ask about it. Needs the topic's area. */
 export const canAsk = (words: Words, topic: TopicId): string[] =>
   counted(words, `${areaOf(topic)}:${topic}.canAsk`);
+/** What its picture shows. Needs the topic's area. */
 export const topicShows = (words: Words, topic: TopicId): string =>
   translate(words)(`${areaOf(topic)}:${topic}.shows`);
 
@@ -53,6 +57,6 @@ export const findable = (words: Words) =>
   TOPIC_IDS.map((id) => ({
     id,
     title: topicTitle(words, id),
-    question: translate(words)(`why:topic.${id}.question`),
+    question: topicQuestion(words, id),
     words: translate(words)(`why:topic.${id}.words`),
   }));

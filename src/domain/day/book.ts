@@ -76,14 +76,6 @@ export function dayOfBook(book: Pick<DayBook, 'day'>): number {
 }
 
 /**
- * An id for something new: its kind and the first number that is free.
- * @example freshId(book, 'visitor') // 'visitor-1'
- */
-export function freshId(book: DayBook, kind: DayEventId): string {
-  for (let n = 1; ; n++) if (!book.events.some(({ id }) => id === `${kind}-${n}`)) return `${kind}-${n}`;
-}
-
-/**
  * The day with one thing more. In whatever order things are added, it is the same day.
  *
  * Shape: an id that is there already changes nothing, and nobody adds open time or the night.

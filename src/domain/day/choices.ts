@@ -12,6 +12,7 @@ export const MOMENT_CHOICES = {
   'who-counts': ['child-counts', 'grown-up-counts'],
 } as const;
 export type MomentChoiceId = keyof typeof MOMENT_CHOICES;
+export type MomentOption = (typeof MOMENT_CHOICES)[MomentChoiceId][number];
 
 export interface Choice {
   id: string;

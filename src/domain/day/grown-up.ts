@@ -1,18 +1,10 @@
 /** The day as a grown-up reads and edits it: one list in order of time, and the few changes that a hand makes. */
 import type { OffsetAt } from '../clock/local.ts';
+import { freeId } from '../play-bed/bed.ts';
 import { GRID } from '../play/feasible.ts';
 import type { DayMinute } from '../play/types.ts';
 import { DAY_MINUTES, instant, type Instant, type Minutes } from '../units.ts';
-import {
-  added,
-  cameUpInDay,
-  freshId,
-  isDone,
-  movedInDay,
-  type DayBook,
-  type Place,
-  type Why,
-} from './book.ts';
+import { added, cameUpInDay, isDone, movedInDay, type DayBook, type Place, type Why } from './book.ts';
 import { MOST } from './book-store.ts';
 import type { DayEventId, DayEventTable } from './ids.ts';
 import { askState, asksOf, type Ask } from './medicine.ts';
@@ -121,6 +113,13 @@ export function shifted(
   return putAt(book, id, { from: stands + by, minutes: event.minutes }, table);
 }
 
+/**
+ * The next quarter of an hour that has not begun, for who puts something into the day.
+ * @example nextQuarter(at('14:20'), london) // 870, half past two
+ */
+export const nextQuarter = (now: Instant, offsetAt: OffsetAt): DayMinute =>
+  Math.min(DAY_MINUTES - GRID, 15 * Math.ceil((wallMinute(now, offsetAt) + 1) / 15));
+
 /** Whether the day has room for one thing more. */
 export const hasRoom = (book: DayBook): boolean => book.events.length < MOST.events;
 
@@ -130,7 +129,7 @@ export const hasRoom = (book: DayBook): boolean => book.events.length < MOST.eve
  */
 export function putIn(book: DayBook, kind: DayEventId, from: DayMinute, minutes: number): DayBook {
   if (!hasRoom(book)) return book;
-  return added(book, { id: freshId(book, kind), kind, ...within(from, minutes), source: 'family' });
+  return added(book, { id: freeId(kind, book.events), kind, ...within(from, minutes), source: 'family' });
 }
 
 /**
@@ -149,7 +148,11 @@ export function comesNow(
   const again = book.events.some((one) => one.kind === kind && one.cameUp && !one.off && one.from === from);
   if (again || !hasRoom(book)) return book;
   const minutes = Math.min(table[kind].minutes, DAY_MINUTES - from);
-  return cameUpInDay(book, { id: freshId(book, kind), kind, from, minutes, source: 'family' }, offsetAt);
+  return cameUpInDay(
+    book,
+    { id: freeId(kind, book.events), kind, from, minutes, source: 'family' },
+    offsetAt,
+  );
 }
 
 /**
@@ -164,6 +167,12 @@ export function ownTime(
   table: DayEventTable,
 ): DayBook {
   const source = 'child' as const;
-  const event = { id: freshId(book, kind), kind, ...within(from, minutes), source, private: true as const };
+  const event = {
+    id: freeId(kind, book.events),
+    kind,
+    ...within(from, minutes),
+    source,
+    private: true as const,
+  };
   return hasRoom(book) && mayBePrivate(event, table) ? added(book, event) : book;
 }

@@ -8,11 +8,11 @@
  */
 import { checkOf, CHECK, lettersOf, STRANGE, written } from '../bed-card/letters.ts';
 import { SIGN_IDS, WORRY_IDS } from '../signs/ids.ts';
-import { rankOf } from '../signs/urgency.ts';
 import type { Instant } from '../units.ts';
 import type { Entry } from './entries.ts';
 import { openCall } from './sightings.ts';
 import type { OpenSign } from './summary.ts';
+import { mostUrgentFirst } from './waiting.ts';
 
 const CALLS = ['none', 'told', 'bell'] as const;
 export interface SpokenFacts {
@@ -60,9 +60,7 @@ export function spokenFacts(
   waiting: readonly Pick<OpenSign, 'sign' | 'urgency' | 'since' | 'lastSeen'>[],
   now: Instant,
 ): SpokenFacts {
-  const open = [...waiting]
-    .sort((a, b) => rankOf(b.urgency) - rankOf(a.urgency) || b.lastSeen - a.lastSeen)
-    .map(({ sign }) => sign);
+  const open = mostUrgentFirst(waiting).map(({ sign }) => sign);
   const minutes = waiting.length ? now - waiting.reduce((a, { since }) => Math.min(a, since), Infinity) : 0;
   return {
     signs: open.slice(0, 3).map((sign) => signAt(placeOf(sign))),

@@ -1,4 +1,5 @@
 /** What waits for a nurse: what was reported, and what the soreness notes say by themselves. */
+import { rankOf } from '../signs/urgency.ts';
 import type { OpenSign, Summary } from './summary.ts';
 
 /**
@@ -27,3 +28,8 @@ export function waitingFor(summary: Pick<Summary, 'open' | 'soreness'>): OpenSig
     })),
   ];
 }
+
+/** In the order in which they are said: the most urgent first, then the one seen last. */
+export const mostUrgentFirst = <T extends Pick<OpenSign, 'urgency' | 'lastSeen'>>(
+  waiting: readonly T[],
+): T[] => [...waiting].sort((a, b) => rankOf(b.urgency) - rankOf(a.urgency) || b.lastSeen - a.lastSeen);

@@ -43,6 +43,14 @@ export function eventKind(id: string): EventKind {
   return EVENT_KINDS.find((kind) => id === kind || id.startsWith(`${kind}-`)) ?? 'other';
 }
 
+/**
+ * An id for something new: its kind and the first number that nothing in the list bears.
+ * @example freeId('visitor', bed.sketch.events) // 'visitor-1'
+ */
+export function freeId(kind: string, used: readonly { id: string }[]): string {
+  for (let n = 1; ; n++) if (!used.some(({ id }) => id === `${kind}-${n}`)) return `${kind}-${n}`;
+}
+
 /** What may frighten a child; a plan leaves out what touches it. */
 export const FEARS = ['masks', 'noise', 'dark', 'water', 'strangers', 'needles'] as const;
 export type Fear = (typeof FEARS)[number];

@@ -12,7 +12,7 @@ import type {
   Plan,
   PlayWindow,
 } from '../play/types.ts';
-import type { EventKind, PlayBed } from './bed.ts';
+import { freeId, type EventKind, type PlayBed } from './bed.ts';
 import { problemOf } from './problem.ts';
 
 export type CameUp =
@@ -69,12 +69,6 @@ function brokenOff(placement: Placement, windows: readonly PlayWindow[]): Placem
   return left > 0 && left < placement.minutes ? { ...placement, minutes: left } : placement;
 }
 
-/** Numbers ids of events so that each is used once. */
-function freshId(bed: PlayBed, kind: string): string {
-  const used = new Set(bed.sketch.events.map(({ id }) => id));
-  for (let n = 1; ; n++) if (!used.has(`${kind}-${n}`)) return `${kind}-${n}`;
-}
-
 /** The event with everything it meets cut back: what came up is true, what was told before gives way. */
 function withEvent(bed: PlayBed, id: string, from: DayMinute, minutes: number): PlayBed['sketch'] {
   const until = Math.min(from + minutes, bed.sketch.lightsOut);
@@ -103,9 +97,9 @@ export function cameUp(bed: PlayBed, now: DayMinute, what: CameUp): PlayBed {
   const from = Math.max(bed.sketch.wake, GRID * Math.ceil(now / GRID));
   switch (what.kind) {
     case 'taken':
-      return { ...bed, sketch: withEvent(bed, freshId(bed, what.by), from, what.minutes) };
+      return { ...bed, sketch: withEvent(bed, freeId(what.by, bed.sketch.events), from, what.minutes) };
     case 'asleep':
-      return { ...bed, sketch: withEvent(bed, freshId(bed, 'nap'), from, what.minutes) };
+      return { ...bed, sketch: withEvent(bed, freeId('nap', bed.sketch.events), from, what.minutes) };
     case 'sore': {
       const later = bed.sketch.energy.filter((step) => step.from <= now).at(-1)?.energy ?? 2;
       const calmUntil = from + CALM_MINUTES;

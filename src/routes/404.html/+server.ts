@@ -19,7 +19,7 @@ async function inLanguage({ code, direction }: LocaleRow, base: string): Promise
   const [common, pages, { review }] = await Promise.all([
     loadArea(code, 'common'),
     loadArea(code, 'pages'),
-    loadWords(code, ['common', 'pages']),
+    loadWords(code, ['pages']),
   ]);
   const draft = review === 'reviewed' ? '' : `\n<span class="small">${escape(common.review[review])}</span>`;
   const link = (address: string, words: string) =>

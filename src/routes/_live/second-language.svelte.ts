@@ -7,6 +7,8 @@ import { currentFamily, loadFamily } from '#state/family.svelte.ts';
 export interface SecondLanguage {
   /** The ward's words first where they are there; the page's own alone until then. */
   both(): readonly Words[];
+  /** The page's words first, for what the family reads and a nurse shows them. */
+  ownFirst(): readonly Words[];
   code(): string | undefined;
   options(): { value: string; label: string }[];
   choose(code: string): Promise<void>;
@@ -14,6 +16,10 @@ export interface SecondLanguage {
   start(): void;
 }
 
+/**
+ * The other language beside a page's own; nothing is loaded before `start`.
+ * Shape: `own` gives the words of the page, `areas` are loaded in the other language.
+ */
 export function secondLanguage(own: () => Words, areas: readonly Area[]): SecondLanguage {
   let code = $state<string | undefined>(undefined);
   let words = $state.raw<Words | undefined>(undefined);
@@ -24,14 +30,20 @@ export function secondLanguage(own: () => Words, areas: readonly Area[]): Second
     if (code === wanted) words = loaded;
   }
   const ward = () => currentFamily().wardLanguage ?? WARD.wardLanguage;
+  const other = () => (words && words.locale !== own().locale ? words : undefined);
   return {
     code: () => code,
     options: () =>
       LOCALES.filter((row) => row.code !== own().locale).map((row) => ({ value: row.code, label: row.name })),
     both() {
-      if (!words || words.locale === own().locale) return [own()];
+      const beside = other();
+      if (!beside) return [own()];
       // staff read their own language first
-      return own().locale === ward() ? [own(), words] : [words, own()];
+      return own().locale === ward() ? [own(), beside] : [beside, own()];
+    },
+    ownFirst() {
+      const beside = other();
+      return beside ? [own(), beside] : [own()];
     },
     choose,
     start() {

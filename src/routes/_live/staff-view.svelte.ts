@@ -1,20 +1,19 @@
 /** What the pages for staff share: two languages, the notes summed up, and a picture of a day or a week. */
 import { timelineOf, type Timeline } from '#domain/notes/timeline.ts';
 import type { OpenSign, Summary } from '#domain/notes/summary.ts';
-import { waitingFor } from '#domain/notes/waiting.ts';
-import { rankOf } from '#domain/signs/urgency.ts';
+import { mostUrgentFirst, waitingFor } from '#domain/notes/waiting.ts';
 import { isSignId } from '#content/signs.ts';
-import { instant } from '#domain/units.ts';
+import { DAY_MINUTES, instant } from '#domain/units.ts';
 import type { Words } from '#i18n/words.ts';
 import { currentMoment, offsetAt } from '#state/now.svelte.ts';
 import { currentNotes, notesLoaded, openNotes, summaryNow } from '#state/notes.svelte.ts';
 import { secondLanguage, type SecondLanguage } from './second-language.svelte.ts';
 
-export const STAFF_AREAS = ['staff', 'notes', 'card', 'look', 'steps', 'signs', 'ideas'] as const;
+const STAFF_AREAS = ['staff', 'notes', 'card', 'look', 'steps', 'signs', 'ideas'] as const;
 export type Span = 'day' | 'week';
 /** What a later version or a stranger wrote must not push the rest off the sheet. */
 const MOST_UNKNOWN = 5;
-const MINUTES = { day: 1440, week: 7 * 1440 } as const;
+const MINUTES = { day: DAY_MINUTES, week: 7 * DAY_MINUTES } as const;
 
 export interface StaffView {
   second: SecondLanguage;
@@ -31,15 +30,15 @@ export interface StaffView {
   start(): void;
 }
 
+/**
+ * What a page for staff shows, in the page's language and another; `start` it in the browser.
+ * Shape: `own` gives the words of the page; `first` is what the picture shows at first.
+ */
 export function staffView(own: () => Words, first: Span): StaffView {
   const second = secondLanguage(own, STAFF_AREAS);
   let span = $state(first);
   const summary = $derived(notesLoaded() && currentMoment() > 0 ? summaryNow() : undefined);
-  const waiting = $derived(
-    (summary ? waitingFor(summary) : []).sort(
-      (a, b) => rankOf(b.urgency) - rankOf(a.urgency) || b.lastSeen - a.lastSeen,
-    ),
-  );
+  const waiting = $derived(summary ? mostUrgentFirst(waitingFor(summary)) : []);
   const open = $derived.by(() => {
     let strange = 0;
     return waiting.filter(({ sign }) => isSignId(sign) || (strange += 1) <= MOST_UNKNOWN);

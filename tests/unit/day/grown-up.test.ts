@@ -3,7 +3,16 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { added, firstPlace, isDone, type DayBook } from '#domain/day/book.ts';
 import { MOST, readDayBook } from '#domain/day/book-store.ts';
-import { comesNow, grownUpDay, mayEdit, ownTime, putAt, putIn, shifted } from '#domain/day/grown-up.ts';
+import {
+  comesNow,
+  grownUpDay,
+  mayEdit,
+  nextQuarter,
+  ownTime,
+  putAt,
+  putIn,
+  shifted,
+} from '#domain/day/grown-up.ts';
 import { DAY_EVENT_IDS, isFiller } from '#domain/day/ids.ts';
 import { asksOf } from '#domain/day/medicine.ts';
 import { dayOf } from '#domain/day/tiles.ts';
@@ -156,6 +165,17 @@ describe('a change by hand', () => {
         fc.pre(event !== undefined && mayEdit(book, event.id));
         const after = shifted(book, build(book), event.id, by, TABLE, offsetAt);
         expect(after.events.find(({ id }) => id === event.id)?.minutes).toBe(event.minutes);
+      }),
+    );
+  });
+
+  it('something new is offered for the next quarter of an hour, and never for the next day', () => {
+    fc.assert(
+      fc.property(anyMinute, (minute) => {
+        const next = nextQuarter(instant(inLondon('2026-11-25T00:00') + minute), offsetAt);
+        expect(next).toBeLessThan(1440);
+        expect(next % 5).toBe(0);
+        if (minute < 1425) expect([next % 15, next > minute, next - minute <= 15]).toEqual([0, true, true]);
       }),
     );
   });
