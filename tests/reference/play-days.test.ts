@@ -18,7 +18,7 @@ const oracle = JSON.parse(readFileSync(new URL('./play-days.json', import.meta.u
 const withoutEmpty = (raw: number) => raw + EMPTY * Math.max(0, -Math.floor((raw + EMPTY / 2) / EMPTY));
 
 it(
-  'a general solver’s best of 200 days lies between score and bound, and no plan breaks a rule',
+  'reaches a general solver’s best on each of 200 days, its bound holds, and no plan breaks a rule',
   { timeout: 300_000 },
   () => {
     expect(oracle.days).toHaveLength(200);
@@ -30,7 +30,7 @@ it(
       const result = planDay(problem);
       const plan = result.kind === 'plan' ? result : result.rest;
       const best = withoutEmpty(raw);
-      expect([seed, plan.score <= best, best <= plan.bound]).toEqual([seed, true, true]);
+      expect([seed, plan.score, best <= plan.bound]).toEqual([seed, best, true]);
       expect(checkPlan(problem, plan)).toEqual([]);
     }
   },

@@ -5,7 +5,7 @@
  * Everything is counted in whole grains, so sums are exact and the same on every engine.
  */
 import { GRID, LONG_FREE, NOON } from './feasible.ts';
-import { messyAt, type Model, type Stage } from './model.ts';
+import { messyAt, type Filling, type Model, type Stage } from './model.ts';
 import { GROWN_UP_STEP } from './objective.ts';
 import { FAMILY_COUNT, KINDS } from './types.ts';
 
@@ -32,7 +32,7 @@ export const FAMILIES_AT = 3;
 export interface Open {
   sortKind: Int32Array;
   sortUnits: Int32Array;
-  /** By sort and place: points it loses there in grains, or −1 where it may not begin. */
+  /** By place and sort: points it loses there in grains, or −1 where it may not begin. */
   sortCost: Int32Array;
   /** Best worth at prices, and the put that has it. */
   sortBest: Int32Array;
@@ -71,6 +71,8 @@ export interface Board {
   supply: Int32Array;
   /** Families that something possible belongs to, as bits. */
   possible: number;
+  /** At least as many grains as a day can lose to minutes of a grown-up: with them, whole points stay whole. */
+  spare: number;
   open: (Open | undefined)[];
   closed: (Closed | undefined)[];
   /** By stage and half-hour kept: best first placement or filling, its kind, and the best of another kind. */
@@ -140,7 +142,7 @@ function openOf(model: Model, s: number): Open {
       idea.push(candidate.idea);
       sort.push(sortOf.get(key)!);
       const points = candidate.base + (model.terms.minutes ? length >> 1 : 0);
-      worth.push(POINT * points);
+      worth.push(POINT * points - (model.grownUp[candidate.idea] ? length : 0));
     }
   }
   const cost = new Int32Array(kinds.length * (room + 2)).fill(-1);
@@ -149,7 +151,7 @@ function openOf(model: Model, s: number): Open {
       const start = from + GRID * place;
       const end = start + GRID * units[g]!;
       if (end > late[g]! || (start <= stage.settleUntil && !calm[g])) continue;
-      cost[g * (room + 2) + place] = messy[g] && messyAt(model, end) ? POINT : 0;
+      cost[place * kinds.length + g] = messy[g] && messyAt(model, end) ? POINT : 0;
     }
   });
   const whole = (list: readonly number[]) => Int32Array.from(list);
@@ -170,18 +172,22 @@ function openOf(model: Model, s: number): Open {
   };
 }
 
+/** Units of a moment or a pin, which all its fillings take. */
+const unitsOf = (fillings: readonly Filling[]) =>
+  fillings[0]?.units.reduce((sum, units) => sum + units, 0) ?? 0;
+
 function closedOf(model: Model, s: number): Closed {
   const { fillings, from } = model.stages[s]!;
   const grownUp = fillings.map(({ ideas, units }) =>
     ideas.reduce((sum, idea, n) => sum + (model.grownUp[idea] ? units[n]! : 0), 0),
   );
-  const total = fillings[0]?.units.reduce((sum, units) => sum + units, 0) ?? 0;
+  const total = unitsOf(fillings);
   const whole = (list: readonly number[]) => Int32Array.from(list);
   return {
     at: whole(fillings.map((_, f) => f)),
     one: whole(fillings.map(({ ideas }) => ideas[0]!)),
     two: whole(fillings.map(({ ideas }) => ideas[1] ?? -1)),
-    worth: whole(fillings.map(({ worth, lost }) => POINT * (worth - (lost ?? 0)))),
+    worth: whole(fillings.map(({ worth, lost }, f) => POINT * (worth - (lost ?? 0)) - grownUp[f]!)),
     grownUp: whole(grownUp),
     net: new Int32Array(fillings.length),
     end: from + GRID * total,
@@ -217,6 +223,7 @@ export function boardOf(model: Model): Board {
     price: new Int32Array(supply.length),
     supply,
     possible,
+    spare: stages.reduce((sum, { fillings }) => sum + unitsOf(fillings), model.cap),
     open: [],
     closed: [],
     first: pairs(),
@@ -242,7 +249,8 @@ export function boardOf(model: Model): Board {
 function tidied({ stages }: Model, s: number, here: Open): Open {
   const { room, most } = stages[s]!;
   const width = room + 2;
-  const holds = new Uint8Array(here.sortKind.length);
+  const sorts = here.sortKind.length;
+  const holds = new Uint8Array(sorts);
   for (const g of here.putSort) holds[g] = 1;
   const alive = here.alive.filter((g) => holds[g]);
   const reached = new Uint8Array((most + 1) * width);
@@ -252,7 +260,7 @@ function tidied({ stages }: Model, s: number, here: Open): Open {
     for (let place = 0; place < width; place++) {
       if (!reached[count * width + place]) continue;
       for (const g of alive) {
-        if (here.sortCost[g * width + place]! < 0) continue;
+        if (here.sortCost[place * sorts + g]! < 0) continue;
         const next = place + here.sortUnits[g]! + 1;
         reached[(count + 1) * width + next] = ends[next] = 1;
       }

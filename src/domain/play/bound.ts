@@ -110,12 +110,13 @@ function solveOpen(board: Board, s: number, byKind: Int32Array): void {
   for (let count = most - 1; count >= 1; count--)
     for (let place = room + 1; place >= 2; place--) {
       if (!reached[count * width + place]) continue;
+      const costs = place * sortKind.length;
       for (let kept = least; kept <= 1; kept++) {
         let [top, second, topKind] = [NEVER, NEVER, NO_KIND];
         const next = thenAt(width, count + 1 === most ? 0 : count + 1, place + 1, kept);
         for (let n = 0; n < alive.length; n++) {
           const g = alive[n]!;
-          const cost = sortCost[g * width + place]!;
+          const cost = sortCost[costs + g]!;
           if (cost < 0) continue;
           const kind = sortKind[g]!;
           const more = sortBest[g]! - cost + then[next + sortUnits[g]! * 2 * K + kind]!;
@@ -146,7 +147,7 @@ function solveOpen(board: Board, s: number, byKind: Int32Array): void {
     if (most > 0) {
       const next = thenAt(width, most === 1 ? 0 : 1, 1, kept);
       for (const g of alive) {
-        const cost = sortCost[g * width]!;
+        const cost = sortCost[g]!;
         if (cost < 0) continue;
         const kind = sortKind[g]!;
         const worth =
@@ -183,8 +184,8 @@ function solveClosed(board: Board, s: number, byKind: Int32Array): void {
 }
 
 /** What supplies and families bring at prices: the part of a bound that lies in no stage. */
-export function beside({ model, price, supply, possible }: Board): number {
-  let sum = 0;
+export function beside({ model, price, supply, possible, spare }: Board): number {
+  let sum = spare;
   const n = model.ideas.length + FAMILIES_AT;
   for (let i = 0; i < n; i++) sum += price[i]! * supply[i]!;
   for (let f = 0; f < FAMILY_COUNT; f++) if ((possible >> f) & 1) sum += FAMILY * POINT + price[n + f]!;
@@ -229,7 +230,7 @@ export function walk(board: Board, see: (stage: number, idea: number, units: num
         const cost = (count ? NOT_FIRST : stage.firstCost) * POINT;
         const next = thenAt(width, count + 1 === stage.most ? 0 : count + 1, place + 1, kept);
         for (const g of here.alive) {
-          const loss = here.sortCost[g * width + place]!;
+          const loss = here.sortCost[place * here.sortKind.length + g]!;
           if (loss < 0) continue;
           const sort = here.sortKind[g]!;
           const worth =

@@ -102,7 +102,7 @@ export function narrow(board: Board, goal: number): void {
           const next = thenAt(width, count + 1, place + 1, kept);
           const on = thenAt(width, count + 1 === stage.most ? 0 : count + 1, place + 1, kept);
           for (const g of here.alive) {
-            const loss = here.sortCost[g * width + place]!;
+            const loss = here.sortCost[place * here.sortKind.length + g]!;
             if (loss < 0) continue;
             const kind = here.sortKind[g]!;
             const bare = before[kind]! - cost - loss;

@@ -2,7 +2,7 @@
  * Better plans near a good one: a few stages are planned anew, while in the others every idea stays where it is, though it
  * may last shorter or longer.
  */
-import { leave, POINT, type Board } from './board.ts';
+import { grainsOf, leave, pointsOf, type Board } from './board.ts';
 import { solveAt } from './bound.ts';
 import { narrow } from './narrow.ts';
 import { search, type Step } from './search.ts';
@@ -63,7 +63,7 @@ export function improveNearby(
       [board.open[s], board.closed[s]] = [open[s], closed[s]];
       leave(board, s, (idea) => !taken.has(idea));
     }
-    const goal = score + POINT;
+    const goal = grainsOf(pointsOf(score) + 1);
     spent += TRY_NODES;
     if (solveAt(board) < goal) continue;
     narrow(board, goal);

@@ -137,7 +137,7 @@ export function search(board: Board, goal: number, width: number): Found {
     {
       before: undefined,
       steps: [],
-      worth: 0,
+      worth: board.spare,
       priced: beside(board) - last[stages.length]!.reduce((sum, idea) => sum + price[idea]!, 0),
       bound: 0,
       count: 0,
@@ -261,7 +261,7 @@ export function search(board: Board, goal: number, width: number): Found {
           const next = thenAt(rows, n + 1 === stage.most ? 0 : n + 1, part.place + 1, part.kept);
           const follows = n > 0 || isNear(model, s, part.end) ? part.kind : NO_KIND;
           for (const [g, puts, nets] of ranked) {
-            const loss = here.sortCost[g * rows + part.place]!;
+            const loss = here.sortCost[part.place * here.sortKind.length + g]!;
             const units = here.sortUnits[g]!;
             if (loss < 0 || units > part.play) continue;
             const kind = here.sortKind[g]!;
@@ -286,7 +286,7 @@ export function search(board: Board, goal: number, width: number): Found {
           const g = here.putSort[choice]!;
           const units = here.sortUnits[g]!;
           const part = withIdeas(from, s, [idea], [units]);
-          const gain = here.putWorth[choice]! - cost - here.sortCost[g * rows + from.place]!;
+          const gain = here.putWorth[choice]! - cost - here.sortCost[from.place * here.sortKind.length + g]!;
           part.worth += gain;
           part.priced += gain - board.each[idea]! * units;
           part.bound = bound;

@@ -18,7 +18,7 @@ export interface Effort {
   tries: number;
   nodes: number;
 }
-export const EFFORT: Effort = { steps: 400, tries: 30, nodes: 90_000 };
+export const EFFORT: Effort = { steps: 400, tries: 30, nodes: 120_000 };
 
 /** Steps between two looks for a plan, and how far below the best bound the prices aim, in points. */
 const EVERY = 25;
@@ -28,10 +28,14 @@ const STEP_NODES = 10;
 const CASE_NODES = 1000;
 /** How much may go into better plans near one that a look found, and near each of the two best in the end. */
 const LOOK = 1500;
-const NEARBY = 16_000;
-/** Cases at most, and how sure what is settled first may be; a second order finds what the first does not reach. */
-const FIRST = [16, 0.9] as const;
-const SECOND = [45, 0.5] as const;
+const NEARBY = 8_000;
+/** Cases at most, and how sure what is settled first may be; another order finds what the one before does not reach. */
+const ORDERS = [
+  [16, 0.9],
+  [30, 0.6],
+  [30, 0.4],
+  [60, 0.3],
+] as const;
 const HALFWAY = [15, 0.9] as const;
 
 export interface Outcome {
@@ -105,8 +109,8 @@ export function solve(model: Model, effort: Effort): Outcome {
     return steps ? true : whole ? false : undefined;
   };
   while (bound > points()) {
-    let known = settle(bound, ...FIRST);
-    known ??= settle(bound, ...SECOND);
+    let known: boolean | undefined;
+    for (const order of ORDERS) known ??= settle(bound, ...order);
     if (known === undefined) break;
     if (!known) bound--;
   }
@@ -122,5 +126,24 @@ export function solve(model: Model, effort: Effort): Outcome {
     narrow(board, best.score + 1);
     more = take(search(board, best.score + 1, width())).steps !== undefined;
   }
-  return { steps: best.steps, bound: Math.max(bound, points()), nodes };
+  return { steps: fewestThings(model, best.steps), bound: Math.max(bound, points()), nodes };
+}
+
+/** The same steps, of several equals with those that need the fewest things; of these the smallest, in order of time. */
+function fewestThings({ ideas, twin }: Model, steps: readonly Step[]): readonly Step[] {
+  const first = ideas.map((_, idea) => {
+    while (twin[idea]! >= 0) idea = twin[idea]!;
+    return idea;
+  });
+  const order = [...first.keys()].sort((a, b) => ideas[a]!.things.length - ideas[b]!.things.length || a - b);
+  const left = new Map<number, number[]>();
+  return steps.map((step) => {
+    const equal = first[step.idea]!;
+    if (!left.has(equal))
+      left.set(
+        equal,
+        order.filter((idea) => first[idea] === equal),
+      );
+    return { ...step, idea: left.get(equal)!.shift()! };
+  });
 }
