@@ -17,6 +17,17 @@ describe('a card that is handed over', () => {
     );
   });
 
+  test('what was not told is not on the card that arrives, not even as an empty field', () => {
+    fc.assert(
+      fc.property(anyCard, (card) => {
+        expect(decodeBedCard(encodeBedCard(card))).toStrictEqual({
+          ...{ ok: true, card: JSON.parse(JSON.stringify(handedOver(card))) as BedCard },
+        });
+      }),
+      { numRuns: cases(100) },
+    );
+  });
+
   test('a permission never lasts longer than was said, a ban or a block never ends sooner', () => {
     fc.assert(
       fc.property(anyCard, (card) => {
