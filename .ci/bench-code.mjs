@@ -8,6 +8,7 @@ const SIZES = [10, 1_000, 10_000];
 /** In microseconds: one call is short beside a tick of the clock, so many are timed together. */
 const timeOf = (call, share) => 1000 * medianTime('code', call, share);
 
+/** Rows of name, value and unit: the rules and the drawing, each call by itself. */
 export async function codeTimes(root) {
   const { assess, SIGN_ROWS, WARD, drawScene, NEUTRAL } = await loadBuilt(root, [
     'src/domain/signs/assess.ts',

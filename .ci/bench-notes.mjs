@@ -34,6 +34,7 @@ function halves(all) {
   return [copy([...old, ...own(true)]), copy([...old, ...own(false)])];
 }
 
+/** Rows of name, value and unit: what a fortnight of notes costs to merge, pack and send, beside general tools. */
 export async function noteFigures(root) {
   const { mergeNotes, packNotes, unpackNotes, framesOf, frameCollector, writeNotesFile, fortnight } =
     await load(root);

@@ -10,6 +10,7 @@ const NEXT = '/en/look/toes/';
 /** Without a request for so long, nothing more comes by itself. */
 const QUIET_MS = 1000;
 
+/** Puts the look page without its scripts beside the real one. */
 export function writePlainPage(folder) {
   const html = readFileSync(path.join(folder, LOOK, 'index.html'), 'utf8')
     .replace(/<script\b[\s\S]*?<\/script>/g, '')

@@ -30,6 +30,7 @@ async function plannerBytes(root) {
 
 const planOf = (result) => (result.kind === 'plan' ? result : result.rest);
 
+/** Rows of name, value and unit: how long a day takes to plan, how near to the bound it comes, what the planner weighs. */
 export async function playFigures(root) {
   const { planDay, IDEAS, madeUpDay, dayAsLp } = await loadBuilt(root, [
     'src/domain/play/plan.ts',

@@ -33,6 +33,7 @@ function notesOf(count, signs) {
   })).reverse();
 }
 
+/** Rows of name, value and unit: summing up and drawing growing numbers of notes. */
 export async function summaryTimes(root) {
   const { summarise, timelineOf, pairsOf, SIGN_ROWS, WARD } = await loadBuilt(root, [
     'src/domain/notes/summarise.ts',

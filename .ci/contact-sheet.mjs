@@ -10,6 +10,7 @@ const argument = (name, fallback) => {
 };
 const root = path.resolve(import.meta.dirname, '..');
 
+/** Lends the drawing's modules, loaded as they stand in src, for as long as `use` takes. */
 export async function withSceneModules(use) {
   const server = await createServer({
     root,
@@ -30,6 +31,7 @@ export async function withSceneModules(use) {
   }
 }
 
+/** The style sheets that colour a drawing. */
 export const sceneStyles = () =>
   ['src/styles/scene.css', 'src/styles/scene-skin.css']
     .map((f) => readFileSync(path.join(root, f), 'utf8'))

@@ -8,19 +8,21 @@ import { fileURLToPath } from 'node:url';
 export const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '..');
 
 /** What is wrong with this Node, in a sentence, or nothing. */
-export function nodeTooOld(version = process.versions.node) {
+function nodeTooOld() {
+  const version = process.versions.node;
   const [major = 0, minor = 0] = version.split('.').map(Number);
   const fits = (major === 20 && minor >= 19) || (major === 22 && minor >= 12) || major > 22;
   if (fits) return undefined;
   return `Bare Toes needs Node 20.19, 22.12 or newer; this is Node ${version}. Install a newer one from https://nodejs.org and run the same command again.`;
 }
 
-export function needsInstall(folder = root) {
+/** Whether what is installed is not what the lock names. */
+function needsInstall() {
   // a link leads to another checkout's install, which must not be emptied
-  if (lstatSync(path.join(folder, 'node_modules'), { throwIfNoEntry: false })?.isSymbolicLink()) return false;
-  const installed = path.join(folder, 'node_modules/.package-lock.json');
+  if (lstatSync(path.join(root, 'node_modules'), { throwIfNoEntry: false })?.isSymbolicLink()) return false;
+  const installed = path.join(root, 'node_modules/.package-lock.json');
   if (!existsSync(installed)) return true;
-  return statSync(path.join(folder, 'package-lock.json')).mtimeMs > statSync(installed).mtimeMs;
+  return statSync(path.join(root, 'package-lock.json')).mtimeMs > statSync(installed).mtimeMs;
 }
 
 /** Returns false where npm could not install. */

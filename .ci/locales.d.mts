@@ -16,7 +16,6 @@ export interface ReviewRecord {
 export type Area = { readonly [key: string]: string | Area };
 export type Texts = Record<string, string>;
 
-export const SOURCE_LANGUAGE: 'en';
 export const SAFETY_AREAS: readonly string[];
 export function areasOf(root: string, lang: string): string[];
 export function languages(root: string): string[];

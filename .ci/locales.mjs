@@ -4,7 +4,7 @@ import { createHash } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 
-export const SOURCE_LANGUAGE = 'en';
+const SOURCE_LANGUAGE = 'en';
 /** Areas that carry safety texts. A language counts as checked where all of these are signed. */
 export const SAFETY_AREAS = ['common', 'look', 'signs', 'say'];
 const REVIEW = 'review.json';

@@ -10,5 +10,4 @@ export interface Running {
   close(): Promise<void>;
 }
 export function whyNoNginx(): string | undefined;
-export function ensureNginx(): string;
 export function startNginx(build: string, options?: { folderBuild?: string }): Promise<Running>;

@@ -12,9 +12,9 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { get } from 'node:http';
-import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { freePort } from './free-port.mjs';
 import { precompress } from './precompress.mjs';
 
 const root = path.resolve(import.meta.dirname, '..');
@@ -37,7 +37,7 @@ export function whyNoNginx() {
 }
 
 /** Installs Debian's nginx where that is possible. Returns what was done. */
-export function ensureNginx() {
+function ensureNginx() {
   const isDebianRoot = existsSync('/etc/debian_version') && process.getuid?.() === 0;
   if (whyNoNginx() && isDebianRoot) {
     // a machine without a way out must not wait for it
@@ -51,15 +51,6 @@ export function ensureNginx() {
   }
   return `nginx: ${whyNoNginx() ?? nginxPlace()}`;
 }
-
-const freePort = () =>
-  new Promise((resolve, reject) => {
-    const probe = createServer().once('error', reject);
-    probe.listen(0, '127.0.0.1', () => {
-      const { port } = probe.address();
-      probe.close(() => resolve(port));
-    });
-  });
 
 /** Puts each new text in the place of an old one; an old one that is not there is a fault of the documented file. */
 function replaced(name, changes) {

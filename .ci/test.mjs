@@ -2,8 +2,8 @@
 // node .ci/test.mjs [--no-browser]
 import { spawn } from 'node:child_process';
 import { createWriteStream, existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
-import { createServer } from 'node:net';
 import path from 'node:path';
+import { freePort } from './free-port.mjs';
 import { ready, root, toolFile } from './install.mjs';
 
 ready();
@@ -57,15 +57,6 @@ function run(name, [command, ...args], env = {}) {
     });
   });
 }
-
-const freePort = () =>
-  new Promise((resolve, reject) => {
-    const probe = createServer().once('error', reject);
-    probe.listen(0, '127.0.0.1', () => {
-      const { port } = probe.address();
-      probe.close(() => resolve(port));
-    });
-  });
 
 const tail = (file) => readFileSync(file, 'utf8').trimEnd().split('\n').slice(-SHOWN_LINES).join('\n');
 

@@ -5,8 +5,10 @@ import { pageOf, SEEN } from './page.mjs';
 
 export const name = 'Chromium';
 export const onDebian = 'apt-get install chromium-headless-shell';
+/** What is not installed, in a sentence; nothing where all is there. */
 export const missing = () => (installedBrowser() ? undefined : 'no Chromium is installed');
 
+/** Starts the engine on a screen of this size, in a time zone; its `phone` opens a page with a memory of its own. */
 export async function start({ width, height, zone }) {
   const browser = await chromium.launch(launchOptions());
   return {

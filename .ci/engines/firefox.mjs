@@ -23,6 +23,7 @@ const SETTINGS = {
 const place = () => PLACES.find((one) => one && existsSync(one));
 export const name = 'Firefox';
 export const onDebian = 'apt-get install firefox-esr';
+/** What is not installed, in a sentence; nothing where all is there. */
 export const missing = () => (place() ? undefined : 'no Firefox is installed');
 
 /** The address Firefox says it listens on. */
@@ -41,6 +42,7 @@ function addressOf(child) {
   });
 }
 
+/** Starts the engine on a screen of this size, in a time zone; its `phone` opens a page with a memory of its own. */
 export async function start({ width, height, zone }) {
   const profile = mkdtempSync(path.join(tmpdir(), 'bare-toes-firefox-'));
   const lines = Object.entries(SETTINGS).map((row) => `user_pref(${row.map((one) => JSON.stringify(one))});`);

@@ -5,7 +5,6 @@ export interface Walked {
   state: 'passed' | 'failed' | 'not there';
   reason?: string | undefined;
 }
-export const WALK_HOUR: number;
 export function zoneAt(utcHour: number, hour?: number): string;
 export function tableOf(
   journeys: readonly string[],

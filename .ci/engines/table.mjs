@@ -1,7 +1,7 @@
 // What of the three engines is plain arithmetic: the hour a browser is given, and the table that is printed.
 
 /** The hour of day at which every walk takes place: the child wakes and eats, and both can be pushed through the door. */
-export const WALK_HOUR = 7;
+const WALK_HOUR = 7;
 
 /** A time zone in which it is about seven in the morning, as TZ names it: there, a minus stands for east. */
 export function zoneAt(utcHour, hour = WALK_HOUR) {

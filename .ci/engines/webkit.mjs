@@ -1,10 +1,10 @@
 // WebKit as Debian builds it: WebKitWebDriver drives the small browser that comes with the library, on a screen of its own.
 import { spawn } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
-import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { Builder } from 'selenium-webdriver';
+import { freePort } from '../free-port.mjs';
 import { pageOf, SEEN } from './page.mjs';
 
 const DRIVER = '/usr/bin/WebKitWebDriver';
@@ -25,19 +25,12 @@ function browserPlace() {
 
 export const name = 'WebKit';
 export const onDebian = 'apt-get install webkit2gtk-driver xvfb';
+/** What is not installed, in a sentence; nothing where all is there. */
 export function missing() {
   if (!existsSync(DRIVER)) return 'WebKitWebDriver is not installed';
   if (!browserPlace()) return 'the browser that WebKitWebDriver drives is not installed';
   return existsSync(SCREEN) ? undefined : 'Xvfb, the screen it is shown on, is not installed';
 }
-
-const freePort = () =>
-  new Promise((resolve) => {
-    const server = createServer().listen(0, '127.0.0.1', () => {
-      const { port } = server.address();
-      server.close(() => resolve(port));
-    });
-  });
 
 /** A screen nobody looks at; it chooses its own number. */
 async function screen() {
@@ -52,6 +45,7 @@ async function screen() {
   return { child, display };
 }
 
+/** Starts the engine on a screen of this size, in a time zone; its `phone` opens a page with a memory of its own. */
 export async function start({ width, height, zone }) {
   const home = mkdtempSync(path.join(tmpdir(), 'bare-toes-webkit-'));
   const { child: shown, display } = await screen();
