@@ -19,9 +19,9 @@ export function languageData(override = {}) {
   const review = reviewOf(root);
   const statusOf = (lang) =>
     Object.fromEntries(Object.entries(review[lang] ?? {}).map(([area, row]) => [area, row.status]));
-  const ready = shownLanguages(root, { hideUnreviewed });
   // the ward's own language is always there: the nurse's sentence needs it
-  const shown = ward.languages.filter((lang) => lang === ward.wardLanguage || ready.includes(lang));
+  const ready = shownLanguages(root, { hideUnreviewed, always: ward.wardLanguage });
+  const shown = ward.languages.filter((lang) => ready.includes(lang));
   return { shown, review: Object.fromEntries(shown.map((lang) => [lang, statusOf(lang)])) };
 }
 
