@@ -8,7 +8,6 @@ export async function load() {
       code,
       name,
       direction,
-      title: (await loadArea(code, 'pages')).chooser.title,
       tagline: (await loadArea(code, 'common')).tagline,
     })),
   );

@@ -16,6 +16,7 @@ const halves = (d: string) => d.replace(/\d+\.\d/g, (n) => String(Math.round(Num
 /** Where a touch on a part of the picture leads, by the part's spot: relative addresses. */
 export type SpotLinks = Readonly<Record<string, string>>;
 
+/** A picture as one `svg`; with links, its spots are there to be touched. */
 export function pictureMarkup(
   picture: Picture,
   label: string,
@@ -46,6 +47,7 @@ export function pictureMarkup(
     : `<svg class="scene" ${box} ${name} ${attributes}>${paths.join('')}</svg>`;
 }
 
+/** A scene as SVG text, with the values its style sheet looks at. */
 export const sceneMarkup = (spec: SceneSpec, label: string, links?: SpotLinks): string =>
   pictureMarkup(
     drawScene(spec),
@@ -54,5 +56,6 @@ export const sceneMarkup = (spec: SceneSpec, label: string, links?: SpotLinks): 
     links,
   );
 
+/** A small picture as SVG text. */
 export const thingMarkup = (id: ThingId, label: string): string =>
   pictureMarkup(drawThing(id), label, 'data-thing');

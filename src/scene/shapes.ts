@@ -31,11 +31,16 @@ export interface Picture {
 /** Weight of the one ink line. */
 export const INK = 2.4;
 
+/** A point of a picture; x grows to the right, y downwards. */
 export const at = (x: number, y: number): Point => ({ x, y });
+/** A point moved by another. */
 export const plus = (a: Point, b: Point): Point => at(a.x + b.x, a.y + b.y);
+/** A point on the way from one to another: 0 at the first, 1 at the second. */
 export const between = (a: Point, b: Point, t: number): Point =>
   at(a.x + (b.x - a.x) * t, a.y + (b.y - a.y) * t);
+/** How far two points are from each other. */
 export const distance = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
+/** A number on the way from one to another: 0 at the first, 1 at the second. */
 export const mix = (a: number, b: number, t: number): number => a + (b - a) * t;
 
 /** Turns a point about a pivot; positive degrees turn clockwise on the page (y points down). */

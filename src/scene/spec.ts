@@ -168,8 +168,3 @@ export const NEUTRAL: SceneSpec = {
   soreness: 'none',
   offLine: 0,
 };
-
-/** Two specs' differing parameters, in the order of NEUTRAL. */
-export function changedParameters(a: SceneSpec, b: SceneSpec): (keyof SceneSpec)[] {
-  return (Object.keys(NEUTRAL) as (keyof SceneSpec)[]).filter((key) => a[key] !== b[key]);
-}

@@ -41,6 +41,7 @@ export const THING_IDS = Object.keys(THINGS) as ThingId[];
 /** Width and height of every thing, in scene units. */
 export const THING_SIZE = 120;
 
+/** A small picture as shapes from back to front. */
 export function drawThing(id: ThingId): Picture {
   return { width: THING_SIZE, height: THING_SIZE, shapes: heldInside(THINGS[id](), THING_SIZE, THING_SIZE) };
 }

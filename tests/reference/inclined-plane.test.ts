@@ -2,14 +2,16 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { degrees } from '#domain/units.ts';
+import { degrees, type Degrees } from '#domain/units.ts';
 import { TRADE_FACTS } from '#content/trade-facts.ts';
 import { layoutScene } from '#scene/paths.ts';
 import { DRAWN_AGES, NEUTRAL, type SceneSpec } from '#scene/spec.ts';
-import { DRAWN_EXAGGERATION, DRAWN_TILT, riseOfBed, slopeForLoad } from '#scene/whole/slope.ts';
+import { DRAWN_EXAGGERATION, DRAWN_TILT, slopeForLoad } from '#scene/whole/slope.ts';
 import { root } from '../helpers/locales.ts';
 
 const G = 9.8;
+/** How much higher the foot end of a tilted bed stands than its head end, in the unit of its length. */
+const riseOfBed = (length: number, slope: Degrees) => length * Math.sin((slope * Math.PI) / 180);
 /** Along the slope a body is pulled with m·g·sin θ; `riseOfBed` of length 1 is that sine. */
 const alongSlope = (angle: number) => G * riseOfBed(1, degrees(angle));
 

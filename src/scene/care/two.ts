@@ -3,6 +3,7 @@ import { writeTopic } from '../topics/markup.ts';
 import { framed, ink } from '../topics/page.ts';
 import { figure, lying } from '../topics/people.ts';
 
+/** Somebody of the family and somebody of the ward at one bed, as SVG text: two for a change of nappies. */
 export function twoForNappies(label: string): string {
   const c = lying({ x: 200, y: 104, r: 34, bed: [106, 294], hem: 186, eyes: 'left', tilt: -4 });
   const family = figure({

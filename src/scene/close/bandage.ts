@@ -30,6 +30,7 @@ const AXIS = 176;
 const SHEET = 292;
 const PEN = { from: 172, to: 408 } as const;
 
+/** Where the calf, its bandage and its edges lie in the picture of the bandage. */
 export function layoutBandage(spec: SceneSpec, view: View) {
   const full = mix(1, FOOT_BUILD[spec.age].full, 0.6);
   const dip = (x: number) => (1 - spec.heelGap) * 22 * (x / view.width) ** 2;
@@ -80,6 +81,7 @@ export function layoutBandage(spec: SceneSpec, view: View) {
 }
 export type BandageGeometry = ReturnType<typeof layoutBandage>;
 
+/** The bandage close by: the calf on its pad, the wrap, and what has changed on it. */
 export function drawBandage(spec: SceneSpec, g: BandageGeometry, view: View): Picture {
   const sheet: Profile = () => SHEET;
   const lines = { upper: profile(g.front), lower: profile(g.back) };

@@ -21,6 +21,7 @@ const BOARD = { from: 214, to: 240 } as const;
 /** How far the body can slide, and so how far the weight can sink. */
 const SLIDE = 112;
 
+/** Where foot, plate, wheel and bag stand in the picture of the bed's end. */
 export function layoutBedEnd(spec: SceneSpec, _view: View) {
   const { full } = FOOT_BUILD[spec.age];
   const low = (1 - spec.bedRaise) * 30;
@@ -53,6 +54,7 @@ export function layoutBedEnd(spec: SceneSpec, _view: View) {
 }
 export type BedEndGeometry = ReturnType<typeof layoutBedEnd>;
 
+/** The bed's end close by: foot, plate, cord over the wheel, bag. */
 export function drawBedEnd(spec: SceneSpec, g: BedEndGeometry, view: View): Picture {
   const shapes: Shape[] = [
     {

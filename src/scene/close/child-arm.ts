@@ -66,6 +66,7 @@ function sleeve(arm: ArmLine, line: readonly Point[], width: number, g: ChildGeo
   ];
 }
 
+/** An arm along its line, with the hand at its end. */
 export function drawArm(arm: ArmLine, g: ChildGeometry, fill: string): Shape[] {
   const width = g.arm;
   const hand = drawHand(arm.wrist, width * 2.85, arm.points, arm.pose, arm.thumb, fill);

@@ -49,6 +49,7 @@ function bedsideTable({ table, view }: ChildGeometry): Shape[] {
   ];
 }
 
+/** What lies behind the child: sheet, pillow, and a table where something stands on it. */
 export function bedding(g: ChildGeometry, withTable: boolean): Shape[] {
   const { bed, view, head, radius } = g;
   const pillow = points(
@@ -103,6 +104,7 @@ export function bedding(g: ChildGeometry, withTable: boolean): Shape[] {
   ];
 }
 
+/** The blanket over the child, thrown off where the child shakes. */
 export function blanket({ bed, view, belly, bellyRadius: r }: ChildGeometry, spec: SceneSpec): Shape[] {
   if (spec.mark === 'fit-arcs') return [thrownBlanket(view)];
   const swollen = spec.belly === 1;

@@ -13,6 +13,7 @@ const mark = (d: string, weight = 4): Shape => ({ d, line: 'mark', weight });
 const onHead = (g: ChildGeometry, x: number, y: number): Point =>
   turn(plus(g.head, at(x * g.radius, y * g.radius)), g.head, g.tilt);
 
+/** What shows that breathing is hard work; nothing where it is not. */
 export function breathMarks(spec: SceneSpec, g: ChildGeometry): Shape[] {
   if (spec.breath === 0) return [];
   const { chest, shoulder: w } = g;
@@ -90,6 +91,7 @@ function tremble(
   return sharp ? straight(line) : smooth(line);
 }
 
+/** What is marked on the child that is different: shivering, sweat, a fit, a sore place. */
 export function changeMarks(spec: SceneSpec, g: ChildGeometry): Shape[] {
   const { chest, shoulder: w, belly, radius: r } = g;
   const body = at(chest.x, 232);

@@ -32,6 +32,7 @@ function arrow(from: Point, to: Point): Shape {
   return { d: straight([from, to]) + straight([barb(1), to, barb(-1)]), line: 'mark', weight: 7 };
 }
 
+/** How sore it was, as a plain stair beside the child; nothing where nobody said. */
 export function sorenessStair(spec: SceneSpec, { lower }: ChildGeometry): Shape[] {
   if (spec.soreness === 'none') return [];
   const { before, now } = POINTED[spec.soreness];

@@ -138,6 +138,7 @@ function swollenBelly(spec: SceneSpec, { belly, bellyRadius: r }: ChildGeometry)
   ];
 }
 
+/** The child close by, in bed: how it looks, what stands beside it, what is different. */
 export function drawChild(spec: SceneSpec, geometry: ChildGeometry, view: View): Picture {
   const g = geometry;
   const skin = skinOf(spec.face);

@@ -10,6 +10,7 @@ const rope = (d: string, weight = 6.4): Shape[] => [
   { d, line: 'sheet', weight: 2, dash: '4 7' },
 ];
 
+/** The cord from plate to bag, as it runs or as it got off its way. */
 export function drawCordState(spec: SceneSpec, g: BedEndGeometry): Shape[] {
   const knot = at(g.plateBack.x + 5, g.plateBack.y);
   const top = at(g.axle.x, g.axle.y - g.radius);

@@ -30,6 +30,7 @@ const SCALE = { 2: 1.76, 5: 1.8, 9: 1.82, 14: 1.84 } as const;
 const SHEET = 296;
 const FAR = 80;
 
+/** Where foot and plate lie in the picture of the foot from the side. */
 export function layoutFoot(spec: SceneSpec, _view: View) {
   const scale = SCALE[spec.age];
   const { full } = FOOT_BUILD[spec.age];
@@ -105,6 +106,7 @@ export function layoutPlate(
   };
 }
 
+/** The foot close by, from the side: how it is lifted, and how it stands to the plate. */
 export function drawFoot(spec: SceneSpec, g: FootGeometry, view: View): Picture {
   const { scale } = g;
   const sheet: Profile = (x) => g.sheet + (1 - spec.heelGap) * 7 * hump(x, g.foot.heel.x, 46);
@@ -135,6 +137,7 @@ export function drawTape(from: Point, to: Point, width: number): Shape[] {
   ];
 }
 
+/** The foot plate by its four corners, from the side. */
 export function drawPlate({ plate }: { plate: Point[] }, scale: number): Shape[] {
   const [a, b, c, d] = plate as [Point, Point, Point, Point];
   const grain = (t: number) =>

@@ -59,6 +59,7 @@ const CROPPED: Pen = {
   kept: (points) => cropField(points),
 };
 
+/** Where heel, pad and mattress lie in the picture of the heel. */
 export function layoutHeel(spec: SceneSpec, view: View) {
   const scale = SCALE[spec.age];
   const { full } = FOOT_BUILD[spec.age];
@@ -116,6 +117,7 @@ export function layoutHeel(spec: SceneSpec, view: View) {
 }
 export type HeelGeometry = ReturnType<typeof layoutHeel>;
 
+/** The heel close by: free above the mattress or lying on it, and the skin there. */
 export function drawHeel(spec: SceneSpec, g: HeelGeometry, view: View): Picture {
   const { scale, foot } = g;
   const sunk = 1 - spec.heelGap;

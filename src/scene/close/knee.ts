@@ -49,6 +49,7 @@ const TOES: readonly (readonly [number, number, number, number])[] = [
   [41, 90, 8, 11],
 ];
 
+/** Where knee, kneecap and foot lie as seen from above. */
 export function layoutKnee(spec: SceneSpec, view: View) {
   const { full, long } = FOOT_BUILD[spec.age];
   const roll = (spec.legRoll * Math.PI) / 180;
@@ -150,6 +151,7 @@ function across(g: KneeGeometry, y: number, out: number, own = 0): Point[] {
   );
 }
 
+/** The knee close by, from above: which way the kneecap points. */
 export function drawKnee(spec: SceneSpec, g: KneeGeometry, view: View): Picture {
   const shapes: Shape[] = [...drawSheet(view), ...drawPadFromAbove(g)];
   const [innerEnd, outerEnd] = [g.inner.at(-1)!, g.outer.at(-1)!];

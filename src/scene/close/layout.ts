@@ -33,6 +33,7 @@ function layoutLeft(spec: SceneSpec, view: View) {
   }
 }
 
+/** Numbers of a close picture, for the leg that is pulled. */
 export function layoutClose(spec: SceneSpec, view: View) {
   const geometry = layoutLeft(spec, view);
   // the child's own picture knows about sides itself

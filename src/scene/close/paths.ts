@@ -16,6 +16,7 @@ interface View {
   height: number;
 }
 
+/** A close picture as shapes from back to front. */
 export function drawClose(spec: SceneSpec, geometry: CloseGeometry, view: View): Picture {
   if (geometry.focus === 'child') return drawChild(spec, geometry.part, view);
   if (spec.side === 'left') return drawLeft(spec, geometry, view);

@@ -32,6 +32,7 @@ function otherSidePath(d: string, width: number): string {
   });
 }
 
+/** The same picture for the other leg. */
 export function otherSidePicture(picture: Picture): Picture {
   return { ...picture, shapes: picture.shapes.map((s) => ({ ...s, d: otherSidePath(s.d, picture.width) })) };
 }

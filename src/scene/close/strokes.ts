@@ -80,6 +80,7 @@ export function rise(x: number, from: number, to: number): number {
   return t * t * (3 - 2 * t);
 }
 
+/** A point on a circle, or on one that is squashed. Units: degrees, clockwise from the right. */
 export const onCircle = (c: Point, r: number, degrees: number, squash = 1): Point => {
   const a = (degrees * Math.PI) / 180;
   return at(c.x + r * Math.cos(a), c.y + r * Math.sin(a) * squash);
@@ -201,6 +202,7 @@ export function cropLine(points: readonly Point[], top = 0): string {
     .join('');
 }
 
+/** The same points, turned about a pivot. Units: degrees, clockwise. */
 export const turnAll = (points: readonly Point[], pivot: Point, degrees: number): Point[] =>
   points.map((p) => turn(p, pivot, degrees));
 
@@ -217,5 +219,6 @@ export const limb = (front: readonly Point[], back: readonly Point[]): string =>
 
 /** Quiet second line. */
 export const quiet = (d: string, line = 'soft', weight = 1.4): Shape => ({ d, line, weight });
+/** A path in ink, filled where a fill is named. */
 export const inked = (d: string, fill?: string, weight = INK): Shape =>
   fill ? { d, fill, line: 'ink', weight } : { d, line: 'ink', weight };

@@ -15,6 +15,7 @@ const AXIS = 190;
 const BREAK = 236;
 const PEN = 424;
 
+/** Where thigh and knee lie in the picture of the thigh. */
 export function layoutThigh(spec: SceneSpec, view: View) {
   const full = mix(1, FOOT_BUILD[spec.age].full, 0.7);
   const thick = spec.thigh === 'thick' ? 1 : 0;
@@ -75,6 +76,7 @@ export function layoutThigh(spec: SceneSpec, view: View) {
 }
 export type ThighGeometry = ReturnType<typeof layoutThigh>;
 
+/** The thigh close by: as usual, thick, bent or stained, and what is marked on it. */
 export function drawThigh(spec: SceneSpec, g: ThighGeometry, view: View): Picture {
   const lines = { upper: profile(g.front), lower: profile(g.back) };
   const dent = spec.thigh === 'thick' ? 14 : 0;

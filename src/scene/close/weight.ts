@@ -44,6 +44,7 @@ const SLUMPED: readonly (readonly [number, number])[] = [
   [-2, 36],
 ];
 
+/** Where the bag hangs under the wheel, and where the floor is. */
 export function layoutBag(spec: Load, x: number, wheelY: number, slideLength: number) {
   const wanted = FLOOR - 3 - spec.loadHeight * RANGE + spec.slide * slideLength;
   const sunk = Math.max(0, wanted - (FLOOR - 3));
@@ -114,6 +115,7 @@ export function layoutBag(spec: Load, x: number, wheelY: number, slideLength: nu
 }
 export type BagGeometry = ReturnType<typeof layoutBag>;
 
+/** The bag with its mark, and what it touches where it does not hang free. */
 export function drawBag(spec: Load, g: BagGeometry): Shape[] {
   const shapes = [
     inked(smooth(g.outline, true, 0.9), 'bag'),
@@ -171,6 +173,7 @@ export function drawStool({ seat: s }: BagGeometry): Shape[] {
   ];
 }
 
+/** Lines of a bag that swings. */
 export function drawSwing(g: BagGeometry): Shape[] {
   const c = at(g.middle.x, g.middle.y);
   const arcs = [-1, 1].flatMap((way) =>

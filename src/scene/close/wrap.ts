@@ -56,6 +56,7 @@ export function bulging(
       (hump(x, edge + way * 33 * size, 24 * size) - 0.95 * hump(x, edge - way * 2 * size, 15 * size));
 }
 
+/** The turns of a bandage along the leg, with what has changed on them. */
 export function drawWrap(spec: SceneSpec, wrap: Wrap): Shape[] {
   const { from, to, size, pitch } = wrap;
   const length = to - from;
@@ -243,6 +244,7 @@ export const wrapSpot = ({ from, to }: Pick<Wrap, 'from' | 'to'>, upper: Profile
   return at(x, mix(upper(x), lower(x), 0.46));
 };
 
+/** Wavy lines over a bandage that smells. */
 export const smellLines = (foot: Point, size: number): Shape =>
   inked(waves(foot, 78 * size, 7 * size, 3, 26 * size), undefined, 2.6);
 

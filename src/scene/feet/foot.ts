@@ -40,7 +40,7 @@ const inside = (polygon: readonly Point[], p: Point): boolean => {
 };
 
 /** Places of an even, shifted grid inside a polygon. */
-export function stipple(polygon: readonly Point[], gap: number): Point[] {
+function stipple(polygon: readonly Point[], gap: number): Point[] {
   const [xs, ys] = [polygon.map((p) => p.x), polygon.map((p) => p.y)];
   const found: Point[] = [];
   let row = 0;
@@ -101,6 +101,7 @@ const shortened = (hatching: string, by: number): string => {
     .join('');
 };
 
+/** A foot seen from its toes: skin, nails, and the hatching that tells a changed colour in grey. */
 export function drawFoot(foot: Foot, look: FootLook): Shape[] {
   const whole = look.shift !== 'none' && look.shift !== 'blotched';
   const roots = foot.toes.map((toe) => between(toe.base, toe.tip, 0.35));

@@ -92,7 +92,7 @@ const TOES = [
   { u: 39, v: 97, length: 38, width: 27, fan: 1.8 },
   { u: 65.5, v: 86, length: 33, width: 26, fan: 3 },
 ] as const;
-export const SWELLING = [1, 1.15, 1.3] as const;
+const SWELLING = [1, 1.15, 1.3] as const;
 const REST_PITCH = 5;
 const clamp = (value: number, low: number, high: number) => Math.min(high, Math.max(low, value));
 const radians = (degrees: number) => (degrees * Math.PI) / 180;
@@ -279,6 +279,7 @@ export function alongSide(line: readonly Point[], y: number): Point {
 
 const PLATE = { half: 102, height: 17, restTop: 306 } as const;
 
+/** Where both feet, plate and bandage lie as seen from the bed's end. */
 export function layoutFeet(spec: SceneSpec, view: { width: number; height: number }) {
   const { age } = spec;
   const pulled = layoutFoot({

@@ -24,6 +24,7 @@ const keepInside = (shapes: Shape[], width: number, height: number): Shape[] =>
     d: moved(shape.d, (x, y) => [Math.min(width, Math.max(0, x)), Math.min(height, Math.max(0, y))]),
   }));
 
+/** Both feet from the bed's end as shapes from back to front. */
 export function drawFeet(
   spec: SceneSpec,
   geometry: FeetGeometry,

@@ -44,6 +44,7 @@ const straightEnds = (points: readonly Point[]): string => {
   return smooth(points.slice(0, half)) + smooth(points.slice(half)).replace('M', 'L') + 'Z';
 };
 
+/** The foot plate as seen from the bed's end. */
 export function drawPlate(g: FeetGeometry): Shape[] {
   const { center, half, height, tilt } = g.plate;
   const spot = (x: number, y: number) => turn(at(center.x + x, center.y + y), center, tilt);
@@ -75,6 +76,7 @@ export function drawPlate(g: FeetGeometry): Shape[] {
   ];
 }
 
+/** The cord from the plate towards the reader. */
 export function drawCord(spec: SceneSpec, g: FeetGeometry): Shape[] {
   const from = g.plate.center;
   const to = g.cordEnd;

@@ -78,6 +78,7 @@ const FORMS: Record<DrawnAge, HeadForm> = {
   },
 };
 
+/** The form of a head at an age. */
 export const headForm = (age: DrawnAge): HeadForm => FORMS[age];
 
 /** Turns the head's own numbers into points of the page. */

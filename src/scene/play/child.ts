@@ -140,6 +140,18 @@ function bothArms(left: Shape[], right: Shape[], apart: number): Shape[] {
   return left.map((shape, i) => ({ ...shape, d: shape.d + right[i]!.d }));
 }
 
+/** The gown from its neck down to where the blanket begins. */
+const gown = ({ x, r }: ChildLook, neck: number, w: number, hem: number): Shape =>
+  brush().soft(
+    [
+      ...[x - r * 0.3, neck - 3, x - w * 0.85, neck + r * 0.15, x - w, hem],
+      ...[x + w, hem, x + w * 0.85, neck + r * 0.15, x + r * 0.3, neck - 3, x, neck + r * 0.35],
+    ],
+    'gown',
+    2.2,
+    0.6,
+  );
+
 export interface BedLayers {
   behind: Shape[];
   arms: Shape[];
@@ -161,27 +173,7 @@ export function childInBed(c: ChildLook, age: DrawnAge, bedRight: number): BedLa
   return {
     behind: [
       { d: smooth(pillow, true, 0.7), fill: 'pillow', line: 'ink', weight: 2.4 },
-      p.soft(
-        [
-          x - r * 0.3,
-          neck - 3,
-          x - w * 0.85,
-          neck + r * 0.15,
-          x - w,
-          119,
-          x + w,
-          119,
-          x + w * 0.85,
-          neck + r * 0.15,
-          x + r * 0.3,
-          neck - 3,
-          x,
-          neck + r * 0.35,
-        ],
-        'gown',
-        2.2,
-        0.6,
-      ),
+      gown(c, neck, w, 119),
       ...childHead(c, age),
       p.soft(
         [
@@ -248,27 +240,7 @@ export function childAtTray(c: ChildLook, age: DrawnAge): BedLayers {
         2.4,
         0.6,
       ),
-      p.soft(
-        [
-          x - r * 0.3,
-          neck - 3,
-          x - w * 0.85,
-          neck + r * 0.15,
-          x - w,
-          90,
-          x + w,
-          90,
-          x + w * 0.85,
-          neck + r * 0.15,
-          x + r * 0.3,
-          neck - 3,
-          x,
-          neck + r * 0.35,
-        ],
-        'gown',
-        2.2,
-        0.6,
-      ),
+      gown(c, neck, w, 90),
       ...childHead(c, age),
       p.flat([1.2, 119, 1.2, 88, 118.8, 88, 118.8, 119], 'blanket', 2.4),
       p.flat([14, 76, 106, 76, 115, 110, 5, 110], 'plate', 2.6),

@@ -4,6 +4,7 @@ import { ideaMarkup, momentMarkup, playThingMarkup } from './markup.ts';
 import { MOMENT_PICTURE_IDS } from './moments.ts';
 import { PLAY_THINGS } from './compose.ts';
 
+/** A small picture of play as SVG text; an empty text for what has no picture. */
 export function pictureOf(
   what: { idea: string } | { thing: string } | { moment: string },
   label: string,

@@ -21,6 +21,7 @@ export function handsInLap(): Shape[] {
   ];
 }
 
+/** A small lamp that lights one place, for a look at night. */
 export function smallLamp(): Shape[] {
   const p = pen();
   const light = points([26, 54, 94, 54, 112, 98, 8, 98]);

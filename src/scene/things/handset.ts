@@ -143,6 +143,7 @@ function held(where: Partial<Placement>, pressed: boolean): Shape[] {
   ];
 }
 
+/** The ward's handset by itself, in nobody's hand. */
 export const callButton = (): Shape[] => held({ x: 58, y: 60, scale: 1, turned: 0 }, false);
 
 function frame(weight: number): Shape {

@@ -12,6 +12,7 @@ const TOES = [
   [112, 53, 6.6],
 ] as const;
 
+/** The app's own picture. */
 export function icon(): Shape[] {
   const p = pen();
   const hem = [

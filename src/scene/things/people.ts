@@ -33,7 +33,7 @@ export function standingNurse(neck: Point, scale: number): Shape[] {
 }
 
 /** Head and shoulders from the front. */
-export function bust(cloth: string, look: Partial<HeadLook>, angle = 0): Shape[] {
+function bust(cloth: string, look: Partial<HeadLook>, angle = 0): Shape[] {
   const p = pen();
   return [
     p.soft([50, 62, 50, 78, 60, 84, 70, 78, 70, 62], 'hand', BOLD, 0.7),
@@ -47,6 +47,7 @@ export function bust(cloth: string, look: Partial<HeadLook>, angle = 0): Shape[]
   ];
 }
 
+/** A grown-up, for the door of the grown-ups. */
 export function whoGrownUp(): Shape[] {
   const p = pen();
   return [
@@ -70,6 +71,7 @@ export function whoGrownUp(): Shape[] {
   ];
 }
 
+/** A child, for the door of the child. */
 export function whoChild(): Shape[] {
   const p = pen();
   return [
@@ -88,6 +90,7 @@ export function whoChild(): Shape[] {
   ];
 }
 
+/** Somebody of the ward, for the door of the staff. */
 export function whoStaff(): Shape[] {
   const p = pen();
   return [

@@ -8,6 +8,7 @@ export type Toe = readonly [number, number, number];
 /** One toe standing on y = 1, its tip at 0; round at the pad, narrower below it. */
 const TOE = [-0.84, 1, -0.86, 0.52, -1, 0.3, -0.72, 0.07, 0, 0, 0.72, 0.07, 1, 0.3, 0.86, 0.52, 0.84, 1];
 
+/** Toes in a row. */
 export function toeRow(
   p: ReturnType<typeof pen>,
   toes: readonly Toe[],

@@ -337,4 +337,5 @@ export function bedFromSide(look: BedLook = {}) {
   };
 }
 
+/** A bed with whoever lies in it, from back to front. */
 export const whole = (b: ReturnType<typeof bedFromSide>): TopicShape[] => [...b.bed, ...b.body, ...b.front];

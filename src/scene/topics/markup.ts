@@ -1,19 +1,12 @@
-/** A topic's picture as SVG text: token names and numbers; the label is the one text. */
-import { escape } from '../escape.ts';
-import type { TopicShape } from './page.ts';
-import { TOPIC_VIEW } from './page.ts';
+/** A topic's picture as SVG text. */
+import { pathMarkup, plainMarkup } from '../plain-markup.ts';
+import { TOPIC_VIEW, type TopicShape } from './page.ts';
 
-const tenth = (n: number) => String(Math.round(n * 10) / 10);
-
-/** The line of the whole picture; a path says only what differs from it. */
+/** The line of the whole picture. */
 const USUAL = 2.6;
 
-function path({ d, fill, line, weight = USUAL, dash, reach }: TopicShape): string {
-  if (reach) return `<path d="${d}" class="spot-reach" stroke="none"/>`;
-  const classes = [fill && `f-${fill}`, line && line !== 'ink' && `l-${line}`].filter(Boolean).join(' ');
-  const own = tenth(weight) === tenth(USUAL) ? '' : ` stroke-width="${tenth(weight)}"`;
-  return `<path d="${d}"${classes ? ` class="${classes}"` : ''}${line ? own : ' stroke="none"'}${dash ? ` stroke-dasharray="${dash}"` : ''}/>`;
-}
+const path = (shape: TopicShape): string =>
+  shape.reach ? `<path d="${shape.d}" class="spot-reach" stroke="none"/>` : pathMarkup(shape, USUAL);
 
 /** Where parts answer a touch, those of one part that follow one another stand in one group. */
 export function writeTopic(shapes: readonly TopicShape[], label: string): string {
@@ -27,6 +20,5 @@ export function writeTopic(shapes: readonly TopicShape[], label: string): string
     }
     text += path(shape);
   }
-  const name = label ? `role="img" aria-label="${escape(label)}"` : 'aria-hidden="true"';
-  return `<svg class="scene" viewBox="0 0 ${TOPIC_VIEW.width} ${TOPIC_VIEW.height}" ${name} data-topic-picture><g class="f-none l-ink" stroke-width="${USUAL}">${text}${open ? '</g>' : ''}</g></svg>`;
+  return plainMarkup('data-topic-picture', TOPIC_VIEW, USUAL, text + (open ? '</g>' : ''), label);
 }

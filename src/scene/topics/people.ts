@@ -32,6 +32,7 @@ const AGE: Record<Who, DrawnAge> = {
 
 /** Staff have a tone of their own, a family has the child's. */
 const skinFor = (who: Who) => (who === 'staff' || who === 'doctor' ? 'hand' : 'skin');
+/** Cloth and skin of somebody: the child's own tone for the family, one tone for staff. */
 export const coloursOf = (who: Who) => ({ cloth: CLOTH[who], skin: skinFor(who) });
 
 export type HeadLook = Omit<ChildLook, 'left' | 'right'>;

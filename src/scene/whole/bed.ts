@@ -99,6 +99,7 @@ function ghost(spec: SceneSpec, g: WholeGeometry): Shape[] {
   ];
 }
 
+/** What of the bed lies behind the child: floor, frame, columns, mattress and sheet. */
 export function drawBedBehind(spec: SceneSpec, g: WholeGeometry): Shape[] {
   const fold = [g.hinge - 34, g.hinge - 14, g.hinge, g.hinge + 14];
   const along = spec.headRaise > 0.01 ? [BED.head, ...fold, BED.foot] : [BED.head, BED.foot];
@@ -190,6 +191,7 @@ function pillow(g: WholeGeometry): Shape[] {
   ];
 }
 
+/** What of the bed stands before the child. */
 export function drawBedFront(g: WholeGeometry): Shape[] {
   return [post(g, 4, 10, 34), post(g, 402, 11, 24)];
 }

@@ -10,10 +10,12 @@ export function trunk(g: WholeGeometry) {
   return alongLimb(g.neck, g.hip);
 }
 
+/** The middle of the head, a neck's length from the body. */
 export function headCenter(g: WholeGeometry): Point {
   return plus(g.neck, scale(unit(g.hip, g.neck), g.build.head * 0.98));
 }
 
+/** Head and neck of the child, with the face of the scene. */
 export function drawHeadAndNeck(spec: SceneSpec, g: WholeGeometry): Shape[] {
   const center = headCenter(g);
   const way = unit(g.hip, g.neck);
@@ -27,6 +29,7 @@ export function drawHeadAndNeck(spec: SceneSpec, g: WholeGeometry): Shape[] {
   ];
 }
 
+/** The child's body in its gown. */
 export function drawTrunk(spec: SceneSpec, g: WholeGeometry): Shape[] {
   const p = trunk(g);
   const wide = 0.78 + 0.22 * g.build.girth;
@@ -60,6 +63,7 @@ export function drawTrunk(spec: SceneSpec, g: WholeGeometry): Shape[] {
   ];
 }
 
+/** The blanket over the child's body. */
 export function drawBlanket(g: WholeGeometry): Shape[] {
   const p = trunk(g);
   const down = at(0, 26);
@@ -109,6 +113,7 @@ interface Arm {
   hand: Point;
 }
 
+/** An arm, from shoulder to hand. */
 export function drawArm(g: WholeGeometry, arm: Arm): Shape[] {
   const k = 0.7 + 0.3 * g.build.girth;
   const spine = soften(arm.shoulder, arm.elbow, arm.hand);
@@ -153,6 +158,7 @@ export function drawArm(g: WholeGeometry, arm: Arm): Shape[] {
   ];
 }
 
+/** The arm that lies on our side of the child. */
 export function drawNearArm(g: WholeGeometry): Shape[] {
   const p = trunk(g);
   const out = g.climbing;

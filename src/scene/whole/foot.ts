@@ -38,7 +38,7 @@ const TOES = [
 /** One step across the foot, away from us, from toe to toe. */
 const ACROSS = at(2.1, -3.5);
 
-export function footFrame(from: Point, ankle: Point, look: FootLook) {
+function footFrame(from: Point, ankle: Point, look: FootLook) {
   const leg = unit(from, ankle);
   const up = leftOf(leg);
   const rolled = Math.cos((look.roll * Math.PI) / 180);
@@ -49,6 +49,7 @@ export function footFrame(from: Point, ankle: Point, look: FootLook) {
   };
 }
 
+/** The foot at the end of a leg, with its toes. */
 export function drawFoot(from: Point, ankle: Point, look: FootLook): Shape[] {
   const place = footFrame(from, ankle, look);
   const [near, far] = [0, 4];

@@ -70,6 +70,7 @@ function tangent(from: Point, center: Point, radius: number): Point {
   return at(center.x + radius * Math.cos(angle), center.y + radius * Math.sin(angle));
 }
 
+/** Where bed, child, leg, plate, wheel and bag lie in the whole picture. */
 export function layoutWhole(spec: SceneSpec, view: { width: number; height: number }) {
   const build = BUILDS[spec.age];
   const slide = SLIDE * spec.slide;

@@ -39,6 +39,7 @@ export const BAND = { top: KNEE + 0.09, foot: 0.93 } as const;
 /** How far an edge may slip from its line. */
 const SLIP = 0.1;
 
+/** Lines of the pulled leg, by which everything on it is placed. */
 export function legFrame(spec: SceneSpec, g: WholeGeometry) {
   const girth = g.build.girth;
   const line = alongLimb(g.hipNear, g.ankle);
@@ -198,6 +199,7 @@ function strap(g: WholeGeometry, near: boolean): Shape[] {
   return [{ d: straight(strip, true), fill: 'band', line: 'ink', weight: 1.8 }];
 }
 
+/** The pulled leg with its bandage. */
 export function drawPulledLeg(spec: SceneSpec, g: WholeGeometry): Shape[] {
   const skin = stretch(spec, g, -0.1, 1, 0, spec.thigh === 'usual' && spec.bandTight === 0 ? 8 : 14);
   const shapes: Shape[] = [
@@ -241,6 +243,7 @@ function thighChange(spec: SceneSpec, g: WholeGeometry): Shape[] {
   return [{ d: hatch(field, 5.5, 55), line: 'ink', weight: 1.3 }];
 }
 
+/** The free leg. */
 export function drawOtherLeg(spec: SceneSpec, g: WholeGeometry): Shape[] {
   const k = g.build.girth;
   const spine = soften(g.otherHip, g.knee, g.otherAnkle);

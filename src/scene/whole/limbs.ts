@@ -1,8 +1,10 @@
 /** Rounded bodies around a line: arms, legs, trunk. */
 import { at, between, plus, type Point } from '../shapes.ts';
 
+/** A point as many times as far from 0. */
 export const scale = (p: Point, by: number): Point => at(p.x * by, p.y * by);
 
+/** The direction from one point to another, one unit long. */
 export function unit(from: Point, to: Point): Point {
   const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
   return at((to.x - from.x) / length, (to.y - from.y) / length);
@@ -37,6 +39,7 @@ export function bow(from: Point, over: Point, to: Point): string {
   return `M${xy(from)}Q${xy(over)} ${xy(to)}`;
 }
 
+/** A number to its nearest tenth. */
 export const tenth = (value: number): number => Math.round(value * 10) / 10;
 
 /** Extra points between joints, so that a bent limb bends softly. */

@@ -54,6 +54,7 @@ function arcs(middle: Point, outward: Point, half: number, count: number, gap = 
   }).join('');
 }
 
+/** What is marked on the whole picture; nothing where nothing is. */
 export function drawMark(spec: SceneSpec, g: WholeGeometry): Shape[] {
   const leg = legFrame(spec, g);
   const p = trunk(g);

@@ -60,6 +60,7 @@ function spotsOf(spec: SceneSpec, g: WholeGeometry): Record<string, { x: number;
   );
 }
 
+/** The whole picture as shapes from back to front. */
 export function drawWhole(spec: SceneSpec, g: WholeGeometry, view: View): Picture {
   // a child who left the bed is drawn twice: the second half lies over the foot end of the first
   const climbing = g.climbing > 0.5;

@@ -10,6 +10,7 @@ const CORD = 2.2;
 const onPlate = (g: WholeGeometry, a: number, b: number): Point =>
   plus(g.plate.center, turn(at(b, -a), at(0, 0), g.plate.angle));
 
+/** The foot plate from the side. */
 export function drawPlate(g: WholeGeometry): Shape[] {
   const size = g.build.foot;
   const [high, low] = [22 * size, -17 * size];
@@ -79,6 +80,7 @@ function hanging(g: WholeGeometry, from: Point): Shape {
   );
 }
 
+/** The cord from the plate over the wheel to the bag. */
 export function drawCord(spec: SceneSpec, g: WholeGeometry): Shape[] {
   const { tie } = g.plate;
   const loop: Shape = { d: oval(plus(tie, at(1, 0)), 3, 3), fill: 'cord', line: 'ink', weight: 1 };
@@ -203,6 +205,7 @@ export function glow(center: Point, count: number): Shape[] {
   return [{ d: rays.join(''), line: 'mark', weight: 2.6 }];
 }
 
+/** The bag at the cord's end, and what it touches. */
 export function drawBag(spec: SceneSpec, g: WholeGeometry): Shape[] {
   const top = g.bag;
   const hang = spec.loadSwing === 1 ? 9 : spec.loadTouch === 'bed-end' ? 3 : 0;

@@ -11,10 +11,6 @@ import { degrees, type Degrees } from '#domain/units.ts';
  */
 export const slopeForLoad = (share: number): Degrees => degrees((Math.asin(share) * 180) / Math.PI);
 
-/** How much higher the foot end of a tilted bed stands than its head end, in the unit of its length. */
-export const riseOfBed = (length: number, slope: Degrees): number =>
-  length * Math.sin((slope * Math.PI) / 180);
-
 /** Common practice: the hanging weight is about a tenth of the body weight (content/trade-facts.ts). */
 const USUAL_SHARE = 0.1;
 /** The bed is drawn steeper than it stands, so that the tilt is seen in a small picture. */

@@ -3,14 +3,7 @@ import { SIGN_PICTURES, type SignPicture } from '#content/sign-pictures.ts';
 import { SIGN_IDS } from '#domain/signs/ids.ts';
 import { drawScene, VIEW } from '#scene/paths.ts';
 import { pointsOf } from '#scene/shapes.ts';
-import {
-  changedParameters,
-  DRAWN_AGES,
-  NEUTRAL,
-  SKIN_TONES,
-  type ChildLook,
-  type SceneSpec,
-} from '#scene/spec.ts';
+import { DRAWN_AGES, NEUTRAL, SKIN_TONES, type ChildLook, type SceneSpec } from '#scene/spec.ts';
 import { signSpecs } from '#ui/sign-specs.ts';
 
 const PICTURES: Readonly<Record<string, SignPicture>> = SIGN_PICTURES;
@@ -27,6 +20,9 @@ const specsOf = (sign: string, child: Partial<ChildLook> = {}) => {
   if (!specs) throw new Error(`content/sign-pictures › ${sign}: two pictures, saw none`);
   return specs;
 };
+/** In which values two pictures differ. */
+const changedParameters = (a: SceneSpec, b: SceneSpec) =>
+  (Object.keys(NEUTRAL) as (keyof SceneSpec)[]).filter((key) => a[key] !== b[key]);
 const drawn = (spec: SceneSpec) => drawScene(spec).shapes.map((shape) => JSON.stringify(shape));
 
 describe.each(SIGN_IDS)('%s', (sign) => {
