@@ -10,6 +10,8 @@ export interface PlanQuestion {
 export interface PlanAnswer {
   number: number;
   result: Plan | Impossible;
+  /** A good plan, while the best is still looked for. */
+  early?: true;
 }
 
 /** The worker's own side of the channel; the page's types know only its own. */
@@ -17,5 +19,7 @@ const channel = self as unknown as {
   onmessage: ((event: MessageEvent<PlanQuestion>) => void) | null;
   postMessage(answer: PlanAnswer): void;
 };
-channel.onmessage = ({ data: { number, problem, stay } }) =>
-  channel.postMessage({ number, result: planWith(problem, stay) });
+channel.onmessage = ({ data: { number, problem, stay } }) => {
+  const early = (result: Plan | Impossible) => channel.postMessage({ number, result, early: true });
+  channel.postMessage({ number, result: planWith(problem, stay, undefined, early) });
+};

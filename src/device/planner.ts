@@ -2,7 +2,15 @@
 import type { DayProblem, Impossible, Placement, Plan } from '#domain/play/types.ts';
 import type { PlanAnswer, PlanQuestion } from './plan-worker.ts';
 
-export type Planner = (problem: DayProblem, stay: readonly Placement[]) => Promise<Plan | Impossible>;
+/** `early` is given a good plan where the best takes longer than a blink. */
+export type Planner = (
+  problem: DayProblem,
+  stay: readonly Placement[],
+  early?: (plan: Plan | Impossible) => void,
+) => Promise<Plan | Impossible>;
+
+/** Within so many milliseconds the best plan is simply there: nobody has to see one change into the other. */
+const BLINK = 100;
 
 /** A planner for as long as the page stands; only the last question is answered, earlier ones never are. */
 export function browserPlanner(): Planner {
@@ -11,7 +19,7 @@ export function browserPlanner(): Planner {
   const inPage: Planner = async (problem, stay) =>
     (await import('#domain/play/plan.ts')).planWith(problem, stay);
 
-  return (problem, stay) => {
+  return (problem, stay, early) => {
     number += 1;
     const own = number;
     // a proxy of the page's state cannot cross over
@@ -22,9 +30,16 @@ export function browserPlanner(): Planner {
       return inPage(problem, stay);
     }
     const asked = worker;
+    const since = performance.now();
     return new Promise((resolve) => {
+      let waiting: ReturnType<typeof setTimeout> | undefined;
       const listen = ({ data }: MessageEvent<PlanAnswer>) => {
         if (data.number !== own) return;
+        clearTimeout(waiting);
+        if (data.early) {
+          waiting = setTimeout(() => early?.(data.result), BLINK - (performance.now() - since));
+          return;
+        }
         asked.removeEventListener('message', listen);
         resolve(data.result);
       };

@@ -134,30 +134,41 @@ export function problemNow(): DayProblem | undefined {
   return bed && problemOf(bed, IDEAS).problem;
 }
 
-/** `old` is the plan that the family knows; without one nothing has changed. */
+/**
+ * `old` is the plan that the family knows; without one nothing has changed, and a good plan stands there, as `stands` is
+ * told, while the best is still looked for.
+ */
 async function ask(
   shape: BedShape,
   problem: DayProblem,
   stay: readonly Placement[],
   from: DayMinute,
   old: readonly Placement[] | undefined,
+  stands?: () => void,
 ) {
   planner ??= browserPlanner();
   question += 1;
   const own = question;
   planning = true;
-  const found = await planner(problem, stay);
+  const show = (found: Plan | Impossible) => {
+    const now = openBed();
+    if (own !== question || now?.shape !== shape) return;
+    const plan = settled(problem, stay, found);
+    put({ ...now, plan });
+    result = { shape, found };
+    changes = old && changesBetween(old, plan, from);
+    stands?.();
+  };
+  const found = await planner(problem, stay, old ? undefined : show);
   if (own !== question) return;
   planning = false;
-  const now = openBed();
-  if (now?.shape !== shape) return;
-  const plan = settled(problem, stay, found);
-  put({ ...now, plan });
-  result = { shape, found };
-  changes = old && changesBetween(old, plan, from);
+  show(found);
 }
 
-/** Plans the day of the open bed from now on; late in the evening, when nothing of it is left, the whole of it. */
+/**
+ * Plans the day of the open bed from now on; late in the evening, when nothing of it is left, the whole of it. It is done
+ * when a plan stands there, which a better one may still follow.
+ */
 export async function planDayNow(): Promise<void> {
   const bed = openBed();
   if (!bed) return;
@@ -165,7 +176,10 @@ export async function planDayNow(): Promise<void> {
   faults = asked.faults;
   const { minute } = wardNow();
   const notBefore = minute < bed.sketch.lightsOut ? minute : 0;
-  await ask(bed.shape, { ...asked.problem, notBefore }, [], 0, undefined);
+  const problem = { ...asked.problem, notBefore };
+  await new Promise<void>((stands) => {
+    void ask(bed.shape, problem, [], 0, undefined, stands).then(stands);
+  });
 }
 
 /**

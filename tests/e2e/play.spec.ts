@@ -21,8 +21,46 @@ async function planned(page: Page) {
   await ticked(page);
   await page.locator('[data-action="plan"]').tap();
   await page.waitForURL('**/things-to-do/plan/');
-  await expect(strip(page).first()).toBeVisible();
+  // nothing better is looked for any more
+  await expect(page.locator('[data-bound]')).toBeVisible();
 }
+
+test('a good plan stands while the best is looked for; what is changed meanwhile is not undone', async ({
+  page,
+}) => {
+  // the best plan is held back until the page says so
+  await page.addInitScript(() => {
+    const add = Worker.prototype.addEventListener;
+    const held: (() => void)[] = [];
+    Object.assign(window, { letBestCome: () => held.splice(0).forEach((come) => come()) });
+    Worker.prototype.addEventListener = function (
+      this: Worker,
+      type: string,
+      listen: (event: Event) => void,
+    ) {
+      const late = (event: Event) => {
+        if ((event as MessageEvent<{ early?: true }>).data.early) listen(event);
+        else held.push(() => listen(event));
+      };
+      add.call(this, type, type === 'message' ? late : listen);
+    };
+  });
+  const bestComes = () => page.evaluate(() => (window as unknown as { letBestCome(): void }).letBestCome());
+  await ticked(page);
+  await page.locator('[data-action="plan"]').tap();
+  await page.waitForURL('**/things-to-do/plan/');
+  await expect(strip(page).first()).toBeVisible();
+  await expect(page.getByText(english['play:planning.busy']!)).toBeVisible();
+  await expect(page.locator('[data-bound]')).toHaveCount(0);
+
+  const idea = strip(page).first();
+  const id = (await idea.getAttribute('data-idea'))!;
+  await idea.locator('[data-edit]').tap();
+  await idea.locator('[data-action="ban"]').tap();
+  await expect.poll(async () => (await bestComes(), page.locator('[data-bound]').count())).toBe(1);
+  await expect(page.locator(`[data-strip] [data-idea="${id}"]`)).toHaveCount(0);
+  await expect(page.getByText(english['play:planning.busy']!)).toHaveCount(0);
+});
 
 test('scene 12: a hard moment is ticked, the day is planned, and the moment has its idea', async ({
   page,

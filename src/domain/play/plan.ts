@@ -1,10 +1,10 @@
 /** A day of play for one bed: the best plan there is, proven, or a good one and by how much a better could beat it. */
 import { GRID, needsGrownUp } from './feasible.ts';
 import { relaxationsFor } from './impossible.ts';
-import { modelOf } from './model.ts';
+import { modelOf, type Model } from './model.ts';
 import { scoreOf } from './objective.ts';
 import type { Step } from './search.ts';
-import { EFFORT, solve, type Effort } from './solve.ts';
+import { EFFORT, solve, type Effort, type Outcome } from './solve.ts';
 import type { DayProblem, FreeTime, Impossible, Placement, Plan, PlayWindow } from './types.ts';
 import { vetted } from './vet.ts';
 
@@ -53,15 +53,27 @@ export function freeTimeOf(windows: readonly PlayWindow[], placements: readonly 
 export const planDay = (problem: DayProblem, effort: Effort = EFFORT): Plan | Impossible =>
   planWith(problem, [], effort);
 
-/** The same, with a wish that as many of `stay` as possible remain in their windows. */
+/**
+ * The same, with a wish that as many of `stay` as possible remain in their windows; `first` is told a good plan early,
+ * where the best takes longer.
+ */
 export function planWith(
   problem: DayProblem,
   stay: readonly Placement[],
   effort: Effort = EFFORT,
+  first?: (plan: Plan | Impossible) => void,
 ): Plan | Impossible {
-  const { problem: usable, faults, refused } = vetted(problem);
-  const model = modelOf(usable, stay);
-  const found = solve(model, effort);
+  const vet = vetted(problem);
+  const model = modelOf(vet.problem, stay);
+  const told = first && ((found: Outcome) => first(planOf(vet, model, found)));
+  return planOf(vet, model, solve(model, effort, told));
+}
+
+function planOf(
+  { problem: usable, faults, refused }: ReturnType<typeof vetted>,
+  model: Model,
+  found: Outcome,
+): Plan | Impossible {
   const placements = placementsOf(
     usable,
     model.ideas.map(({ id }) => id),

@@ -20,6 +20,8 @@ export interface Effort {
 }
 export const EFFORT: Effort = { steps: 400, tries: 30, nodes: 120_000 };
 
+/** The look after which a plan is good enough to be shown while a better one is looked for. */
+const EARLY = 3;
 /** Steps between two looks for a plan, and how far below the best bound the prices aim, in points. */
 const EVERY = 25;
 const AIM = 6;
@@ -47,9 +49,9 @@ export interface Outcome {
 
 /**
  * The best steps found for a day, with a bound that no plan exceeds; of equals the ones that move least, then those that
- * were found first.
+ * were found first. `first` is told a good plan early.
  */
-export function solve(model: Model, effort: Effort): Outcome {
+export function solve(model: Model, effort: Effort, first?: (found: Outcome) => void): Outcome {
   const board = boardOf(model);
   let best: Draft = { steps: [], score: NEVER };
   let nodes = 0;
@@ -68,6 +70,11 @@ export function solve(model: Model, effort: Effort): Outcome {
     take({ ...near, whole: false });
     return near;
   };
+  const outcome = (bound: number): Outcome => ({
+    steps: fewestThings(model, best.steps),
+    bound: Math.max(bound, points()),
+    nodes,
+  });
   let shared = best;
   let enough = NEVER;
   let looks = 0;
@@ -78,6 +85,7 @@ export function solve(model: Model, effort: Effort): Outcome {
       // prices say little before they have moved
       if (looks++) {
         take(search(board, grainsOf(points() + 1), width()));
+        if (looks === EARLY && best.steps.length) first?.(outcome(pointsOf(bound)));
         const { steps, score, nodes: spent } = shareDay(board, enough);
         nodes += spent;
         if (steps) {
@@ -110,7 +118,7 @@ export function solve(model: Model, effort: Effort): Outcome {
   };
   while (bound > points()) {
     let known: boolean | undefined;
-    for (const order of ORDERS) known ??= settle(bound, ...order);
+    for (const [cases, most] of ORDERS) known ??= settle(bound, cases, most);
     if (known === undefined) break;
     if (!known) bound--;
   }
@@ -126,7 +134,7 @@ export function solve(model: Model, effort: Effort): Outcome {
     narrow(board, best.score + 1);
     more = take(search(board, best.score + 1, width())).steps !== undefined;
   }
-  return { steps: fewestThings(model, best.steps), bound: Math.max(bound, points()), nodes };
+  return outcome(bound);
 }
 
 /** The same steps, of several equals with those that need the fewest things; of these the smallest, in order of time. */
