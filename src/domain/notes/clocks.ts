@@ -30,15 +30,15 @@ export const isUndated = (entry: Entry): boolean => entry.t === 0;
  * Units: whole universal minutes.
  */
 export function correctedNotes(entries: readonly CorrectedEntry[]): CorrectedEntry[] {
-  const written = entries.map(asWritten);
+  const written = entries.map(asWritten).sort(byTime);
   const struck = struckIds(written);
   const byDevice = new Map<string, Map<number, number>>();
-  for (const entry of written.filter((e) => e.kind === 'clock').sort(byTime)) {
+  for (const entry of written) {
     if (entry.kind !== 'clock' || struck.has(entry.id)) continue;
     const ranges = byDevice.get(entry.device) ?? new Map<number, number>();
     byDevice.set(entry.device, ranges.set(entry.upTo, entry.minutes));
   }
-  if (byDevice.size === 0) return written.sort(byTime);
+  if (byDevice.size === 0) return written;
 
   const ends = new Map([...byDevice].map(([device, ranges]) => [device, [...ranges.keys()].sort(ascending)]));
   return written

@@ -117,8 +117,7 @@ export function parseEntry(value: unknown): Entry {
       if (!isRecord(row.answers)) break;
       const answers: Record<string, Answer> = Object.create(null);
       for (const [sign, answer] of Object.entries(row.answers))
-        answers[sign] =
-          typeof answer === 'string' && ANSWERS.includes(answer) ? (answer as Answer) : 'not-sure';
+        answers[sign] = ANSWERS.includes(answer as string) ? (answer as Answer) : 'not-sure';
       return { ...common, kind: 'look', answers: { ...answers } };
     }
     case 'sore': {

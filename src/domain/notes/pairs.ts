@@ -167,9 +167,8 @@ function contentOf(entry: Entry): string {
     Object.entries(entry)
       .filter(([field]) => !NOT_CONTENT.has(field))
       .map(([field, value]) => [field, inOrder(value)])
-      .sort(([a], [b]) => (String(a) < String(b) ? -1 : 1)),
+      .sort(),
   );
 }
 
-const inOrder = (value: unknown): unknown =>
-  value instanceof Object ? Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)) : value;
+const inOrder = (value: unknown): unknown => (value instanceof Object ? Object.entries(value).sort() : value);

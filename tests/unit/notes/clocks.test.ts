@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { correctedNotes, jumpsOf, writtenAs } from '#domain/notes/clocks.ts';
-import { byTime, parseEntry, type Entry } from '#domain/notes/entries.ts';
+import { byTime, LAST_MINUTE, parseEntry, type Entry } from '#domain/notes/entries.ts';
 import { summarise } from '#domain/notes/summarise.ts';
 import { minutes } from '#domain/units.ts';
 import { anyEntry } from '../../helpers/notes.ts';
@@ -48,6 +48,21 @@ describe('a phone whose clock was wrong', () => {
       'aaaaaa-3': moment(75),
       'aaaaaa-4': moment(90),
     });
+  });
+
+  test('two ranges are found by where they end, not by when they were written', () => {
+    const notes = [...four, wrong('aaaaaa', 3, -5, 'bbbbbb-8', 900), wrong('aaaaaa', 1, 7, 'bbbbbb-9', 950)];
+    expect(timesOf(correctedNotes(notes))).toMatchObject({
+      'aaaaaa-1': moment(67),
+      'aaaaaa-2': moment(65),
+      'aaaaaa-4': moment(90),
+    });
+  });
+
+  test('is put right up to the last minute a calendar has, and not beyond it', () => {
+    const shift = LAST_MINUTE - moment(60);
+    const corrected = timesOf(correctedNotes([...four, wrong('aaaaaa', 2, shift, 'bbbbbb-9')]));
+    expect([corrected['aaaaaa-1'], corrected['aaaaaa-2']]).toEqual([LAST_MINUTE, moment(70)]);
   });
 
   test('of two for the same range the later one counts, in whichever order they arrive', () => {
@@ -140,6 +155,34 @@ describe('a clock that jumps', () => {
       { before: 'aaaaaa-1', after: 'aaaaaa-3', minutes: 6 },
     ]);
     expect(jumpsOf(line(5000, 60, 70, 80))).toHaveLength(1);
+  });
+
+  test('of notes written in one minute the last stands before the jump; five minutes back are none', () => {
+    expect(jumpsOf(line(80, 80, 74))).toMatchObject([{ before: 'aaaaaa-2', after: 'aaaaaa-3' }]);
+    // five back, and five more: together they are ten
+    expect(jumpsOf(line(100, 95, 90))).toMatchObject([
+      { before: 'aaaaaa-1', after: 'aaaaaa-3', minutes: 10 },
+    ]);
+  });
+
+  test('of several phones is told phone by phone, in one order on every phone', () => {
+    const jumped = (device: string) => {
+      const write = phone(device);
+      return [write(60, { kind: 'bell' }), write(40, { kind: 'bell' })];
+    };
+    const phones = ['cccccc', 'aaaaaa', 'dddddd', 'bbbbbb'];
+    const devices = jumpsOf(phones.flatMap(jumped)).map(({ device }) => device);
+    expect(devices).toEqual(['aaaaaa', 'bbbbbb', 'cccccc', 'dddddd']);
+  });
+
+  test('a note that cannot be read says nothing about the clock', () => {
+    const strange = parseEntry({ id: 'aaaaaa-3', t: moment(40), off: 0, kind: 'a-later-kind' });
+    expect(jumpsOf([...line(60, 80), strange])).toEqual([]);
+  });
+
+  test('an id of several lines names no phone', () => {
+    expect(writtenAs('a\naaaaaa-1')).toBeUndefined();
+    expect(writtenAs('aaaaaa-1')).toEqual({ device: 'aaaaaa', count: 1 });
   });
 
   test('forward is only time that passed', () => {

@@ -93,6 +93,28 @@ describe('marks, soreness, play, questions', () => {
       expect(read({ kind: 'question', own: bad }).kind).toBe('unknown');
   });
 
+  test('own words say in which language they were written; what is no language tag is left out, the words stay', () => {
+    const row = { kind: 'question', own: 'Wann darf ich aufstehen?' };
+    for (const tag of ['de', 'fil', 'pt-BR', 'zh-Hant', 'zh-Hant-TW', 'es-419'])
+      expect(read({ ...row, in: tag })).toStrictEqual({ ...COMMON, ...row, in: tag });
+    for (const tag of [
+      '',
+      'd',
+      'deut',
+      'DE',
+      '1de',
+      'de-',
+      'de-A',
+      'de-Latn-DE-x9',
+      'de_DE',
+      'de\n',
+      7,
+      ['de'],
+      null,
+    ])
+      expect(read({ ...row, in: tag })).toStrictEqual({ ...COMMON, ...row });
+  });
+
   test('who wrote it is one of the roles; any other word is left out, and the note stays', () => {
     for (const by of WRITERS) expect(read({ kind: 'bell', by })).toEqual({ ...COMMON, kind: 'bell', by });
     expect(read({ kind: 'bell', by: 'somebody' })).toEqual({ ...COMMON, kind: 'bell' });

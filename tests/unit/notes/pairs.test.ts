@@ -98,6 +98,31 @@ describe('both of you?', () => {
     expect(pairsOf([one as Entry, other])).toHaveLength(1);
   });
 
+  test('in which order a phone keeps the fields of a note makes no difference', () => {
+    const [one, other] = [phone('a')(0, WEE), phone('b')(5, WEE)];
+    const turned = Object.fromEntries(Object.entries(other).reverse()) as unknown as Entry;
+    expect(pairsOf([one, turned])).toHaveLength(1);
+  });
+
+  test('both phones said "the same": it is one, and nobody is asked again', () => {
+    const notes = wees(['a', 0], ['b', 5]);
+    const both = [1, 2].map(() => say({ first: 'a-1', second: 'b-1' }, true));
+    expect(countOf([...notes, ...both], 'wee')).toEqual({ low: 1, high: 1 });
+    expect(pairsOf([...notes, ...both])).toEqual([]);
+    const two = [1, 2].map(() => say({ first: 'b-1', second: 'a-1' }, false));
+    expect(countOf([...notes, ...two], 'wee')).toEqual({ low: 2, high: 2 });
+  });
+
+  test('of three phones any two were called the same, all round: it is one', () => {
+    const notes = wees(['a', 0], ['b', 2], ['c', 4]);
+    const round = [
+      ['a-1', 'b-1'],
+      ['b-1', 'c-1'],
+      ['c-1', 'a-1'],
+    ].map(([first, second]) => say({ first: first!, second: second! }, true));
+    expect(countOf([...notes, ...round], 'wee')).toEqual({ low: 1, high: 1 });
+  });
+
   test('a struck note is in no pair', () => {
     const notes = wees(['a', 0], ['b', 5]);
     const strike: Entry = { id: 'a-9', t: moment(7), off: minutes(0), kind: 'strike', strikes: 'b-1' };

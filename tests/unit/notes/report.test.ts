@@ -80,6 +80,21 @@ describe('what the notes say about soreness', () => {
     expect(rulesAt([...asking, a(240, ASKED)], 241)).toEqual(['R19']);
   });
 
+  test('only a look closes it: no bell, no word, no coming of a nurse, nothing else that is noted', () => {
+    const others: NewEntry[] = [
+      ...(['bell', 'told', 'nurse-came'] as const).map((kind) => ({ kind })),
+      { kind: 'drink', amount: 'sip', what: 'water' },
+      { kind: 'care', what: 'round' },
+      { kind: 'look', answers: { 'toes-cool': 'like-usual' } },
+    ];
+    for (const other of others) {
+      const a = phone('a');
+      expect(rulesAt([a(0, sore(2)), a(100, sore(5)), a(110, other)], 120)).toContain('R18');
+      const b = phone('b');
+      expect(rulesAt([b(0, ASKED), b(10, ASKED), b(20, other)], 30)).toContain('R19');
+    }
+  });
+
   test('a look while a dose may still begin to work closes nothing: R17 still falls due', () => {
     const a = phone('a');
     const notes = [a(0, sore(5)), a(10, MEDICINE), a(30, sore(5)), a(35, LOOKED)];

@@ -565,6 +565,25 @@ describe('drinks, wee, poo, sleep, play', () => {
     expect(sleep.asleepSince).toBeUndefined();
   });
 
+  test('of two sleeps of one length the earlier is the longest', () => {
+    const a = phone('aaaaaa');
+    const sleep = (what: 'fell-asleep' | 'woke'): NewEntry => ({ kind: 'sleep', what });
+    const notes = [a(0, sleep('fell-asleep')), a(90, sleep('woke'))].concat(
+      ...[200, 400].map((from) => [a(from, sleep('fell-asleep')), a(from + 90, sleep('woke'))]),
+    );
+    expect(at(notes, 600).sleep.longest).toEqual({ from: moment(0), to: moment(90), minutes: 90 });
+  });
+
+  test('ideas that were wanted as often stand by what was not wanted, then by their names', () => {
+    const a = phone('aaaaaa');
+    const play = (idea: string, again: boolean): NewEntry => ({ kind: 'play', idea, again });
+    const notes = [
+      ...['wave-hello', 'dot-grid', 'song-swap', 'echo-clap'].map((idea, n) => a(n * 30, play(idea, true))),
+      a(200, play('dot-grid', false)),
+    ];
+    expect(at(notes, 300).play.helped).toEqual(['echo-clap', 'song-swap', 'wave-hello', 'dot-grid']);
+  });
+
   test('what helped is what was wanted again, most often first', () => {
     const a = phone('aaaaaa');
     const play = (idea: string, again: boolean): NewEntry => ({ kind: 'play', idea, again });
@@ -609,6 +628,16 @@ describe('questions for the round', () => {
     const one = at([...notes, a(70, ask('may-sit-up')), a(75, ask('skin-how-is-it'))], 100).questions;
     expect(one.shown.map((q) => q.ask)).toEqual(['skin-how-is-it', 'may-sit-up', 'may-turn']);
     expect(one.more).toBe(2);
+  });
+
+  test('questions of one minute stand in one order on every phone', () => {
+    const notes = ['cccccc', 'aaaaaa', 'bbbbbb'].map((device, n) =>
+      phone(device)(10, ask(['when-x-ray', 'may-turn', 'walk-when'][n]!)),
+    );
+    for (const order of [notes, [...notes].reverse()])
+      expect(at(order, 100).questions.shown.map(({ from }) => from)).toEqual([
+        ...[['aaaaaa-1'], ['bbbbbb-1'], ['cccccc-1']],
+      ]);
   });
 
   test('the same question by both phones is one, and keeps every answer', () => {
