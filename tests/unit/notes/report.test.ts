@@ -34,6 +34,12 @@ const MEDICINE: NewEntry = { kind: 'medicine-told' };
 const ASKED: NewEntry = { kind: 'asked-for-medicine' };
 const LOOKED: NewEntry = { kind: 'nurse-looked' };
 
+test('where nothing was noted the rules are told nothing', () => {
+  const nothing = { sightings: [], soreness: [], medicineAt: [], askedEarlyAt: [] };
+  expect(reportOf([], at(0))).toStrictEqual(nothing);
+  expect(reportOf([phone('a')(0, LOOKED)], at(9))).toStrictEqual(nothing);
+});
+
 describe('what the notes say about soreness', () => {
   test('R17: as sore as before, 45 minutes after the nurse said it was given; not before', () => {
     const a = phone('a');

@@ -78,6 +78,9 @@ describe('what still waits for a nurse', () => {
     expect(openSigns(notes)).toEqual(['itchy-under', 'band-wet', 'toes-cool']);
     const unknown = note(5, { kind: 'unknown', raw: 1 });
     expect(openSigns([...notes, unknown])[0]).toBe(`unknown:${unknown.id}`);
+    expect(sightingsOf([unknown])).toEqual([
+      { sign: `unknown:${unknown.id}`, answer: 'different', at: momentOf(5) },
+    ]);
   });
 
   test('the notes handed in are left as they are', () => {
@@ -141,6 +144,13 @@ describe('telling a nurse', () => {
     expect(openCall(notes, 'bell')).toBeUndefined();
     expect(openCall([...notes, call(30, 'bell')], 'bell')?.t).toBe(momentOf(30));
     expect(openCall([...notes, call(30, 'bell')], 'told')).toBeUndefined();
+  });
+
+  test('the first call since the look counts, in whatever order the notes lie there', () => {
+    const notes = [call(12, 'bell'), nurse(20), call(30, 'bell'), call(40, 'bell')];
+    const [first, look, second, third] = notes as [Entry, Entry, Entry, Entry];
+    for (const order of [notes, [third, second, look, first], [look, third, first, second]])
+      expect(openCall(order, 'bell')).toEqual(second);
   });
 });
 

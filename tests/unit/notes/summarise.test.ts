@@ -220,7 +220,7 @@ describe('what is open', () => {
       a(70, { kind: 'nurse-came' }),
       a(71, sign('itchy-under')),
     ];
-    expect(at(notes, 80).open).toEqual([
+    expect(at(notes, 80).open).toStrictEqual([
       {
         sign: 'toes-cool',
         urgency: 'ring-now',
@@ -339,6 +339,37 @@ describe('what is open', () => {
     expect(summary.open).toMatchObject([{ sign: `unknown:${damaged.id}` }]);
     expect(rankOf(summary.assessment.urgency)).toBeGreaterThanOrEqual(2);
     expect(summary.notesSince).toBeUndefined();
+  });
+
+  test('a sign seen once without and once with a sub-answer is as urgent as the graver of the two', () => {
+    const a = phone('aaaaaa');
+    const jump: NewEntry = { kind: 'sign', sign: 'leg-jumps', answer: 'different' };
+    const woke = { ...jump, details: ['wakes-child'] } as NewEntry;
+    expect(at([a(60, jump), a(62, woke)], 63).open).toMatchObject([{ urgency: 'tell-nurse' }]);
+    const b = phone('bbbbbb');
+    expect(at([b(60, woke), b(62, jump)], 63).open).toMatchObject([{ urgency: 'tell-nurse' }]);
+  });
+
+  test('the notes begin with the first that tells something: no answer to a pair, no clock, no strike', () => {
+    const a = phone('aaaaaa');
+    const about: Entry[] = [
+      a(1, { kind: 'pair', first: 'x-1', second: 'y-1', same: true }),
+      a(2, { kind: 'clock', device: 'bbbbbb', upTo: 1, minutes: 1 }),
+      a(3, { kind: 'strike', strikes: 'cccccc-1' }),
+    ];
+    expect(at(about, 70)).not.toHaveProperty('notesSince');
+    expect(at(about, 70)).not.toHaveProperty('lastLook');
+    expect(at([...about, a(9, { kind: 'told' }), a(20, { kind: 'bell' })], 70).notesSince).toBe(moment(9));
+  });
+
+  test('ahead of this clock is what lies more than five minutes from now; a strike from there is not named', () => {
+    const a = phone('aaaaaa');
+    const notes = [
+      a(65, { kind: 'bell' }),
+      a(66, { kind: 'told' }),
+      a(90, { kind: 'strike', strikes: 'x-1' }),
+    ];
+    expect(at(notes, 60).ahead).toEqual(['aaaaaa-2']);
   });
 
   test('a note from after now is named, counts as seen, and is in no sum', () => {
