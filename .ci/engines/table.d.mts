@@ -5,7 +5,7 @@ export interface Walked {
   state: 'passed' | 'failed' | 'not there';
   reason?: string | undefined;
 }
-export function zoneAt(utcHour: number, hour?: number): string;
+export function zoneAt(utcHour: number): string;
 export function tableOf(
   journeys: readonly string[],
   columns: readonly Pick<Walked, 'engine' | 'language'>[],

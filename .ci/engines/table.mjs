@@ -4,9 +4,9 @@
 const WALK_HOUR = 7;
 
 /** A time zone in which it is about seven in the morning, as TZ names it: there, a minus stands for east. */
-export function zoneAt(utcHour, hour = WALK_HOUR) {
+export function zoneAt(utcHour) {
   // from twelve hours west to eleven east: each hour of the day is there once
-  const east = ((hour - utcHour + 36) % 24) - 12;
+  const east = ((WALK_HOUR - utcHour + 36) % 24) - 12;
   return `Etc/GMT${east > 0 ? '-' : '+'}${Math.abs(east)}`;
 }
 

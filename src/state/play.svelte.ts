@@ -201,8 +201,9 @@ export async function changeAndPlan(
 }
 
 /** Something came up at this minute. */
-export function somethingCameUp(what: CameUp, now: DayMinute = wardNow().minute): Promise<void> {
+export function somethingCameUp(what: CameUp): Promise<void> {
   const bed = openBed();
+  const now = wardNow().minute;
   return bed ? changeAndPlan(cameUp(bed, now, what), now) : Promise.resolve();
 }
 

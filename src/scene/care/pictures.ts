@@ -47,19 +47,19 @@ export function drawCare(picture: CareScene, child: Partial<ChildLook>): Picture
 }
 
 /**
- * The picture of a step as SVG text; without a label it is decoration beside the step's own words.
+ * The picture of a step as SVG text: decoration beside the step's own words, so it has no label.
  *
  * Shape: one `svg` of class `scene`; skin is the family's tone by the style sheet.
  * @example careMarkup({ topic: 'calling' }, { side: 'left' }) // '<svg class="scene" … aria-hidden="true" …>'
  */
-export function careMarkup(picture: CarePicture, child: Partial<ChildLook>, label = ''): string {
-  if ('topic' in picture) return topicMarkup(picture.topic, label, child.side ?? NEUTRAL.side);
-  if ('thing' in picture) return thingMarkup(picture.thing, label);
-  if ('own' in picture) return twoForNappies(label);
+export function careMarkup(picture: CarePicture, child: Partial<ChildLook>): string {
+  if ('topic' in picture) return topicMarkup(picture.topic, '', child.side ?? NEUTRAL.side);
+  if ('thing' in picture) return thingMarkup(picture.thing, '');
+  if ('own' in picture) return twoForNappies();
   const { skin, toneShift, camera } = careSpec(picture, child);
   return pictureMarkup(
     drawCare(picture, child),
-    label,
+    '',
     `data-camera="${camera}" data-skin="${skin}" data-shift="${toneShift}" data-lamp="day"`,
   );
 }

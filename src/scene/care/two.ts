@@ -4,7 +4,7 @@ import { framed, ink } from '../topics/page.ts';
 import { figure, lying } from '../topics/people.ts';
 
 /** Somebody of the family and somebody of the ward at one bed, as SVG text: two for a change of nappies. */
-export function twoForNappies(label: string): string {
+export function twoForNappies(): string {
   const c = lying({ x: 200, y: 104, r: 34, bed: [106, 294], hem: 186, eyes: 'left', tilt: -4 });
   const family = figure({
     ...{ who: 'grown', x: 66, y: 92, r: 30, hem: 304, eyes: 'right', tilt: 4 },
@@ -39,6 +39,6 @@ export function twoForNappies(label: string): string {
       ...family.arms,
       ...staff.arms,
     ]),
-    label,
+    '',
   );
 }

@@ -71,14 +71,16 @@ function drawHandOver(gesture: Gesture, wrist: Point, length: number, degrees: n
 }
 
 /** Points from the upper left to a place, without touching it. */
-export function drawPointing(place: Point, length = 70): Shape[] {
+export function drawPointing(place: Point): Shape[] {
+  const length = 70;
   const degrees = 50;
   const reach = turn(at(1.34 * length, -0.17 * length), at(0, 0), degrees);
   return drawHandOver(POINTING, at(place.x - reach.x, place.y - reach.y), length, degrees);
 }
 
 /** Bent fingers that scratch to and fro in the air; the upper arm comes up from behind the leg. */
-export function drawScratching(shoulder: Point, elbow: Point, wrist: Point, length = 74): Shape[] {
+export function drawScratching(shoulder: Point, elbow: Point, wrist: Point): Shape[] {
+  const length = 74;
   const { outline, lines } = HELD_BACK;
   const place = (flat: readonly number[]) => points(flat, wrist, length).map((p) => turn(p, wrist, 24));
   const arm = strip(elbow, wrist, length * 0.42);

@@ -87,8 +87,8 @@ export const onCircle = (c: Point, r: number, degrees: number, squash = 1): Poin
 };
 
 /** Arc points about a centre; degrees clockwise from the right of the page. */
-export const arc = (c: Point, r: number, from: number, to: number, count = 6, squash = 1): Point[] =>
-  Array.from({ length: count + 1 }, (_, i) => onCircle(c, r, mix(from, to, i / count), squash));
+export const arc = (c: Point, r: number, from: number, to: number, count = 6): Point[] =>
+  Array.from({ length: count + 1 }, (_, i) => onCircle(c, r, mix(from, to, i / count)));
 
 /** Short wedges that burst from a spot: something hurts or burns here. */
 export function rays(
@@ -152,16 +152,18 @@ export function strip(a: Point, b: Point, width: number): Point[] {
   return [at(a.x + nx, a.y + ny), at(b.x + nx, b.y + ny), at(b.x - nx, b.y - ny), at(a.x - nx, a.y - ny)];
 }
 
+/** Points from one given point to the next. */
+const DENSE = 4;
 /** Points of the soft line `smooth` would draw, close together, so that it can be cropped. */
-export function dense(points: readonly Point[], closed = false, per = 4): Point[] {
+export function dense(points: readonly Point[], closed = false): Point[] {
   const count = points.length;
   const pick = (i: number) =>
     closed ? points[(i + count) % count]! : points[Math.max(0, Math.min(count - 1, i))]!;
   const out: Point[] = [];
   for (let i = 0; i < (closed ? count : count - 1); i++) {
     const [p0, p1, p2, p3] = [pick(i - 1), pick(i), pick(i + 1), pick(i + 2)];
-    for (let k = 0; k < per; k++) {
-      const t = k / per;
+    for (let k = 0; k < DENSE; k++) {
+      const t = k / DENSE;
       const blend = (a: number, b: number, c: number, d: number) =>
         0.5 * (2 * b + (c - a) * t + (2 * a - 5 * b + 4 * c - d) * t ** 2 + (3 * b - a - 3 * c + d) * t ** 3);
       out.push(at(blend(p0.x, p1.x, p2.x, p3.x), blend(p0.y, p1.y, p2.y, p3.y)));
@@ -171,25 +173,26 @@ export function dense(points: readonly Point[], closed = false, per = 4): Point[
   return out;
 }
 
-const crossing = (a: Point, b: Point, top: number) => between(a, b, (top - a.y) / (b.y - a.y));
+/** Where a line between two points meets the upper edge of the page. */
+const crossing = (a: Point, b: Point) => between(a, b, a.y / (a.y - b.y));
 
 /** The part of a field below the upper edge of the page. */
-export function cropField(points: readonly Point[], top = 0): Point[] {
+export function cropField(points: readonly Point[]): Point[] {
   return points.flatMap((p, i) => {
     const next = points[(i + 1) % points.length]!;
-    const own = p.y >= top ? [p] : [];
-    return p.y >= top !== next.y >= top ? [...own, crossing(p, next, top)] : own;
+    const own = p.y >= 0 ? [p] : [];
+    return p.y >= 0 !== next.y >= 0 ? [...own, crossing(p, next)] : own;
   });
 }
 
 /** The part of a line below the upper edge of the page. */
-export function cropLine(points: readonly Point[], top = 0): string {
+export function cropLine(points: readonly Point[]): string {
   const runs: Point[][] = [];
   let run: Point[] = [];
   points.forEach((p, i) => {
     const before = points[i - 1];
-    if (before && before.y >= top !== p.y >= top) run.push(crossing(before, p, top));
-    if (p.y >= top) run.push(p);
+    if (before && before.y >= 0 !== p.y >= 0) run.push(crossing(before, p));
+    if (p.y >= 0) run.push(p);
     else if (run.length > 0) {
       runs.push(run);
       run = [];

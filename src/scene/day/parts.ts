@@ -150,9 +150,9 @@ export function basin(x: number, y: number, scale: number): Shape[] {
 }
 
 /** Drops of water, each by its middle. */
-export const drops = (places: readonly (readonly [number, number])[], scale = 0.12): Shape[] =>
+export const drops = (places: readonly (readonly [number, number])[]): Shape[] =>
   places.map(([x, y]) =>
-    small(x, y, scale).soft([60, 6, 92, 70, 84, 100, 60, 112, 36, 100, 28, 70], 'tear', 3, 0.7),
+    small(x, y, 0.12).soft([60, 6, 92, 70, 84, 100, 60, 112, 36, 100, 28, 70], 'tear', 3, 0.7),
   );
 
 /** The pan from above: a broad lip, a hole. */
