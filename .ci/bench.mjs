@@ -18,6 +18,7 @@ const { serverFigures } = await import('./bench-server.mjs');
 const { PACKED } = await import('./precompress.mjs');
 const { noteFigures } = await import('./bench-notes.mjs');
 const { playFigures } = await import('./bench-play.mjs');
+const { slowPlayFigures } = await import('./bench-play-slow.mjs');
 const { summaryTimes } = await import('./bench-summary.mjs');
 
 const TIMES = 5;
@@ -104,6 +105,8 @@ try {
   line('the same without scripts, on the network', median(plainTaps.map((tap) => tap.page)), 'ms');
   for (const { name, value, unit, digits } of await routeFigures(root, build, browser, origin))
     line(name, value, unit, { digits });
+  for (const { name, value, unit, ...shown } of await slowPlayFigures(root, browser))
+    line(name, value, unit, shown);
 } finally {
   await browser.close();
   await server.close();

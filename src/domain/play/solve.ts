@@ -21,7 +21,7 @@ export interface Effort {
 export const EFFORT: Effort = { steps: 400, tries: 30, nodes: 120_000 };
 
 /** The look after which a plan is good enough to be shown while a better one is looked for. */
-const EARLY = 3;
+const EARLY = 2;
 /** Steps between two looks for a plan, and how far below the best bound the prices aim, in points. */
 const EVERY = 25;
 const AIM = 6;
@@ -85,9 +85,10 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
       // prices say little before they have moved
       if (looks++) {
         take(search(board, grainsOf(points() + 1), width()));
-        if (looks === EARLY && best.steps.length) first?.(outcome(pointsOf(bound)));
         const { steps, score, nodes: spent } = shareDay(board, enough);
         nodes += spent;
+        if (steps && score > best.score) best = { steps, score };
+        if (looks === EARLY && best.steps.length) first?.(outcome(pointsOf(bound)));
         if (steps) {
           enough = score + 1;
           shared = improve({ steps, score }, pointsOf(bound), LOOK);

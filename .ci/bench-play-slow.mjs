@@ -1,0 +1,87 @@
+// A day of play in Chromium four times slowed down: how soon a good plan and the proven one are there, beside plain
+// arithmetic timed in the same place, which says how much slower it really was.
+import path from 'node:path';
+import { build } from 'vite';
+import { loadBuilt } from './bench-tools.mjs';
+
+const DAYS = 100;
+const RATE = 4;
+const at = (values, share) => [...values].sort((a, b) => a - b)[Math.floor((values.length - 1) * share)];
+
+async function plannerCode(root) {
+  const result = await build({
+    root,
+    configFile: false,
+    logLevel: 'error',
+    publicDir: false,
+    build: {
+      write: false,
+      lib: {
+        ...{ entry: path.join(root, 'src/domain/play/plan.ts'), formats: ['iife'] },
+        ...{ fileName: 'planner', name: 'planner' },
+      },
+    },
+  });
+  return [result]
+    .flat()[0]
+    .output.map(({ code }) => code ?? '')
+    .join('');
+}
+
+/** Runs in the page: the same days one after the other, as the worker of the page would be asked. */
+function timeDays(days) {
+  const { planWith } = globalThis.planner;
+  return days.map((problem) => {
+    const start = performance.now();
+    let early;
+    const result = planWith(problem, [], undefined, () => (early ??= performance.now() - start));
+    const whole = performance.now() - start;
+    const { score, bound } = result.kind === 'plan' ? result : result.rest;
+    return { early: early ?? whole, whole, gap: bound - score };
+  });
+}
+
+/** Runs in the page: sums that no engine can leave out. */
+function timeSums() {
+  const start = performance.now();
+  let sum = 1;
+  for (let n = 0; n < 30_000_000; n++) sum = (sum * 48_271) % 2_147_483_647;
+  return [performance.now() - start, sum][0];
+}
+
+/** Shape: figures of one fresh page, cold and warm. CPU throttling reaches a page's own thread alone, so it is timed there. */
+export async function slowPlayFigures(root, browser) {
+  const { IDEAS, madeUpDay } = await loadBuilt(root, ['src/content/ideas.ts', 'tests/helpers/play-days.ts']);
+  const code = await plannerCode(root);
+  const days = Array.from({ length: DAYS }, (_, n) => madeUpDay(n + 1, { ideas: IDEAS }));
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  await page.addScriptTag({ content: code });
+  const plain = await page.evaluate(timeSums);
+  const devtools = await context.newCDPSession(page);
+  await devtools.send('Emulation.setCPUThrottlingRate', { rate: RATE });
+  const slowed = await page.evaluate(timeSums);
+  const [first, ...rest] = await page.evaluate(timeDays, days);
+  await context.close();
+  const row = (name, value, target) => ({
+    name: `slow Chromium, ${name}`,
+    value,
+    unit: 'ms',
+    digits: 0,
+    target,
+  });
+  const of = (key, share) =>
+    at(
+      rest.map((day) => day[key]),
+      share,
+    );
+  return [
+    { name: 'slow Chromium, plain sums took', value: slowed / plain, unit: 'times as long', digits: 1 },
+    row('the very first day, good plan', first.early),
+    row('the very first day, whole', first.whole),
+    row(`good plan, median of ${DAYS - 1} days`, of('early', 0.5)),
+    row('good plan, 99th percentile', of('early', 0.99), 100),
+    row('whole, median', of('whole', 0.5)),
+    row('whole, 99th percentile', of('whole', 0.99), 1500),
+  ];
+}
