@@ -341,6 +341,18 @@ describe('what is open', () => {
     expect(summary.notesSince).toBeUndefined();
   });
 
+  test('stands by urgency, then by how long it waits, then by its name', () => {
+    const a = phone('aaaaaa');
+    const look: NewEntry = {
+      kind: 'look',
+      answers: { 'no-poo': 'different', 'itchy-under': 'different', 'toes-swollen': 'different' },
+    };
+    const notes = [a(60, look), a(61, sign('heel-sore')), a(62, sign('band-wet')), a(70, sign('toes-cool'))];
+    const order = ['toes-cool', 'toes-swollen', 'heel-sore', 'band-wet', 'itchy-under', 'no-poo'];
+    expect(at(notes, 71).open.map((one) => one.sign)).toEqual(order);
+    expect(at([...notes].reverse(), 71).open.map((one) => one.sign)).toEqual(order);
+  });
+
   test('a sign seen once without and once with a sub-answer is as urgent as the graver of the two', () => {
     const a = phone('aaaaaa');
     const jump: NewEntry = { kind: 'sign', sign: 'leg-jumps', answer: 'different' };
@@ -426,6 +438,35 @@ describe('what came again', () => {
   test('noted by both phones within ten minutes it may have come once or twice', () => {
     const notes = [phone('aaaaaa')(60, itch), phone('bbbbbb')(65, itch)];
     expect(at(notes, 80).repeats).toMatchObject([{ low: 1, high: 2 }]);
+  });
+
+  test('a doubt in a look is a time it was there; like usual and not looked are none', () => {
+    const a = phone('aaaaaa');
+    const look: NewEntry = {
+      kind: 'look',
+      answers: { 'itchy-under': 'not-sure', 'toes-cool': 'like-usual', 'band-wet': 'not-looked' },
+    };
+    expect(at([a(60, look), a(300, look)], 400).repeats).toMatchObject([{ sign: 'itchy-under', low: 2 }]);
+    expect(at([a(60, look), a(300, look)], 400).repeats).toHaveLength(1);
+  });
+
+  test('only a nurse’s look is a look in between: no bell, no word, no coming', () => {
+    const a = phone('aaaaaa');
+    const marks = (['bell', 'told', 'nurse-came'] as const).map((kind, n) => a(100 + n, { kind }));
+    expect(at([a(60, itch), ...marks, a(200, itch)], 300).repeats).toMatchObject([
+      { nurseLookedBetween: false },
+    ]);
+  });
+
+  test('what came most often stands first, then by its name', () => {
+    const a = phone('aaaaaa');
+    const look: NewEntry = { kind: 'look', answers: { 'no-poo': 'different', 'band-wet': 'different' } };
+    const notes = [a(60, look), a(200, look), a(300, itch), a(400, itch), a(500, itch)];
+    expect(at(notes, 600).repeats.map((one) => [one.sign, one.high])).toEqual([
+      ['itchy-under', 3],
+      ['band-wet', 2],
+      ['no-poo', 2],
+    ]);
   });
 
   test('what a look found counts beside what was reported alone', () => {
