@@ -1,4 +1,4 @@
-/** The languages of the site: own name, script and reading direction. No flags: a flag is not a language. */
+/** The languages of the site: own name, in its own script, and reading direction. No flags: a flag is not a language. */
 import { dev } from '$app/environment';
 import { shown } from 'virtual:languages';
 
@@ -7,20 +7,19 @@ export interface LocaleRow {
   /** The language's own name, in its own script. */
   name: string;
   direction: 'ltr' | 'rtl';
-  script: 'Latn' | 'Arab';
 }
 
 const ROWS: readonly LocaleRow[] = [
-  { code: 'en', name: 'English', direction: 'ltr', script: 'Latn' },
-  { code: 'es', name: 'Español', direction: 'ltr', script: 'Latn' },
-  { code: 'pl', name: 'Polski', direction: 'ltr', script: 'Latn' },
-  { code: 'ar', name: 'العربية', direction: 'rtl', script: 'Arab' },
+  { code: 'en', name: 'English', direction: 'ltr' },
+  { code: 'es', name: 'Español', direction: 'ltr' },
+  { code: 'pl', name: 'Polski', direction: 'ltr' },
+  { code: 'ar', name: 'العربية', direction: 'rtl' },
 ];
 
 /** English stretched and bracketed, and English read from the right: to find fixed words and widths. */
 const PSEUDO_ROWS: readonly LocaleRow[] = [
-  { code: 'en-XA', name: '[Ēñĝļîšħ]', direction: 'ltr', script: 'Latn' },
-  { code: 'en-XB', name: '[Right to left]', direction: 'rtl', script: 'Latn' },
+  { code: 'en-XA', name: '[Ēñĝļîšħ]', direction: 'ltr' },
+  { code: 'en-XB', name: '[Right to left]', direction: 'rtl' },
 ];
 
 /** In the ward's order. */
