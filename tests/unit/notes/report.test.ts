@@ -106,6 +106,18 @@ describe('what the notes say about soreness', () => {
     const notes = [a(0, sore(5)), a(10, MEDICINE), a(30, sore(5)), a(35, LOOKED)];
     expect(rulesAt(notes, 56)).toEqual(['R17']);
     expect(rulesAt([...notes, a(60, LOOKED)], 61)).toEqual([]);
+    // the last value at rest counts, not one before the dose
+    const b = phone('b');
+    const often = [b(0, sore(5)), b(5, sore(5)), b(10, MEDICINE), b(30, sore(5)), b(35, LOOKED)];
+    expect(rulesAt(often, 56)).toEqual(['R17']);
+  });
+
+  test('where soreness was noted in moving only, a look closes it whenever a dose was given', () => {
+    const a = phone('a');
+    const moving = (value: number): NewEntry => ({ kind: 'sore', value, scale: 'numbers', when: 'moving' });
+    const notes = [a(0, moving(2)), a(100, moving(5)), a(104, MEDICINE), a(105, LOOKED)];
+    expect(rulesAt(notes.slice(0, 3), 106)).toEqual(['R18']);
+    expect(rulesAt(notes, 106)).toEqual([]);
   });
 
   test('told, a dose given, looked at: closed, though the dose has only just been given', () => {
