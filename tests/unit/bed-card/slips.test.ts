@@ -230,6 +230,12 @@ describe('a code that cannot be read', () => {
     expect([31, 32].map((length) => incomplete('1W' + '7'.repeat(length - 2)))).toEqual([true, false]);
   });
 
+  test('a text of four hundred characters is looked into, a longer one is not', () => {
+    const code = THREE[0]!;
+    expect(decodeBedCard(code.padEnd(400)).ok).toBe(true);
+    expect(decodeBedCard(code.padEnd(401))).toEqual({ ok: false, reason: 'foreign' });
+  });
+
   test('letters that follow each other and a date are not taken for a card', () => {
     for (const text of ['1234-5678-9ABC-DEFG-HJKM-NPQR', '1111-1111-1111-1111-1111-1111', '2026-11-25'])
       expect(decodeBedCard(text)).toMatchObject({ ok: false });
