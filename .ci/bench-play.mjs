@@ -21,7 +21,11 @@ async function plannerBytes(root) {
     publicDir: false,
     build: {
       write: false,
-      lib: { entry: path.join(root, 'src/domain/play/replan.ts'), formats: ['es'], fileName: 'planner' },
+      // a module of its own keeps its white space
+      lib: {
+        ...{ entry: path.join(root, 'src/domain/play/replan.ts'), formats: ['iife'] },
+        ...{ fileName: 'planner', name: 'planner' },
+      },
     },
   });
   const [{ output }] = [result].flat();

@@ -1,5 +1,6 @@
 /** For every reader: keyboard alone, large text, still pictures. What holds for every page is in every-page.spec.ts. */
 import { expect, test, type Page } from '@playwright/test';
+import { rgb } from 'wcag-contrast';
 import { usualWays } from '#domain/day/kept-day.ts';
 import { tabTo } from '../helpers/keyboard.ts';
 import { resultAddress, scriptRuns, sideways, words } from '../helpers/pages.ts';
@@ -183,4 +184,58 @@ test.describe('less motion', () => {
       expect(moving, address).toEqual({ running: 0, changing: 0, drawn: 0 });
     }
   });
+});
+
+// Source: CSS Color Adjustment 1, 3.1: under forced colours a browser may lay the page's colour under every word; what
+// keeps a colour of its own behind words has to opt out, and then has to be readable by itself (WCAG 2.2, 1.4.6).
+test('with colours forced by the device, what is filled keeps words that can be read', async ({ page }) => {
+  let filled = 0;
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ forcedColors: 'active', colorScheme });
+    for (const address of [
+      'look',
+      'bell',
+      'things-to-do',
+      'bed-card',
+      'our-notes',
+      'our-day',
+      'why-and-how',
+    ]) {
+      await page.goto(`/en/${address}/`);
+      await scriptRuns(page);
+      if (address === 'our-notes') await page.locator('[data-note-kind]').first().tap();
+      const found = await page.evaluate(() => {
+        const paint = document.createElement('canvas').getContext('2d', { willReadFrequently: true })!;
+        const numbers = (color: string) => {
+          paint.clearRect(0, 0, 1, 1);
+          paint.fillStyle = color;
+          paint.fillRect(0, 0, 1, 1);
+          return [...paint.getImageData(0, 0, 1, 1).data];
+        };
+        const canvas = numbers(getComputedStyle(document.body).backgroundColor).join();
+        return [...document.querySelectorAll<HTMLElement>('body *')].flatMap((element) => {
+          const own = [...element.childNodes].some((node) => node.nodeType === 3 && node.textContent!.trim());
+          if (!own || !element.checkVisibility()) return [];
+          let behind: Element | null = element;
+          while (behind && !numbers(getComputedStyle(behind).backgroundColor)[3])
+            behind = behind.parentElement;
+          if (!behind) return [];
+          const ground = numbers(getComputedStyle(behind).backgroundColor);
+          if (ground.join() === canvas) return [];
+          const { color, forcedColorAdjust } = getComputedStyle(element);
+          return [{ words: element.innerText, adjust: forcedColorAdjust, ground, ink: numbers(color) }];
+        });
+      });
+      for (const { words: text, adjust, ground, ink } of found) {
+        filled++;
+        expect([address, text, adjust]).toEqual([address, text, 'none']);
+        const ratio = rgb(
+          ground.slice(0, 3) as [number, number, number],
+          ink.slice(0, 3) as [number, number, number],
+        );
+        expect(ratio, `${address}: ${text}`).toBeGreaterThanOrEqual(7);
+      }
+    }
+  }
+  expect(filled).toBeGreaterThanOrEqual(6);
 });
