@@ -117,6 +117,18 @@ export function loadFamily(): void {
   family = readFamily(browserPreferences().read());
 }
 
+const CARD_HOLDS_MINUTES = 48 * 60;
+const CLOCKS_DIFFER_MINUTES = 60;
+
+/**
+ * Whether the page's foot asks if the nurse's card is still right; without a card it asks nothing.
+ * Units: as `stillHolds`; the numbers stand here again because the first page loads nothing of the card.
+ */
+export function bedsideAsks(bed: Pick<Bedside, 'madeAt'> | undefined, now: Instant): boolean {
+  const age = now - (bed?.madeAt ?? now);
+  return age >= CARD_HOLDS_MINUTES || age < -CLOCKS_DIFFER_MINUTES;
+}
+
 /** Takes these choices over and keeps all of them; see `familyKept`. */
 export function chooseFamily(change: Partial<Family>): void {
   family = { ...family, ...change };

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { stillHolds } from '#domain/bed-card/code.ts';
 import { instant, minutes } from '#domain/units.ts';
 import { DRAWN_AGES, HAIRS, NEUTRAL, SKIN_TONES } from '#scene/spec.ts';
-import { readFamily, type Family } from '#state/family.svelte.ts';
+import { bedsideAsks, readFamily, type Family } from '#state/family.svelte.ts';
 
 const START = readFamily({});
 const OTHER: Family = {
@@ -78,5 +79,27 @@ describe('this family’s choices, read back', () => {
       }),
       { numRuns: 500 },
     );
+  });
+});
+
+describe('the page’s foot asks whether the nurse’s card is still right', () => {
+  test('exactly when the card’s own page asks, also where a clock was put back', () => {
+    const HOUR = 60;
+    // the edges: 48 hours behind, one hour ahead, each to the minute
+    const edges = [48 * HOUR, -HOUR].flatMap((at) => [at - 1, at, at + 1]);
+    const anyAge = fc.oneof(fc.constantFrom(...edges), fc.integer({ min: -99 * HOUR, max: 99 * HOUR }));
+    fc.assert(
+      fc.property(fc.integer({ min: 28_000_000, max: 32_000_000 }), anyAge, (made, age) => {
+        const card = { madeAt: instant(made) };
+        const now = instant(made + age);
+        expect(bedsideAsks(card, now)).toBe(stillHolds(card, now) === 'ask');
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  test('nothing is asked where no card was taken, or none that says when it was made', () => {
+    expect(bedsideAsks(undefined, instant(29_000_000))).toBe(false);
+    expect(bedsideAsks({}, instant(29_000_000))).toBe(false);
   });
 });
