@@ -10,7 +10,6 @@ import { byTime, struckIds, type Entry, type EntryKind } from './entries.ts';
 import { countEvents, eventsOf, notesOf, type PossibleEvent } from './pairs.ts';
 import type {
   SummarySettings,
-  Counted,
   CountedEvents,
   LookAgo,
   OpenSign,
@@ -303,14 +302,10 @@ function questionsOf(past: readonly Entry[]): Summary['questions'] {
       from: idsOf(notes),
     };
   });
-  questions.sort(
-    (a, b) => order.indexOf(a.state) - order.indexOf(b.state) || b.askedAt - a.askedAt || lastId(a, b),
-  );
+  questions.sort((a, b) => order.indexOf(a.state) - order.indexOf(b.state) || b.askedAt - a.askedAt);
   const open = questions.filter((question) => question.state !== 'answered').length;
   return { shown: questions.slice(0, ROUND_QUESTIONS), more: Math.max(0, open - ROUND_QUESTIONS) };
 }
-
-const lastId = (a: Counted, b: Counted) => (a.from.at(-1)! < b.from.at(-1)! ? -1 : 1);
 
 function struckOf(all: readonly Entry[], alone: ReturnType<typeof urgencyAlone>): StruckNote[] {
   const byId = new Map(all.map((entry) => [entry.id, entry]));

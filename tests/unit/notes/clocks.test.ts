@@ -183,6 +183,8 @@ describe('a clock that jumps', () => {
   test('an id of several lines names no phone', () => {
     expect(writtenAs('a\naaaaaa-1')).toBeUndefined();
     expect(writtenAs('aaaaaa-1')).toEqual({ device: 'aaaaaa', count: 1 });
+    for (const id of ['aaaaaa-1x', 'aaaaaa-', 'aaaaaa', `aaaaaa-${'1'.repeat(16)}`])
+      expect(writtenAs(id)).toBeUndefined();
   });
 
   test('forward is only time that passed', () => {
