@@ -345,10 +345,21 @@ describe('what is open', () => {
     const a = phone('aaaaaa');
     const look: NewEntry = {
       kind: 'look',
-      answers: { 'no-poo': 'different', 'itchy-under': 'different', 'toes-swollen': 'different' },
+      answers: {
+        ...{ 'no-poo': 'different', 'itchy-under': 'different' },
+        ...{ 'leg-jumps': 'different', 'toes-swollen': 'different' },
+      },
     };
     const notes = [a(60, look), a(61, sign('heel-sore')), a(62, sign('band-wet')), a(70, sign('toes-cool'))];
-    const order = ['toes-cool', 'toes-swollen', 'heel-sore', 'band-wet', 'itchy-under', 'no-poo'];
+    const order = [
+      'toes-cool',
+      'toes-swollen',
+      'heel-sore',
+      'band-wet',
+      'itchy-under',
+      'leg-jumps',
+      'no-poo',
+    ];
     expect(at(notes, 71).open.map((one) => one.sign)).toEqual(order);
     expect(at([...notes].reverse(), 71).open.map((one) => one.sign)).toEqual(order);
   });
