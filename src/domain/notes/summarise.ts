@@ -248,7 +248,7 @@ function sleepOf(past: readonly Entry[], now: Instant, counted: CountOf): SleepS
   const stretches = stretchesOf(past);
   const ended = stretches.filter((s): s is Stretch & { to: Instant } => s.to !== undefined && s.to > start);
   const length = (s: { from: Instant; to: Instant }) => s.to - s.from;
-  const longest = [...ended].sort((a, b) => length(b) - length(a) || a.from - b.from)[0];
+  const longest = [...ended].sort((a, b) => length(b) - length(a))[0];
   const current = stretches.at(-1)?.goesOn ? stretches.at(-1) : undefined;
   return {
     ...(longest && { longest: { from: longest.from, to: longest.to, minutes: length(longest) } }),

@@ -648,20 +648,22 @@ describe('drinks, wee, poo, sleep, play', () => {
     expect(sleep.asleepSince).toBeUndefined();
   });
 
-  test('of two sleeps of one length the earlier is the longest', () => {
+  test('the longest sleep is the longest, wherever it lies; of two of one length the earlier', () => {
     const a = phone('aaaaaa');
     const sleep = (what: 'fell-asleep' | 'woke'): NewEntry => ({ kind: 'sleep', what });
-    const notes = [a(0, sleep('fell-asleep')), a(90, sleep('woke'))].concat(
-      ...[200, 400].map((from) => [a(from, sleep('fell-asleep')), a(from + 90, sleep('woke'))]),
-    );
-    expect(at(notes, 600).sleep.longest).toEqual({ from: moment(0), to: moment(90), minutes: 90 });
+    const lengths = [60, 90, 90, 30];
+    const notes = lengths.flatMap((length, n) => [
+      a(200 * n, sleep('fell-asleep')),
+      a(200 * n + length, sleep('woke')),
+    ]);
+    expect(at(notes, 900).sleep.longest).toEqual({ from: moment(200), to: moment(290), minutes: 90 });
   });
 
   test('ideas that were wanted as often stand by what was not wanted, then by their names', () => {
     const a = phone('aaaaaa');
     const play = (idea: string, again: boolean): NewEntry => ({ kind: 'play', idea, again });
     const notes = [
-      ...['wave-hello', 'dot-grid', 'song-swap', 'echo-clap'].map((idea, n) => a(n * 30, play(idea, true))),
+      ...['song-swap', 'dot-grid', 'wave-hello', 'echo-clap'].map((idea, n) => a(n * 30, play(idea, true))),
       a(200, play('dot-grid', false)),
     ];
     expect(at(notes, 300).play.helped).toEqual(['echo-clap', 'song-swap', 'wave-hello', 'dot-grid']);
