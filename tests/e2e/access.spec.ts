@@ -1,7 +1,7 @@
 /** For every reader: keyboard alone, large text, still pictures. What holds for every page is in every-page.spec.ts. */
 import { expect, test, type Page } from '@playwright/test';
-import { rgb } from 'wcag-contrast';
 import { usualWays } from '#domain/day/kept-day.ts';
+import { contrast } from '../helpers/contrast.ts';
 import { tabTo } from '../helpers/keyboard.ts';
 import { resultAddress, scriptRuns, sideways, words } from '../helpers/pages.ts';
 
@@ -186,6 +186,9 @@ test.describe('less motion', () => {
   });
 });
 
+const hexOf = ([red, green, blue]: readonly number[]) =>
+  `#${[red!, green!, blue!].map((one) => one.toString(16).padStart(2, '0')).join('')}`;
+
 // Source: CSS Color Adjustment 1, 3.1: under forced colours a browser may lay the page's colour under every word; what
 // keeps a colour of its own behind words has to opt out, and then has to be readable by itself (WCAG 2.2, 1.4.6).
 test('with colours forced by the device, what is filled keeps words that can be read', async ({ page }) => {
@@ -229,10 +232,7 @@ test('with colours forced by the device, what is filled keeps words that can be 
       for (const { words: text, adjust, ground, ink } of found) {
         filled++;
         expect([address, text, adjust]).toEqual([address, text, 'none']);
-        const ratio = rgb(
-          ground.slice(0, 3) as [number, number, number],
-          ink.slice(0, 3) as [number, number, number],
-        );
+        const ratio = contrast(hexOf(ground), hexOf(ink));
         expect(ratio, `${address}: ${text}`).toBeGreaterThanOrEqual(7);
       }
     }
