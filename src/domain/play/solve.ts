@@ -20,8 +20,9 @@ export interface Effort {
 }
 export const EFFORT: Effort = { steps: 400, tries: 30, nodes: 120_000 };
 
-/** The look after which a plan is good enough to be shown while a better one is looked for. */
-const EARLY = 2;
+/** Steps of the prices and parts side by side for a plan to be shown while a better one is looked for. */
+const EARLY_STEPS = 8;
+const EARLY_WIDTH = 6;
 /** Steps between two looks for a plan, and how far below the best bound the prices aim, in points. */
 const EVERY = 25;
 const AIM = 6;
@@ -75,6 +76,16 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
     bound: Math.max(bound, points()),
     nodes,
   });
+  if (first) {
+    const { bound, taken } = improvePrices(board, {
+      ...{ steps: EARLY_STEPS, every: 0, goal: () => NEVER, aim: () => AIM * POINT },
+    });
+    const { steps, nodes: spent } = search(board, NEVER, EARLY_WIDTH);
+    if (steps) first({ steps: fewestThings(model, steps), bound: pointsOf(bound), nodes: taken + spent });
+    // the whole search begins as if nothing had been shown
+    board.price.fill(0);
+    board.often.fill(0);
+  }
   let shared = best;
   let enough = NEVER;
   let looks = 0;
@@ -88,7 +99,6 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
         const { steps, score, nodes: spent } = shareDay(board, enough);
         nodes += spent;
         if (steps && score > best.score) best = { steps, score };
-        if (looks === EARLY && best.steps.length) first?.(outcome(pointsOf(bound)));
         if (steps) {
           enough = score + 1;
           shared = improve({ steps, score }, pointsOf(bound), LOOK);
