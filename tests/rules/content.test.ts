@@ -115,7 +115,6 @@ function wantedKeys(): { signs: string[]; say: string[]; reasons: string[] } {
       ...[...doubtful].map((part) => `notSure.${part}`),
       ...CALLS.map((call) => `child.${call}`),
       'unknown',
-      'together',
     ].map((key) => `say:${key}`),
     reasons: [...Object.keys(RULES), 'detail', 'ward', 'unknown'].map((rule) => `steps:reasons.${rule}`),
   };
