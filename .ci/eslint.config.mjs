@@ -59,7 +59,8 @@ export default [
         'error',
         {
           selector: "SvelteElement[kind='html'] > SvelteStartTag > SvelteSpreadAttribute",
-          message: 'One attribute spread over an element brings 2 KiB of svelte into the first load: write it out.',
+          message:
+            'One attribute spread over an element brings 2 KiB of svelte into the first load: write it out.',
         },
       ],
     },
