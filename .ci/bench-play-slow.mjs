@@ -1,32 +1,9 @@
 // A day of play in Chromium four times slowed down: how soon a good plan and the proven one are there, beside plain
 // arithmetic timed in the same place, which says how much slower it really was.
-import path from 'node:path';
-import { build } from 'vite';
-import { loadBuilt } from './bench-tools.mjs';
+import { at, loadBuilt, minified } from './bench-tools.mjs';
 
 const DAYS = 100;
 const RATE = 4;
-const at = (values, share) => [...values].sort((a, b) => a - b)[Math.floor((values.length - 1) * share)];
-
-async function plannerCode(root) {
-  const result = await build({
-    root,
-    configFile: false,
-    logLevel: 'error',
-    publicDir: false,
-    build: {
-      write: false,
-      lib: {
-        ...{ entry: path.join(root, 'src/domain/play/plan.ts'), formats: ['iife'] },
-        ...{ fileName: 'planner', name: 'planner' },
-      },
-    },
-  });
-  return [result]
-    .flat()[0]
-    .output.map(({ code }) => code ?? '')
-    .join('');
-}
 
 /** Runs in the page: the same days one after the other, as the worker of the page would be asked. */
 function timeDays(days) {
@@ -52,7 +29,7 @@ function timeSums() {
 /** Shape: figures of one fresh page, cold and warm. CPU throttling reaches a page's own thread alone, so it is timed there. */
 export async function slowPlayFigures(root, browser) {
   const { IDEAS, madeUpDay } = await loadBuilt(root, ['src/content/ideas.ts', 'tests/helpers/play-days.ts']);
-  const code = await plannerCode(root);
+  const code = await minified(root, 'src/domain/play/plan.ts', 'planner');
   const days = Array.from({ length: DAYS }, (_, n) => madeUpDay(n + 1, { ideas: IDEAS }));
   const context = await browser.newContext();
   const page = await context.newPage();

@@ -1,36 +1,12 @@
 // A day of play: time and proof of our own planner beside HiGHS, a general solver, on the same model and days.
-import path from 'node:path';
 import { gzipSync } from 'node:zlib';
 import loadHighs from 'highs';
-import { build } from 'vite';
-import { loadBuilt } from './bench-tools.mjs';
+import { at, loadBuilt, minified } from './bench-tools.mjs';
 
 const DAYS = 200;
 // the general solver needs seconds a day
 const BESIDE = 12;
 const GROWTH = [4, 8, 12, 16];
-
-const at = (values, share) => [...values].sort((a, b) => a - b)[Math.floor((values.length - 1) * share)];
-
-/** The planner alone in one minified file, as a worker would load it. */
-async function plannerBytes(root) {
-  const result = await build({
-    root,
-    configFile: false,
-    logLevel: 'error',
-    publicDir: false,
-    build: {
-      write: false,
-      // a module of its own keeps its white space
-      lib: {
-        ...{ entry: path.join(root, 'src/domain/play/replan.ts'), formats: ['iife'] },
-        ...{ fileName: 'planner', name: 'planner' },
-      },
-    },
-  });
-  const [{ output }] = [result].flat();
-  return gzipSync(output.map(({ code }) => code ?? '').join('')).length;
-}
 
 const planOf = (result) => (result.kind === 'plan' ? result : result.rest);
 
@@ -49,7 +25,13 @@ export async function playFigures(root) {
     const plan = planOf(planDay(problem));
     return { plan, ms: performance.now() - start };
   };
-  row('planner, minified', (await plannerBytes(root)) / 1024, 'KiB gzip', 1, 12);
+  row(
+    'planner, minified',
+    gzipSync(await minified(root, 'src/domain/play/replan.ts', 'planner')).length / 1024,
+    'KiB gzip',
+    1,
+    12,
+  );
   for (let seed = 1; seed <= 10; seed++) timed(madeUpDay(seed, { ideas: IDEAS }));
 
   const named = { 'the library': IDEAS, '136 made-up ideas': undefined };

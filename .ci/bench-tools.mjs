@@ -31,6 +31,28 @@ export async function loadBuilt(root, files) {
   return Object.assign({}, ...modules);
 }
 
+/** The value below which such a share of all lies. */
+export const at = (values, share) =>
+  [...values].sort((a, b) => a - b)[Math.floor((values.length - 1) * share)];
+
+/** One file and all it imports as a script without white space, which a module would keep; its exports lie under `name`. */
+export async function minified(root, file, name) {
+  const result = await build({
+    root,
+    configFile: false,
+    logLevel: 'error',
+    publicDir: false,
+    build: {
+      write: false,
+      lib: { entry: path.join(root, file), formats: ['iife'], fileName: name, name },
+    },
+  });
+  return [result]
+    .flat()[0]
+    .output.map(({ code }) => code ?? '')
+    .join('');
+}
+
 const TIMES = 15;
 const WARM_UP = 4;
 
