@@ -200,6 +200,8 @@ test('with colours forced by the device, what is filled keeps words that can be 
       await scriptRuns(page);
       if (address === 'our-notes') await page.locator('[data-note-kind]').first().tap();
       const found = await page.evaluate(() => {
+        // as it stands once every change of colour is over
+        for (const change of document.getAnimations()) change.finish();
         const paint = document.createElement('canvas').getContext('2d', { willReadFrequently: true })!;
         const numbers = (color: string) => {
           paint.clearRect(0, 0, 1, 1);
