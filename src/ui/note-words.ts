@@ -3,12 +3,8 @@ import type { Entry } from '#domain/notes/entries.ts';
 import { CHOICES, QUESTIONS } from '#domain/notes/kinds.ts';
 import { detailsOf, isSignId } from '#content/signs.ts';
 import { isolated, languageName, list, number, ownWords } from '#i18n/format.ts';
-import type { Words } from '#i18n/words.ts';
+import { translate, type Words } from '#i18n/words.ts';
 import { detailName, signName } from './sign-words.ts';
-
-type Translate = (key: string, options?: Record<string, unknown>) => string;
-/** Keys made from ids are checked by tests/rules (every id has every key), not by the type checker. */
-const translate = (words: Words): Translate => words.t as unknown as Translate;
 
 /** One chosen word of a note, such as "half a cup". */
 export const choiceWord = (words: Words, kind: string, field: string, value: string): string =>

@@ -1,11 +1,7 @@
 /** The words of one sign, from a translator that holds the areas `signs`, `say` and `look`. */
 import type { SignId } from '#domain/signs/ids.ts';
 import { isSignId, SIGN_ROWS } from '#content/signs.ts';
-import type { Words } from '#i18n/words.ts';
-
-type Translate = (key: string, options?: Record<string, unknown>) => string;
-/** Keys made from ids are checked by tests/rules (every id has every key), not by the type checker. */
-const translate = (words: Words): Translate => words.t as unknown as Translate;
+import { translate, type Words } from '#i18n/words.ts';
 
 export interface SignWords {
   name: string;

@@ -1,11 +1,7 @@
 /** What a topic says, and to whom. */
 import { WARD } from '#content/ward.ts';
 import { TOPIC_IDS, areaOf, type Reader, type TopicId } from '#content/topics.ts';
-import type { Words } from '#i18n/words.ts';
-
-type Translate = (key: string, options?: Record<string, unknown>) => string;
-/** Keys made from ids are checked by tests/rules (every topic has every cell), not by the type checker. */
-const translate = (words: Words): Translate => words.t as unknown as Translate;
+import { translate, type Words } from '#i18n/words.ts';
 
 /** The topic's name. Needs the area `why`. */
 export const topicTitle = (words: Words, topic: TopicId): string =>
