@@ -39,7 +39,7 @@ export const isolated = (text: string): string => `\u2068${text}\u2069`;
 const MOST_MARKS = 4;
 const MARK = /[\p{Mn}\p{Me}]/u;
 const UNSEEN = /\p{Cf}/u;
-/** Signs that turn the direction of what stands around them, end a line or a page, or ring a bell. */
+/** Characters that turn the direction of what stands around them, end a line or a page, or ring a bell. */
 const UNRULY = /[\p{Cc}\p{Zl}\p{Zp}\u202A-\u202E\u2066-\u2069]+/gu;
 
 /**
@@ -49,11 +49,11 @@ const UNRULY = /[\p{Cc}\p{Zl}\p{Zp}\u202A-\u202E\u2066-\u2069]+/gu;
  */
 export function ownWords(text: string): string {
   let marks = 0;
-  const kept = [...text.replace(UNRULY, (signs) => (/[\s\p{Zl}\p{Zp}]/u.test(signs) ? ' ' : ''))].filter(
-    (sign) => {
-      if (MARK.test(sign)) return (marks += 1) <= MOST_MARKS;
+  const kept = [...text.replace(UNRULY, (run) => (/[\s\p{Zl}\p{Zp}]/u.test(run) ? ' ' : ''))].filter(
+    (character) => {
+      if (MARK.test(character)) return (marks += 1) <= MOST_MARKS;
       // what nobody sees does not part the marks before it from those behind
-      if (!UNSEEN.test(sign)) marks = 0;
+      if (!UNSEEN.test(character)) marks = 0;
       return true;
     },
   );

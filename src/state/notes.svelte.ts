@@ -155,3 +155,6 @@ export function openNow(): string[] {
     .flatMap(({ signs }) => signs);
   return [...reported, ...noted.filter((sign, at) => !reported.includes(sign) && noted.indexOf(sign) === at)];
 }
+
+/** Does something wait for which the button is to be pressed now? It comes before any game. */
+export const ringsNow = (): boolean => openNow().length > 0 && assessNow().urgency === 'ring-now';

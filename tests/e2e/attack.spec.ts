@@ -100,7 +100,7 @@ test('own words of every kind on the pages for staff, on paper and in the plan: 
     expect(await sideways(page), address).toEqual([]);
     expect(await ran(page), address).toBe(false);
     const text = await page.locator('main').innerText();
-    // no sign that turns a direction, but the isolates of this page, each closed
+    // no character that turns a direction, but the isolates of this page, each closed
     expect(text, address).not.toMatch(/[\u202A-\u202E\u2066\u2067]/);
     for (const line of text.split('\n'))
       expect(line.split('\u2068').length, `${address}: ${line}`).toBe(line.split('\u2069').length);

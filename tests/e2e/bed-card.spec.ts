@@ -12,7 +12,7 @@ const english = words('en');
 const MADE = new Date('2026-01-15T10:05:00Z');
 const MINUTE = 60_000;
 const HOUR = 60 * MINUTE;
-/** Values stand apart from the sentence by invisible signs. */
+/** Values stand apart from the sentence by invisible characters. */
 const seen = (text: string) => text.replace(/[\u2066-\u2069]/g, '');
 const plain = async (place: Locator) => seen(await place.innerText());
 

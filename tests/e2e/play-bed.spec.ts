@@ -291,7 +291,7 @@ test('the night’s list is dark by day, too, and gives way while something wait
   ]);
   await page.goto('/en/things-to-do/night/');
   await expect(page.locator('html')).toHaveAttribute('data-light', 'night');
-  await expect(page.locator('[data-urgent]')).toBeVisible();
+  await expect(page.locator('[data-rings-now]')).toBeVisible();
   await expect(page.locator('[data-night]')).toHaveCount(0);
 });
 

@@ -126,7 +126,7 @@ test('while something waits that rings now, no game is offered', async ({ page }
     noted(MORNING, 5, { kind: 'sign', sign: 'toes-colour', answer: 'different' }, 'a1b2c3-1'),
   ]);
   await page.goto('/en/things-to-do/');
-  await expect(page.locator('[data-urgent]')).toBeVisible();
+  await expect(page.locator('[data-rings-now]')).toBeVisible();
   await expect(page.locator('[data-action="begin-bed"]')).toHaveCount(0);
 });
 

@@ -15,7 +15,7 @@ const tone = (name: string) =>
     readFileSync(path.join(root, 'src/styles/scene-skin.css'), 'utf8'),
   )?.[1];
 const result = (page: Page) => page.locator('article[data-urgency]');
-/** Dates and times stand apart from the sentence by invisible signs. */
+/** Dates and times stand apart from the sentence by invisible characters. */
 const at = (text: string, time: string) => text.replace('{{time}}', `\u2068${time}\u2069`);
 
 test.describe('in the night, London', () => {

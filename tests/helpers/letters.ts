@@ -2,7 +2,7 @@ import fc from 'fast-check';
 
 const ofCode = (code: number) => String.fromCodePoint(code);
 
-/** Every letter and sign there is, by its number. fast-check's own "binary" sorts them all first, which takes two seconds. */
+/** Every character there is, by its number. fast-check's own "binary" sorts them all first, which takes two seconds. */
 export const anyLetter = fc
   .oneof(
     fc.integer({ min: 0, max: 0x7f }),

@@ -27,7 +27,7 @@ export const OWN: OwnIdea = {
 const WRITING = [...'abcdefghij KLMNOP 0123', 'é', 'ß', 'ż', 'م', 'ر', 'ח', '画', '読', '🐋', 'ñ', '-', '!'];
 export const anyTitle = fc
   .array(fc.constantFrom(...WRITING), { minLength: 0, maxLength: 58 })
-  .map((signs) => `A${signs.join('')}z`);
+  .map((characters) => `A${characters.join('')}z`);
 
 export const anyOwn: fc.Arbitrary<OwnIdea> = fc.record({
   id: fc.integer({ min: 1, max: 99 }).map((n) => `own-${n}`),

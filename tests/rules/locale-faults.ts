@@ -220,7 +220,7 @@ export function scriptFaults(lang: string, texts: Texts): string[] {
   if (script === undefined) return [`${lang}: script "${name}" is not in tests/rules/locale-faults.ts`];
   return Object.entries(texts).flatMap(([key, text]) => {
     const strange = [...text.replace(UNTRANSLATED, '')].filter(
-      (sign) => /\p{L}/u.test(sign) && !script.test(sign) && !/\p{Script=Common}/u.test(sign),
+      (one) => /\p{L}/u.test(one) && !script.test(one) && !/\p{Script=Common}/u.test(one),
     );
     return strange.length === 0 ? [] : [`${key}: letters "${strange.join('')}" are not ${name}, "${text}"`];
   });

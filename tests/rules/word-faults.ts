@@ -1,5 +1,5 @@
 /**
- * Words and signs that no family may meet, as functions from texts to faults. The lists of words lie beside
+ * Words and characters that no family may meet, as functions from texts to faults. The lists of words lie beside
  * this file, one for each language, in forbidden/.
  */
 import type { Texts } from '../../.ci/locales.mjs';
@@ -59,7 +59,7 @@ const PLAIN_PICTOGRAPHS = /[©®™↔↕]/gu;
 export function glyphFaults(name: string, text: string): string[] {
   const rest = text.replace(PLAIN_PICTOGRAPHS, '');
   const seen = [...rest].filter(
-    (sign) => GLYPHS.test(sign) || /\p{Extended_Pictographic}|\p{Regional_Indicator}|\ufe0f/u.test(sign),
+    (one) => GLYPHS.test(one) || /\p{Extended_Pictographic}|\p{Regional_Indicator}|\ufe0f/u.test(one),
   );
   return seen.length === 0 ? [] : [`${name}: ${[...new Set(seen)].join(' ')}`];
 }

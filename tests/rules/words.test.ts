@@ -167,12 +167,12 @@ it.each([
 
 it.each(['✓', '✔', '☑', '✅', '👍', '👍🏽', '❤', '★', '🦶', '🇬🇧', '🛡', '☺️', '✗'])(
   'a planted glyph is caught: %s',
-  (sign) => {
-    expect(glyphFaults('a:b', `Done ${sign}`)).toHaveLength(1);
+  (glyph) => {
+    expect(glyphFaults('a:b', `Done ${glyph}`)).toHaveLength(1);
   },
 );
 
-it('a plain sign passes', () => {
+it('a plain character passes', () => {
   expect(glyphFaults('a:b', '© 2031 – “Look” → next … 3 × 4 °C ½ √ #')).toEqual([]);
 });
 

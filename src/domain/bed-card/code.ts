@@ -13,7 +13,7 @@ import {
   written,
 } from './letters.ts';
 import { faultsOf, handedOver, missingFrom, type Fault } from './limits.ts';
-import { lettersOfShape, pack, unpack, VERSION } from './version-1.ts';
+import { letterCountOf, pack, unpack, VERSION } from './version-1.ts';
 
 /** What came of reading a code. Nothing of a code that was not read whole is ever handed on. */
 export type Decoded =
@@ -71,7 +71,7 @@ export function decodeBedCard(text: string): Decoded {
   if (strange) {
     // one slip in letters that otherwise look like a code, or a text that has nothing to do with one
     const few = strange * 2 * GROUP <= length && length <= MOST_LETTERS;
-    const begun = version === STRANGE ? length >= lettersOfShape(0) : version > 0 && version <= FIRST_DIGITS;
+    const begun = version === STRANGE ? length >= letterCountOf(0) : version > 0 && version <= FIRST_DIGITS;
     if (!few || !begun) return { ok: false, reason: 'foreign' };
     return { ok: false, reason: 'damaged', where: group(letters.indexOf(STRANGE)) };
   }
@@ -86,7 +86,7 @@ export function decodeBedCard(text: string): Decoded {
   if (slip !== undefined) return { ok: false, reason: 'damaged', where: group(slip) };
   // a later version's letters begin with its number; words and addresses seldom do
   if (version === 0 || version > FIRST_DIGITS) return { ok: false, reason: 'foreign' };
-  if (version === VERSION && length < lettersOfShape(shape))
+  if (version === VERSION && length < letterCountOf(shape))
     return { ok: false, reason: 'incomplete', where: group(length) };
   return { ok: false, reason: 'damaged' };
 }

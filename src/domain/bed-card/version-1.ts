@@ -100,7 +100,7 @@ function contentLetters(shape: number): number {
 }
 
 /** All letters of a code of this version, from its second letter. */
-export const lettersOfShape = (shape: number): number => contentLetters(shape) + CHECK;
+export const letterCountOf = (shape: number): number => contentLetters(shape) + CHECK;
 
 /** The content of a code, without its check. Shape: of `handedOver`; numbers 0–31. Not: limits. */
 export function pack(card: BedCard): number[] {

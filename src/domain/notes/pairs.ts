@@ -46,16 +46,10 @@ export function pairsOf(entries: readonly Entry[]): Pair[] {
 }
 
 /**
- * How many events of these kinds there were, at least and at most: an unanswered pair counts once at least and twice
- * at most, a pair that was called the same counts once.
- *
- * @example countOf(notes, 'wee') // { low: 3, high: 4 }: shown as "3–4" until somebody taps
+ * How many there were, at least and at most: an unanswered pair counts once at least and twice at most, a pair that was
+ * called the same counts once.
+ * @example countEvents(eventsOf(notes, isWee)) // { low: 3, high: 4 }: shown as "3–4" until somebody taps
  */
-export function countOf(entries: readonly Entry[], ...kinds: readonly EntryKind[]): Count {
-  return countEvents(eventsOf(entries, (entry) => kinds.includes(entry.kind)));
-}
-
-/** How many there were, at least and at most: parts of one event may be one, or one each. */
 export const countEvents = (events: readonly PossibleEvent[]): Count => ({
   low: events.length,
   high: events.reduce((sum, event) => sum + event.parts.length, 0),

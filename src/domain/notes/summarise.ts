@@ -27,7 +27,7 @@ import type {
 } from './summary.ts';
 import { reportOf } from './report.ts';
 import { tracedSightings, type TracedSighting } from './sightings.ts';
-import { stretchesOf, type Stretch } from './sleep.ts';
+import { stretchesOf } from './sleep.ts';
 
 const ROUND_QUESTIONS = 3;
 const LOOKS_OF_A_LOOK = 4;
@@ -38,7 +38,7 @@ const PUT_OFF: ReadonlySet<string> = new Set(['later', 'ask-again', 'doctor-will
 
 /**
  * What the notes add up to at this moment: what is open, what came again, soreness, drinks, wee, poo, sleep, play,
- * questions; and what was taken back, has no time or comes from a clock that is ahead.
+ * questions; and what was taken back or comes from a clock that is ahead.
  *
  * Struck notes leave every sum and the class; a strike that is struck still strikes, so a note that was taken back by
  * mistake is written anew. Wrong clocks are corrected first. What two phones noted is a range until the family
@@ -82,7 +82,6 @@ export function summarise(entries: readonly Entry[], now: Instant, settings: Sum
     play: playOf(past, counted),
     questions: questionsOf(past),
     struck: struckOf(all, alone),
-    undated: idsOf(told.filter(isUndated)),
     ahead: idsOf(told.filter((entry) => entry.t > now + CLOCK_TOLERANCE)),
   };
   const look = lastLookOf(past, now, settings.lookOf);
@@ -244,23 +243,16 @@ function pooOf(past: readonly Entry[], now: Instant, context: Context, counted: 
 }
 
 function sleepOf(past: readonly Entry[], now: Instant, counted: CountOf): SleepSummary {
-  const start = now - DAY_MINUTES;
-  const stretches = stretchesOf(past);
-  const ended = stretches.filter((s): s is Stretch & { to: Instant } => s.to !== undefined && s.to > start);
-  const length = (s: { from: Instant; to: Instant }) => s.to - s.from;
-  const longest = [...ended].sort((a, b) => length(b) - length(a))[0];
-  const current = stretches.at(-1)?.goesOn ? stretches.at(-1) : undefined;
+  const slept = stretchesOf(past).flatMap(({ from, to: woke, goesOn, notes }) => {
+    const to = goesOn ? now : woke;
+    if (to === undefined || to <= now - DAY_MINUTES) return [];
+    return [{ from, to, minutes: Math.max(0, to - from), notes }];
+  });
+  const [longest] = [...slept].sort((a, b) => b.minutes - a.minutes);
   return {
-    ...(longest && { longest: { from: longest.from, to: longest.to, minutes: length(longest) } }),
-    totalMinutes: ended.reduce(
-      (sum, s) => sum + Math.max(0, Math.min(s.to, now) - Math.max(s.from, start)),
-      0,
-    ),
+    ...(longest && { longest: { from: longest.from, to: longest.to, minutes: longest.minutes } }),
     wakings: counted((entry) => entry.kind === 'sleep' && entry.what === 'woke'),
-    naps: counted((entry) => entry.kind === 'sleep' && entry.what === 'nap'),
-    ...(current && { asleepSince: current.from }),
-    withoutEnd: stretches.filter((s) => s.to === undefined && !s.goesOn && s.from > start),
-    from: [...ended, ...(current ? [current] : [])].flatMap((s) => s.notes),
+    from: slept.flatMap(({ notes }) => notes),
   };
 }
 

@@ -3,7 +3,6 @@ import type { Assessment, Because, Context, Urgency } from '../signs/types.ts';
 import type { Instant } from '../units.ts';
 import type { EntryKind } from './entries.ts';
 import type { Count } from './pairs.ts';
-import type { Stretch } from './sleep.ts';
 
 /** How a page counts: the rules' context without its moment, and which of the six looks asks about a sign. */
 export interface SummarySettings extends Omit<Context, 'now'> {
@@ -83,16 +82,12 @@ export interface PooSince extends Since {
 }
 
 export interface SleepSummary extends Counted {
-  /** The longest stretch that ended in the last 24 hours, in its whole length. */
+  /**
+   * The longest stretch that ended in the last 24 hours, in its whole length. A child who is asleep still has slept
+   * until now; where a waking was missed nobody knows how long it was.
+   */
   longest?: { from: Instant; to: Instant; minutes: number };
-  /** Minutes of the last 24 hours in stretches that have an end. */
-  totalMinutes: number;
   wakings: CountedEvents;
-  naps: CountedEvents;
-  /** "Fell asleep" was the last that was noted; not in the total, since nobody noted an end. */
-  asleepSince?: Instant;
-  /** Stretches of the last 24 hours whose end nobody noted, in no sum. */
-  withoutEnd: readonly Stretch[];
 }
 
 export interface IdeaTried extends Counted {
@@ -141,8 +136,6 @@ export interface Summary {
   /** Three at most for the round: without an answer first, then those put off, newest first. */
   questions: { shown: readonly QuestionShown[]; more: number };
   struck: readonly StruckNote[];
-  /** Notes without a time, for the top of the page. */
-  undated: readonly string[];
   /** Notes from after now: a clock was wrong. They count as seen, and in no sum. */
   ahead: readonly string[];
   /** Since when anything has been noted; "no poo noted" says nothing about the days before. */

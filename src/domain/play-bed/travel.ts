@@ -46,7 +46,7 @@ const numberIn = (value: number, letters: number): string =>
 const numberOf = (letters: readonly number[]) => letters.reduce((sum, letter) => sum * 32 + letter, 0);
 const checkOf = (text: string) => numberIn(checkSum(text), CHECK);
 
-function lettersOfBytes(bytes: Uint8Array): string {
+function packedInLetters(bytes: Uint8Array): string {
   let text = '';
   let held = 0;
   let bits = 0;
@@ -59,7 +59,7 @@ function lettersOfBytes(bytes: Uint8Array): string {
 }
 
 /** Nothing where the bits that fill the last letter are not zero. */
-function bytesOfLetters(letters: readonly number[]): Uint8Array | undefined {
+function unpackedFromLetters(letters: readonly number[]): Uint8Array | undefined {
   const bytes: number[] = [];
   let held = 0;
   let bits = 0;
@@ -93,7 +93,7 @@ export function encodePlay(bed: PlayBed, ideaIds: readonly string[], thingIds: r
   const writer = new Writer();
   const version = needsVersion2(whole) ? 2 : 1;
   TOLD[version](writer, { ideaIds, thingIds }, whole);
-  const content = lettersOfBytes(writer.bytes());
+  const content = packedInLetters(writer.bytes());
   if (content.length > MOST_CONTENT)
     throw new Error(`play-bed › code: at most ${MOST_CONTENT} letters, saw ${content.length}`);
   const head = OURS + ALPHABET[version]! + numberIn(content.length, LENGTH);
@@ -104,7 +104,7 @@ export function encodePlay(bed: PlayBed, ideaIds: readonly string[], thingIds: r
 function contentRead(letters: readonly number[], version: keyof typeof TOLD, lists: Lists): DecodedPlay {
   const length = numberOf(letters.slice(LENGTH_AT, HEAD));
   const end = HEAD + length;
-  const bytes = bytesOfLetters(letters.slice(HEAD, end));
+  const bytes = unpackedFromLetters(letters.slice(HEAD, end));
   if (!bytes || letters.slice(end, -CHECK).some((letter) => letter !== 0))
     return { ok: false, reason: 'damaged' };
   try {

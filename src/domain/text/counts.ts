@@ -24,7 +24,7 @@ export interface TextCounts {
   readonly longWords: number;
 }
 
-// A letter or digit, then letters, digits, vowel signs and the joiners of some scripts; apostrophe and hyphen
+// A letter or digit, then letters, digits, vowel marks and the joiners of some scripts; apostrophe and hyphen
 // only between two letters, so "nurse's" and "Set-up" are one word each and a dash is none.
 const WORD =
   /[\p{L}\p{N}][\p{L}\p{N}\p{M}\u200c\u200d]*(?:['’\-‐·.,:][\p{L}\p{N}][\p{L}\p{N}\p{M}\u200c\u200d]*)*/gu;
@@ -67,7 +67,7 @@ export function sentenceWordCounts(text: string): number[] {
 }
 
 /**
- * Letters of any script; digits, marks and vowel signs are not letters.
+ * Letters of any script; digits, accents and vowel marks are not letters.
  * @example lettersIn('Set-up 3') // 5
  */
 export function lettersIn(text: string): number {

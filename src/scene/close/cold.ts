@@ -1,4 +1,4 @@
-/** The back of a grown-up's hand that feels how warm the toes are, with signs of cold. */
+/** The back of a grown-up's hand that feels how warm the toes are, with marks of cold. */
 import type { SceneSpec } from '../spec.ts';
 import { at, smooth, straight, turn, type Point, type Shape } from '../shapes.ts';
 import { inked } from './strokes.ts';

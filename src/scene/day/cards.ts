@@ -35,7 +35,7 @@ export const period = (): Shape[] => [
   ink.soft([60, 58, 69, 76, 60, 86, 51, 76], 'red', 2.2, 0.8),
 ];
 
-/** A shut curtain with a sign on it. */
+/** A shut curtain with a picture on it. */
 const behindCurtain = (things: Shape[]): Shape[] => [
   ...rail(0, 120, 8),
   ...curtain(4, 116, 10, 92, 6),

@@ -72,7 +72,7 @@ export const yourOwnBody = (): TopicShape[] => {
   return [
     ...rail(0, 400, 22),
     ...curtain(10, 262, 24, 282, 6),
-    // a sign: an eye that is shut
+    // a notice: an eye that is shut
     ink.flat(box(82, 84, 184, 168), 'white', 2.8),
     ink.stroke([100, 118, 116, 136, 133, 141, 150, 136, 166, 118], 4),
     ink.rule(

@@ -108,7 +108,7 @@ describe('a card that is handed over', () => {
 
 describe('a code that is typed', () => {
   const FULL_WIDTH = (text: string) =>
-    [...text].map((sign) => String.fromCodePoint(sign.codePointAt(0)! + 0xfee0)).join('');
+    [...text].map((one) => String.fromCodePoint(one.codePointAt(0)! + 0xfee0)).join('');
   const digits = (zero: number) => (text: string) =>
     text.replace(/\d/g, (digit) => String.fromCodePoint(zero + Number(digit)));
   const WAYS: Record<string, (text: string) => string> = {

@@ -32,12 +32,12 @@ describe('own words', () => {
     );
   });
 
-  test('never heap more than four marks on one letter, seen or unseen signs between them', () => {
+  test('never heap more than four marks on one letter, seen or unseen characters between them', () => {
     fc.assert(
       fc.property(anyWords, (text) => {
         const heaps = inside(ownWords(text)).match(/[\p{Mn}\p{Me}\p{Cf}]+/gu) ?? [];
         for (const heap of heaps)
-          expect([...heap].filter((sign) => !/\p{Cf}/u.test(sign)).length).toBeLessThanOrEqual(4);
+          expect([...heap].filter((one) => !/\p{Cf}/u.test(one)).length).toBeLessThanOrEqual(4);
       }),
       { numRuns: 2000 },
     );
@@ -64,7 +64,7 @@ describe('own words', () => {
     ['Thai', 'เจ็บไหมครับ น้ำ'],
     ['Burmese', 'နာကျင်ပါသလား ကြွေး'],
     ['Persian with its joiner', 'می‌خواهم بدانم'],
-    ['a family of signs', '👨‍👩‍👧‍👦 1️⃣ 🏴󠁧󠁢󠁥󠁮󠁧󠁿'],
+    ['a family of pictographs', '👨‍👩‍👧‍👦 1️⃣ 🏴󠁧󠁢󠁥󠁮󠁧󠁿'],
     ['markup', '<img src=x onerror="alert(1)"> & <b>'],
   ])('%s: to the letter', (_, text) => {
     expect(inside(ownWords(text))).toBe(text);

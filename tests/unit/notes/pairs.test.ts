@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { mergeNotes, type Entry, type NewEntry } from '#domain/notes/entries.ts';
-import { countOf, pairsOf, PAIR_MINUTES } from '#domain/notes/pairs.ts';
+import { mergeNotes, type Entry, type EntryKind, type NewEntry } from '#domain/notes/entries.ts';
+import { countEvents, eventsOf, pairsOf, PAIR_MINUTES } from '#domain/notes/pairs.ts';
 import { cases } from '../../helpers/same-cases.ts';
 import { anyWardNotes, lineOf, moment, numbered, phone } from '../../helpers/ward-days.ts';
 import { minutes } from '#domain/units.ts';
@@ -15,6 +15,8 @@ const wees = (...rows: readonly [device: string, minute: number][]): Entry[] => 
     return write(minute, WEE);
   });
 };
+const countOf = (notes: readonly Entry[], ...kinds: EntryKind[]) =>
+  countEvents(eventsOf(notes, (entry) => kinds.includes(entry.kind)));
 let told = 0;
 const say = (pair: { first: string; second: string }, same: boolean): Entry => ({
   id: `dddddd-${++told}`,

@@ -40,7 +40,7 @@ describe('words', () => {
     expect(wordsOf('Go to bed.Then sleep,child')).toEqual(['Go', 'to', 'bed', 'Then', 'sleep', 'child']);
   });
 
-  it('reads Arabic with vowel signs, Polish, Hindi and Urdu', () => {
+  it('reads Arabic with vowel marks, Polish, Hindi and Urdu', () => {
     expect(wordsOf('القدمُ باردةٌ، اضغطوا الزر.')).toHaveLength(4);
     expect(wordsOf('Stopa jest zimna — wciśnij przycisk')).toHaveLength(5);
     expect(wordsOf('पैर ठंडा है।')).toHaveLength(3);
