@@ -6,7 +6,7 @@ import { WARD } from '#content/ward.ts';
 import { decodeBedCard, encodeBedCard, stillHolds } from '#domain/bed-card/code.ts';
 import { handedOver } from '#domain/bed-card/limits.ts';
 import { isNight } from '#domain/clock/night.ts';
-import { jumpsOf } from '#domain/notes/clocks.ts';
+import { isUndated, jumpsOf } from '#domain/notes/clocks.ts';
 import { mergeNotes, parseEntry, type Entry, type EntryKind } from '#domain/notes/entries.ts';
 import { FRAME_BYTES } from '#domain/notes/frames.ts';
 import { CHOICES, MARKS } from '#domain/notes/kinds.ts';

@@ -652,7 +652,10 @@ describe('drinks, wee, poo, sleep, play', () => {
     const a = phone('aaaaaa');
     const fell: NewEntry = { kind: 'sleep', what: 'fell-asleep' };
     const { sleep } = at([a(0, fell), a(300, fell), a(360, { kind: 'sleep', what: 'woke' })], 400);
-    expect(sleep).toMatchObject({ longest: { from: moment(300), minutes: 60 }, from: ['aaaaaa-2', 'aaaaaa-3'] });
+    expect(sleep).toMatchObject({
+      longest: { from: moment(300), minutes: 60 },
+      from: ['aaaaaa-2', 'aaaaaa-3'],
+    });
   });
 
   test('the longest sleep is the longest, wherever it lies; of two of one length the earlier', () => {
