@@ -29,10 +29,12 @@ const AREAS = {
     ...named('bed-card', 'check code'),
     ...['tests/reference/bed-card-codes.test.ts', 'tests/unit/bed-card/*.test.ts'],
   ],
-  play: named('play', 'safety example night day *'),
+  play: named('play', 'rules safety example night day *'),
 };
 /** Cases of a law, at first and for what nobody noticed: a law of a hundred thousand finds a fault in its first ones, or is not the one that finds it. */
-const [FEW_CASES, MORE_CASES] = [60, 500];
+const CASES = [60, 500];
+/** A case of play is a whole day planned. */
+const CASES_OF = { play: [8, 60] };
 const COPIED = [
   ...['src', 'tests', 'locales', '.ci', 'static', 'package.json', 'package-lock.json'],
   ...['vite.config.ts', 'svelte.config.js', 'tsconfig.json', '.svelte-kit', 'README.md', 'DEVELOPERS.md'],
@@ -47,6 +49,7 @@ if (!AREAS[area]) {
   console.error(`mutate › area: one of ${Object.keys(AREAS).join(', ')}, saw "${area ?? ''}"`);
   process.exit(2);
 }
+const [FEW_CASES, MORE_CASES] = CASES_OF[area] ?? CASES;
 if (Number(process.versions.node.split('.')[0]) < 22) {
   console.error(`mutate › Node: 22 or newer for the mutation tool, saw ${process.versions.node}`);
   process.exit(2);
