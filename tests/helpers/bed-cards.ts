@@ -40,7 +40,7 @@ const letters = (length: number) =>
     .array(fc.integer({ min: 97, max: 122 }), { minLength: length, maxLength: length })
     .map((codes) => String.fromCharCode(...codes));
 
-export const anyTag: fc.Arbitrary<string> = fc
+const anyTag: fc.Arbitrary<string> = fc
   .tuple(
     fc.oneof(letters(2), letters(3)),
     fc.oneof(
@@ -123,6 +123,6 @@ export const SHORT: BedCard = {
   madeAt: ANY_TIME,
   off: minutes(60),
 };
-export const LONG: BedCard = { ...CARD, wardLanguage: 'zh-Hant' };
+const LONG: BedCard = { ...CARD, wardLanguage: 'zh-Hant' };
 /** Six, seven and eight groups. */
 export const THREE = [SHORT, { ...SHORT, wardLanguage: 'pt-BR' }, LONG].map(encodeBedCard);

@@ -9,7 +9,7 @@ import { serve } from '../../.ci/serve.mjs';
 import { root } from './locales.ts';
 import { built } from './pages.ts';
 
-export interface Site {
+interface Site {
   address: string;
   /** The folder that is served from now on. */
   show(folder: string): void;

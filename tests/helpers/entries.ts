@@ -22,7 +22,7 @@ const anyText = fc.oneof(
 );
 const anyPhone = fc.constantFrom('3fa91c', 'b07e52', '000000', 'page', '', 'A-B', 'abcdefg');
 /** Mostly ids as phones write them; some that only look so. */
-export const anyId: fc.Arbitrary<string> = fc.oneof(
+const anyId: fc.Arbitrary<string> = fc.oneof(
   { weight: 6, arbitrary: fc.tuple(anyPhone, fc.nat(40)).map(([phone, n]) => `${phone}-${n}`) },
   {
     weight: 1,
@@ -133,5 +133,3 @@ export const anyNote: fc.Arbitrary<Entry> = fc.oneof(
   { weight: 5, arbitrary: anyWritten },
   { weight: 1, arbitrary: anyStored.map((value) => parseEntry(plain(value))) },
 );
-
-export const KINDS_WRITTEN = CONTENTS.length;

@@ -54,7 +54,7 @@ const IDEAS = [
 ];
 const FIRST_MINUTE = 29_900_000;
 
-export type Mix = 'even' | 'likely';
+type Mix = 'even' | 'likely';
 
 /** `count` notes of two phones over fourteen days, sorted. */
 export function fortnight(count: number, seed: number, mix: Mix): Entry[] {

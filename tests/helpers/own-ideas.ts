@@ -25,7 +25,7 @@ export const OWN: OwnIdea = {
 };
 
 const WRITING = [...'abcdefghij KLMNOP 0123', 'é', 'ß', 'ż', 'م', 'ر', 'ח', '画', '読', '🐋', 'ñ', '-', '!'];
-export const anyTitle = fc
+const anyTitle = fc
   .array(fc.constantFrom(...WRITING), { minLength: 0, maxLength: 58 })
   .map((characters) => `A${characters.join('')}z`);
 

@@ -31,7 +31,7 @@ export const CORE_SIGNS: readonly SignId[] = [
   ...(['cord-trouble', 'cord-touched', 'slid-down', 'plate-crooked', 'leg-rolled'] as const),
 ];
 /** Breathing, waking, shaking, fall and pale-sweaty have a button of their own on the first screen. */
-export const DANGER_SIGNS: readonly SignId[] = [
+const DANGER_SIGNS: readonly SignId[] = [
   'breath-hard',
   'hard-to-wake',
   'shaking-fit',

@@ -7,7 +7,7 @@ export interface Code {
   size: number;
   path: string;
 }
-export interface Frame extends Code {
+interface Frame extends Code {
   text: string;
 }
 export const codeOf = (text: string): Code => codePicture(text);

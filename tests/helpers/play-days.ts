@@ -8,25 +8,15 @@ import {
   type HardMoment,
   type PlayWindow,
 } from '#domain/play/types.ts';
+import { chance } from './fortnight.ts';
 
-/** A small generator of numbers from 0 to 1 (multiply with carry, 32 bits); any seed will do. */
-export function numbersFrom(seed: number): () => number {
-  let state = (seed * 2654435761 + 12345) >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = state;
-    mixed = Math.imul(mixed ^ (mixed >>> 15), mixed | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
-  };
-}
-
-export function chance(seed: number) {
-  const next = numbersFrom(seed);
+/** Draws as if by chance, each the same for the same seed; any seed will do. */
+export function draws(seed: number) {
+  const next = chance((seed * 2654435761 + 12345) >>> 0);
   const below = (n: number) => Math.floor(next() * n);
   const oneOf = <T>(list: readonly T[]): T => list[below(list.length)]!;
   const maybe = (share: number) => next() < share;
-  return { next, below, oneOf, maybe };
+  return { below, oneOf, maybe };
 }
 
 const THINGS = [
@@ -42,8 +32,8 @@ const THINGS = [
   'bear',
 ] as const;
 
-export function madeUpIdea(n: number, seed: number): Idea {
-  const { below, oneOf, maybe } = chance(seed * 1009 + n);
+function madeUpIdea(n: number, seed: number): Idea {
+  const { below, oneOf, maybe } = draws(seed * 1009 + n);
   const kind = oneOf(KINDS);
   const least = oneOf([1, 2, 3, 5, 5, 5, 10, 10, 15, 20]);
   const from = oneOf([1, 1, 2, 3, 3, 4, 5, 6, 8, 9]);
@@ -77,7 +67,7 @@ export const madeUpIdeas = (count: number, seed: number): Idea[] =>
   Array.from({ length: count }, (_, n) => madeUpIdea(n, seed));
 
 function windowsOf(seed: number, count: number, hard: number): PlayWindow[] {
-  const { below, oneOf, maybe } = chance(seed * 31 + 7);
+  const { below, oneOf, maybe } = draws(seed * 31 + 7);
   const windows: PlayWindow[] = [];
   const hardAt = new Set<number>();
   while (hardAt.size < Math.min(hard, count)) hardAt.add(below(count));
@@ -114,7 +104,7 @@ export function madeUpDay(
   seed: number,
   shape: { windows?: number; hard?: number; ideas?: readonly Idea[]; count?: number } = {},
 ): DayProblem {
-  const { below, oneOf, maybe } = chance(seed * 17 + 3);
+  const { below, oneOf, maybe } = draws(seed * 17 + 3);
   const ideas = shape.ideas ?? madeUpIdeas(shape.count ?? 136, seed);
   const ids = ideas.map(({ id }) => id);
   const years = 1 + below(17);

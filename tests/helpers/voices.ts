@@ -1,7 +1,7 @@
 /** Voices for a browser that has none: what is said can be read, and nothing is over before the test says so. */
 import type { Page } from '@playwright/test';
 
-export interface FakeVoice {
+interface FakeVoice {
   /** BCP 47, as the device names it. */
   lang: string;
   /** False: a voice that sends the text to a server. */

@@ -92,7 +92,7 @@ export const anyCall = fc.constantFrom<NewEntry>(
   { kind: 'nurse-looked' },
 );
 
-export interface Line {
+interface Line {
   phone: 'aaaaaa' | 'bbbbbb';
   minute: number;
   what: NewEntry;

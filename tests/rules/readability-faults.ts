@@ -9,7 +9,7 @@ import { syllablesEs, syllablesPl } from '#domain/text/syllables.ts';
 import { readable, type Texts } from '../../.ci/locales.mjs';
 
 /** Texts read together: an area of the site, or all that is said about one sign. */
-export interface Page {
+interface Page {
   readonly name: string;
   readonly pool: string;
 }

@@ -4,7 +4,7 @@ import { sentencesOf, wordsOf } from '#domain/text/counts.ts';
 import { readable, type Texts } from '../../.ci/locales.mjs';
 
 /** Design 3-topics.md: words in one text, sentences in one text, words in one sentence; where none is given, none. */
-export const LIMITS: Readonly<Record<Reader, { words: number; sentences?: number; sentence: number }>> = {
+const LIMITS: Readonly<Record<Reader, { words: number; sentences?: number; sentence: number }>> = {
   grownUp: { words: 120, sentence: 12 },
   from1: { words: 60, sentence: 12 },
   from3: { words: 42, sentences: 6, sentence: 7 },

@@ -5,7 +5,7 @@ import { told } from './topic-faults.ts';
 
 /** Agree, disagree, or the tool says that the item does not apply. */
 export type Answer = 1 | 0 | 'n/a';
-export interface Scored {
+interface Scored {
   /** A role, never a name. */
   readonly by: string;
   readonly on: string;
@@ -46,7 +46,7 @@ const ITEMS: readonly string[] = [...DOMAINS.understandability, ...DOMAINS.actio
 const MAY_NOT_APPLY: ReadonlySet<string> = new Set('6 8 9 11 16 17 18 19 24 25'.split(' '));
 
 /** The line that every topic has to reach. The tool's authors call 70 % enough. */
-export const LINE = 0.9;
+const LINE = 0.9;
 
 /** Points by applicable items, the published rule. Errors: where no item applies there is no score. */
 export function scoreOf(answers: readonly Answer[]): { points: number; applicable: number; share: number } {

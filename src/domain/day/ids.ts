@@ -42,7 +42,7 @@ export const DAY_EVENT_IDS = [
 export type DayEventId = (typeof DAY_EVENT_IDS)[number];
 
 /** What fills the day where nothing else stands; nobody puts these into it. */
-export const FILLER_IDS = ['free-time', 'quiet-hour', 'night'] as const satisfies readonly DayEventId[];
+const FILLER_IDS = ['free-time', 'quiet-hour', 'night'] as const satisfies readonly DayEventId[];
 export type FillerId = (typeof FILLER_IDS)[number];
 /** Whether nobody puts it into a day: it is what is left. */
 export const isFiller = (kind: DayEventId): kind is FillerId => FILLER_IDS.some((id) => id === kind);

@@ -7,7 +7,7 @@ const MOST_FAULTS = 100;
 const LONGEST_SEEN = 60;
 
 /** What of a value may stand in a fault: never a deep or long one, whoever made it. */
-export function shown(value: unknown): unknown {
+function shown(value: unknown): unknown {
   if (typeof value === 'string')
     return value.length > LONGEST_SEEN ? `${value.slice(0, LONGEST_SEEN)}…` : value;
   if (Array.isArray(value)) return `[${value.length}]`;

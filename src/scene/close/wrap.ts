@@ -24,7 +24,7 @@ const LAYER = 6;
 const BOW = -9;
 
 /** A line across the leg, bowed as round things are. */
-export function across(
+function across(
   upper: Profile,
   lower: Profile,
   x: number,

@@ -200,7 +200,7 @@ function layoutToe(index: number, pose: FootPose, place: (u: number, v: number) 
 }
 
 /** A foot on our right in a pose: the pulled one, or, mirrored, the other. */
-export function layoutFoot(pose: FootPose): Foot {
+function layoutFoot(pose: FootPose): Foot {
   const { build, place } = placing(pose);
   const swelling = SWELLING[pose.swell];
   const side = (line: readonly (readonly [number, number])[]) =>

@@ -102,7 +102,7 @@ export function drawCold(foot: Foot, level: 1 | 2): Shape[] {
 }
 
 /** A helper's hand from the side, palm down and away from the toes; its back lies against them. */
-export function drawHand(foot: Foot): Shape[] {
+function drawHand(foot: Foot): Shape[] {
   const from = foot.toes[0]!.tip;
   const to = foot.toes[4]!.tip;
   const angle = (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;

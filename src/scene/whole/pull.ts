@@ -194,7 +194,7 @@ function onCord(spec: SceneSpec, g: WholeGeometry, middle: Point): Shape[] {
 }
 
 /** Short rays over a place where something is wrong. */
-export function glow(center: Point, count: number): Shape[] {
+function glow(center: Point, count: number): Shape[] {
   const rays = Array.from({ length: count }, (_, i) => {
     const angle = (i - (count - 1) / 2) * 34;
     return straight([

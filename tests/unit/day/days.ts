@@ -67,7 +67,7 @@ const anySpot = fc
   .record({ from: anyFrom, minutes: anyLength })
   .map(({ from, minutes: length }) => ({ from, minutes: Math.min(length, 1440 - from) }));
 
-export const anyEvent: fc.Arbitrary<DayEvent> = fc
+const anyEvent: fc.Arbitrary<DayEvent> = fc
   .record({
     kind: fc.constantFrom(...KINDS),
     spot: anySpot,
@@ -89,7 +89,7 @@ export const anyEvent: fc.Arbitrary<DayEvent> = fc
   });
 
 /** Ids are numbered in the order of the list, so that each is used once. */
-export const numberedEvents = (events: readonly DayEvent[]): DayEvent[] =>
+const numberedEvents = (events: readonly DayEvent[]): DayEvent[] =>
   events.map((event, n) => ({ ...event, id: `${event.kind}-${n + 1}` }));
 
 export const anyEvents = fc.array(anyEvent, { maxLength: 14 }).map(numberedEvents);

@@ -15,7 +15,7 @@ import { BARRED, KINDS } from '#domain/play/types.ts';
 import { THREE } from '../../helpers/bed-cards.ts';
 import { anyLetter } from '../../helpers/letters.ts';
 import { anyBed, FULL, TYPICAL } from '../../helpers/play-beds.ts';
-import { chance } from '../../helpers/play-days.ts';
+import { draws } from '../../helpers/play-days.ts';
 
 const encoded = (bed: PlayBed) => encodePlay(bed, IDEA_ORDER, THING_ORDER);
 const decoded = (text: string) => decodePlay(text, IDEA_ORDER, THING_ORDER);
@@ -183,7 +183,7 @@ function withContent(bytes: Uint8Array): string {
 
 describe('a code that is not whole', () => {
   it('is never read as another bed: fifty thousand spoilt ones', () => {
-    const { below, oneOf } = chance(20261125);
+    const { below, oneOf } = draws(20261125);
     const codes = [CODE, EMPTY];
     const letter = () => ALPHABET[below(32)]!;
     const spoil = [
@@ -209,7 +209,7 @@ describe('a code that is not whole', () => {
   });
 
   it('with a right check sum over nonsense is a bed within all limits, or is refused', () => {
-    const { below } = chance(7);
+    const { below } = draws(7);
     const alike = new Set<string>();
     for (let round = 0; round < 4000; round++) {
       let text = CODE.slice(0, -7);
