@@ -2,7 +2,7 @@
 import type { SceneSpec } from '../spec.ts';
 import { layoutBandage } from './bandage.ts';
 import { layoutBedEnd } from './bed-end.ts';
-import { layoutChild } from './child.ts';
+import { layoutChild } from './child-layout.ts';
 import { layoutFoot } from './foot.ts';
 import { layoutHeel } from './heel.ts';
 import { layoutKnee } from './knee.ts';
