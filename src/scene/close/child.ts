@@ -13,7 +13,6 @@ import { breathMarks, changeMarks, grownUpCalling } from './child-marks.ts';
 import { childProp } from './child-props.ts';
 import { sorenessStair } from './child-stair.ts';
 
-
 function torso(spec: SceneSpec, g: ChildGeometry): Shape[] {
   const { chest, shoulder: w, neck, head, radius } = g;
   const skin = skinOf(spec.face);
