@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseEntry, type Entry } from '#domain/notes/entries.ts';
-import { LARGEST_FILE, readNotesFile, writeNotesFile } from '#domain/notes/file.ts';
+import { LARGEST_FILE, MOST_NOTES, readNotesFile, writeNotesFile } from '#domain/notes/file.ts';
 import { depthOf } from '#domain/notes/plain.ts';
 import { anyNote } from '../../helpers/entries.ts';
 import { chance, fortnight } from '../../helpers/fortnight.ts';
@@ -87,6 +87,8 @@ describe('a file that is refused says why and where', () => {
     ['', 'foreign', 'file'],
     ['hello', 'foreign', 'file'],
     ['null', 'foreign', 'file'],
+    ['"hello"', 'foreign', 'file'],
+    ['7', 'foreign', 'file'],
     ['[]', 'foreign', 'file'],
     ['{}', 'foreign', 'format'],
     ['{"__proto__":{"format":"bare-toes-notes"}}', 'foreign', 'format'],
@@ -102,6 +104,27 @@ describe('a file that is refused says why and where', () => {
     [file({ entries: fortnight(5, 2, 'even') }), 'damaged', 'check'],
   ])('%#', (text, reason, where) => {
     expect(readNotesFile(text)).toEqual({ ok: false, reason, where });
+  });
+
+  test('as large, as deep and as many as may be is read; one more of each is not', () => {
+    const text = writeNotesFile(fortnight(5, 1, 'even'));
+    expect(readNotesFile(text.padEnd(LARGEST_FILE)).ok).toBe(true);
+    expect(readNotesFile(text.padEnd(LARGEST_FILE + 1))).toMatchObject({
+      reason: 'too-large',
+      where: 'file',
+    });
+    const nested = (depth: number) =>
+      file({ more: JSON.parse('['.repeat(depth) + ']'.repeat(depth)) as unknown });
+    expect(readNotesFile(nested(59)).ok).toBe(true);
+    expect(readNotesFile(nested(60))).toMatchObject({ reason: 'foreign', where: 'file › depth' });
+    const bell = (_: unknown, i: number) => parseEntry({ id: `a-${i}`, t: 1, off: 0, kind: 'bell' });
+    const most = Array.from({ length: MOST_NOTES }, bell);
+    expect(read(writeNotesFile(most))).toHaveLength(MOST_NOTES);
+    expect(() => writeNotesFile([...most, bell(0, MOST_NOTES)])).toThrow(`saw ${MOST_NOTES + 1}`);
+    expect(readNotesFile(file({ entries: new Array(MOST_NOTES + 1).fill(0) }))).toMatchObject({
+      reason: 'too-large',
+      where: 'entries',
+    });
   });
 
   test('a file that would be too large is not written', () => {

@@ -145,10 +145,10 @@ describe('moving frames', () => {
   });
 
   test.each([0, LARGEST_TRANSFER + 1])('%i bytes are a fault of the caller', (length) => {
-    expect(() => framesOf(new Uint8Array(length))).toThrow(`saw ${length}`);
+    expect(() => framesOf(new Uint8Array(length))).toThrow(`1 to 65536, saw ${length}`);
   });
   test.each([0, 30, 99.5, NaN])('frames of %d bytes are a fault of the caller', (size) => {
-    expect(() => framesOf(new Uint8Array(9), { size })).toThrow(`saw ${size}`);
+    expect(() => framesOf(new Uint8Array(9), { size })).toThrow(`at least 31, saw ${size}`);
   });
 
   // two phones seldom have one version: the sum over these frames is from the day version 1 was made
@@ -168,6 +168,76 @@ describe('moving frames', () => {
 });
 
 describe('what a camera may also see', () => {
+  /** A frame with a sum that fits, whatever it says: three bytes each for transfer, length of the whole and number. */
+  function madeUp(transfer: number, length: number, number: number, piece: Uint8Array): string {
+    const frame = new Uint8Array(11 + piece.length + 4);
+    const view = new DataView(frame.buffer);
+    frame.set([0xb8, 1]);
+    [transfer, length, number].forEach((value, i) =>
+      view.setUint32(1 + 3 * i, value | (frame[1 + 3 * i]! << 24)),
+    );
+    frame.set(piece, 11);
+    view.setUint32(11 + piece.length, checkSum(frame.subarray(0, -4)));
+    return lettersOf(frame);
+  }
+
+  test('a frame made by hand is one of ours', () => {
+    const bytes = someBytes(50, 6);
+    const frames = framesOf(bytes, { size: 40 });
+    expect(madeUp(checkSum(bytes) >>> 8, 50, 0, bytes.slice(0, 25))).toBe(frames.frame(0));
+    expect(madeUp(checkSum(bytes) >>> 8, 50, 1, bytes.slice(25))).toBe(frames.frame(1));
+  });
+
+  test('what is shorter than a frame with a piece, or begins otherwise, is foreign; what is long enough is ours', () => {
+    const frame = bytesOfLetters(madeUp(7, 1, 0, new Uint8Array(1)))!;
+    expect(frame).toHaveLength(16);
+    for (let length = 1; length <= 15; length++)
+      expect(frameCollector().take(lettersOf(frame.slice(0, length)))).toEqual({
+        ok: false,
+        reason: 'foreign',
+      });
+    expect(frameCollector().take(lettersOf(frame.fill(0, 15)))).toEqual({ ok: false, reason: 'damaged' });
+    frame[0] = 0xb7;
+    expect(frameCollector().take(lettersOf(frame))).toEqual({ ok: false, reason: 'foreign' });
+  });
+
+  test('nobody shows nothing, more than there may be, or a large whole in crumbs', () => {
+    const take = (length: number, size: number) =>
+      frameCollector().take(madeUp(7, length, 0, new Uint8Array(size)));
+    for (const [length, size] of [
+      ...[
+        [0, 16],
+        [LARGEST_TRANSFER + 1, 100],
+        [8, 7],
+        [3000, 7],
+        [3000, 1],
+      ],
+    ] as const)
+      expect(take(length!, size!)).toEqual({ ok: false, reason: 'damaged' });
+    expect(take(LARGEST_TRANSFER, 100)).toMatchObject({ ok: true, got: 1 });
+    expect(take(3000, 8)).toMatchObject({ ok: true, got: 1 });
+    // a whole of one small piece is no crumb
+    expect(frameCollector().take(framesOf(someBytes(3, 1)).frame(0))).toMatchObject({
+      whole: someBytes(3, 1),
+    });
+  });
+
+  test('three transfers are kept apart; a fourth makes room of the one not seen for longest', () => {
+    const [one, two, three, four] = [21, 22, 23, 24].map((seed) => framesOf(someBytes(500, seed)));
+    const got = (collector: Collector, frames: FrameSequence, n: number) => {
+      const result = collector.take(frames.frame(n));
+      return result.ok && result.got;
+    };
+    const collector = frameCollector();
+    for (const frames of [one!, two!, three!]) expect(got(collector, frames, 0)).toBe(1);
+    // the first is seen again, so the second is the one not seen for longest
+    expect(got(collector, one!, 1)).toBe(2);
+    expect(got(collector, four!, 0)).toBe(1);
+    expect(got(collector, three!, 1)).toBe(2);
+    expect(got(collector, one!, 2)).toBe(3);
+    expect(got(collector, two!, 1)).toBe(1);
+  });
+
   test('codes of something else are foreign', () => {
     const collector = frameCollector();
     for (const text of [

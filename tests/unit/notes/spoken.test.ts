@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { decodeBedCard } from '#domain/bed-card/code.ts';
-import { ALPHABET } from '#domain/bed-card/letters.ts';
+import { ALPHABET, checkOf } from '#domain/bed-card/letters.ts';
 import type { Entry } from '#domain/notes/entries.ts';
 import { summarise } from '#domain/notes/summarise.ts';
 import { waitingFor } from '#domain/notes/waiting.ts';
@@ -101,14 +101,84 @@ describe('ten letters', () => {
   });
 
   test.each([
-    ['more', { more: 4 }],
-    ['more', { more: 0.5 }],
-    ['hours', { hours: -1 }],
-    ['hours', { hours: NaN }],
-  ])('%s out of its range is a fault of the caller', (name, change) => {
+    ['more', { more: 4 }, '3, saw 4'],
+    ['more', { more: 0.5 }, '3, saw 0.5'],
+    ['hours', { hours: -1 }, '31, saw -1'],
+    ['hours', { hours: 32 }, '31, saw 32'],
+    ['hours', { hours: NaN }, '31, saw NaN'],
+  ])('%s out of its range is a fault of the caller', (name, change, saw) => {
     expect(() => spokenCode({ signs: [], more: 0, call: 'none', hours: 0, ...change })).toThrow(
-      `${name}: 0 to`,
+      `spoken › ${name}: 0 to ${saw}`,
     );
+  });
+
+  test('of more than three signs the first three are written', () => {
+    const facts: SpokenFacts = {
+      signs: ['toes-cool', 'no-poo', 'band-wet'],
+      more: 1,
+      call: 'none',
+      hours: 2,
+    };
+    expect(spokenCode({ ...facts, signs: [...facts.signs, 'heel-sore'] })).toBe(spokenCode(facts));
+  });
+
+  /** Ten letters of any thirty bits, with a check as ours are made: what a later version, or a stranger, could write. */
+  const sealed = (bits: string): string => {
+    const empty = [...plain(spokenCode({ signs: [], more: 0, call: 'none', hours: 0 }))].map((letter) =>
+      ALPHABET.indexOf(letter),
+    );
+    const content = Array.from({ length: 6 }, (_, i) => Number.parseInt(bits.slice(5 * i, 5 * i + 5), 2));
+    const ours = checkOf(empty.slice(0, 6)).map((letter, i) => letter ^ empty[6 + i]!);
+    const check = checkOf(content).map((letter, i) => letter ^ ours[i]!);
+    return [...content, ...check].map((letter) => ALPHABET[letter]).join('');
+  };
+
+  test('any thirty bits are read by their places: version, more, three signs, call, hours', () => {
+    const field = (bits: number) =>
+      fc.nat(2 ** bits - 1).map((value) => value.toString(2).padStart(bits, '0'));
+    const place = fc.oneof(fc.constant('000000'), field(6));
+    const version = fc.oneof(
+      { weight: 4, arbitrary: fc.constant('001') },
+      { weight: 1, arbitrary: field(3) },
+    );
+    fc.assert(
+      fc.property(
+        fc.tuple(version, field(2), fc.tuple(place, place, place), field(2), field(5)),
+        ([of, more, places, call, hours]) => {
+          const read = readSpokenCode(sealed([of, more, ...places, call, hours].join('')));
+          const told = places.filter((bits) => bits !== '000000');
+          // an empty place before a filled one was written by nobody, nor was a fourth kind of call
+          const odd = places.lastIndexOf(told.at(-1) ?? '') + 1 > told.length || call === '11';
+          if (of > '001') expect(read).toEqual({ ok: false, reason: 'too-new' });
+          else if (of < '001' || odd) expect(read).toEqual({ ok: false, reason: 'damaged' });
+          else {
+            const facts = read.ok ? read.facts : undefined;
+            expect(facts).toEqual({
+              signs: facts?.signs,
+              more: Number.parseInt(more, 2),
+              call: { '00': 'none', '01': 'told', '10': 'bell' }[call],
+              hours: Number.parseInt(hours, 2),
+            });
+            // a place that no sign has yet is read as a sign this version does not know
+            facts!.signs.forEach((sign, i) => {
+              const again = spokenCode({ ...facts!, signs: [sign] });
+              const only = sealed(
+                [of, more, sign === 'unknown' ? '111111' : told[i], '000000000000', call, hours].join(''),
+              );
+              expect(plain(again)).toBe(only);
+            });
+            expect(facts!.signs).toHaveLength(told.length);
+          }
+        },
+      ),
+      { numRuns: cases(1000) },
+    );
+  });
+
+  test('a hundred letters, blanks among them, are still looked at; one more is foreign at once', () => {
+    const code = spokenCode({ signs: ['toes-cool'], more: 0, call: 'none', hours: 1 });
+    expect(readSpokenCode(code.padEnd(100))).toMatchObject({ ok: true });
+    expect(readSpokenCode(code.padEnd(101))).toEqual({ ok: false, reason: 'foreign' });
   });
 
   // written when version 1 was made: it is read so for ever
@@ -171,6 +241,12 @@ describe('what is said of the notes', () => {
     expect(said(notes, 9).call).toBe('bell');
     const looked = [...notes, note(3, { kind: 'nurse-looked' })];
     expect(said(looked, 900)).toEqual({ signs: [], more: 0, call: 'none', hours: 0 });
+  });
+
+  test('hours are whole ones since the first of all that is open, whichever is said first', () => {
+    const notes = [sign(0, 'no-poo'), sign(100, 'toes-cool'), sign(110, 'band-wet')];
+    for (const order of [notes, [...notes].reverse()])
+      expect([119, 120, 121].map((minute) => said(order, minute).hours)).toEqual([1, 2, 2]);
   });
 
   test('a clock that was set back makes no hours less than none, and a week is 31 or more', () => {
