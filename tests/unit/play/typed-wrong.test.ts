@@ -1,0 +1,271 @@
+// What cannot be used is named with its place, its rule and what was seen; what can be used stays just as it was.
+import { describe, expect, it } from 'vitest';
+import { freeTimeOf, planDay } from '#domain/play/plan.ts';
+import { playSpan } from '#domain/play/feasible.ts';
+import type {
+  DayProblem,
+  HardMoment,
+  Idea,
+  OrdinaryWindow,
+  Placement,
+  PlayWindow,
+} from '#domain/play/types.ts';
+import { pinBroken, vetted } from '#domain/play/vet.ts';
+import { EXAMPLE } from '../../helpers/play-example.ts';
+
+const IDEA: Idea = { ...EXAMPLE.ideas[0]!, minutes: [5, 30], moments: ['needle'] };
+const idea = (id: string, more: Partial<Idea> = {}): Idea => ({ ...IDEA, id, ...more });
+const open = (id: string, from: number, minutes: number): OrdinaryWindow => ({
+  ...{ kind: 'ordinary', id, from, minutes, energy: 2, propped: true, quiet: false, grownUp: true },
+});
+const hard = (id: string, from: number, minutes: number): HardMoment => ({
+  ...{ ...open(id, from, minutes), kind: 'hard', procedure: 'needle', weight: 1, freeHands: 1 },
+});
+const put = (name: string, window: string, from: number, minutes: number): Placement => ({
+  ...{ idea: name, window, from, minutes },
+});
+const DAY: DayProblem = {
+  ...EXAMPLE,
+  ideas: ['a', 'b', 'c', 'd', 'e'].map((id) => idea(id)),
+  windows: [open('w', 600, 60), open('v', 900, 120)],
+  lightsOut: 1320,
+  perWindow: 3,
+};
+const told = ({ where, rule, seen }: { where: string; rule: string; seen: unknown }) =>
+  `${where}: ${rule}: ${JSON.stringify(seen)}`;
+
+describe('a window', () => {
+  const faults = (windows: PlayWindow[], more: Partial<DayProblem> = {}) => {
+    const { faults: found, problem } = vetted({ ...DAY, ...more, windows });
+    const named = found.map(({ where }) => where);
+    // each is used or named, never both
+    expect(problem.windows).toEqual(
+      [...windows].sort((a, b) => a.from - b.from).filter(({ id }) => !named.includes(`windows › ${id}`)),
+    );
+    return found.map(told);
+  };
+
+  it('lies on the grid of five, has a length, and is over by lights-out', () => {
+    expect(faults([open('w', 601, 60)])).toEqual(['windows › w: from: a multiple of 5: 601']);
+    expect(faults([open('w', -5, 60)])).toEqual(['windows › w: from: a multiple of 5: -5']);
+    expect(faults([open('w', NaN, 60)])).toEqual(['windows › w: from: a multiple of 5: null']);
+    expect(faults([open('w', 600, 12)])).toEqual(['windows › w: minutes: a multiple of 5 above 0: 12']);
+    expect(faults([open('w', 600, 0)])).toEqual(['windows › w: minutes: a multiple of 5 above 0: 0']);
+    expect(faults([open('w', 600, 5)])).toEqual([]);
+    expect(faults([open('w', 600, 60)], { lightsOut: 660 })).toEqual([]);
+    expect(faults([open('w', 600, 60)], { lightsOut: 659 })).toEqual([
+      'windows › w: from: over by lights-out: 600',
+    ]);
+  });
+
+  it('lies between six in the morning and ten in the evening', () => {
+    const late = { lightsOut: 1440 };
+    expect(faults([open('w', 360, 60)])).toEqual([]);
+    expect(faults([open('w', 355, 60)])).toEqual(['windows › w: from: between 06:00 and 22:00: 355']);
+    expect(faults([open('w', 1260, 60)], late)).toEqual([]);
+    expect(faults([hard('w', 1265, 60)], late)).toEqual(['windows › w: from: between 06:00 and 22:00: 1265']);
+  });
+
+  it('begins when the one before is over, and not earlier', () => {
+    expect(faults([open('w', 600, 60), open('v', 660, 30)])).toEqual([]);
+    expect(faults([open('v', 655, 30), open('w', 600, 60)])).toEqual([
+      'windows › v: from: after "w" is over: 655',
+    ]);
+    // one that was left out keeps nobody out
+    expect(faults([open('w', 600, 61), open('v', 655, 30)])).toHaveLength(1);
+  });
+
+  it('leaves each age its sleep; a hard moment comes when it comes', () => {
+    for (const [months, hours] of [
+      [35, 13],
+      [36, 14],
+      [71, 14],
+      [72, 15],
+      [155, 15],
+      [156, 16],
+    ] as const) {
+      const child = { ...DAY.child, ageMonths: months };
+      expect(playSpan(months)).toBe(hours * 60);
+      const end = 360 + hours * 60;
+      expect(faults([open('w', 360, 60), open('v', end - 30, 30)], { child })).toEqual([]);
+      if (end === 1320) continue;
+      const over = `windows › v: from: over ${hours}:00 hours after the first window, for the sake of sleep: ${end - 25}`;
+      expect(faults([open('w', 360, 60), open('v', end - 25, 30)], { child })).toEqual([over]);
+      expect(faults([open('w', 360, 60), hard('v', end - 25, 30)], { child })).toEqual([]);
+    }
+    // one long window by itself
+    const child = { ...DAY.child, ageMonths: 20 };
+    expect(faults([open('w', 360, 785)], { child })).toEqual([
+      'windows › w: from: over 13:00 hours after the first window, for the sake of sleep: 360',
+    ]);
+  });
+
+  it('has a name of its own, and there are at most sixteen', () => {
+    const found = vetted({ ...DAY, windows: [open('w', 600, 60), open('w', 700, 60)] });
+    expect(found.faults.map(told)).toEqual(['windows › w: id: used once: "w"']);
+    expect(found.problem.windows).toEqual([open('w', 600, 60)]);
+    const many = Array.from({ length: 17 }, (_, n) => open(`w-${n}`, 400 + 20 * n, 20));
+    expect(faults(many)).toEqual(['windows › w-16: at most 16 windows: 17']);
+  });
+});
+
+describe('an idea', () => {
+  const wrong = (more: object) => {
+    const { faults, problem } = vetted({ ...DAY, ideas: [idea('a'), { ...idea('odd'), ...more }] });
+    expect(problem.ideas.map(({ id }) => id)).toEqual(faults.length ? ['a'] : ['a', 'odd']);
+    return faults.map(told).join();
+  };
+
+  it('has minutes and ages that can be, from the least to the most', () => {
+    for (const minutes of [[0, 5], [9, 3], [5, 1441], [5], [], undefined])
+      expect(wrong({ minutes })).toBe(
+        told({ where: 'ideas › odd', rule: 'minutes: least and most', seen: minutes }),
+      );
+    for (const ages of [[-1, 3], [5, 4], [5], undefined])
+      expect(wrong({ ages })).toBe(told({ where: 'ideas › odd', rule: 'ages: from and to', seen: ages }));
+    for (const kept of [{ minutes: [1, 1440] }, { minutes: [7, 7] }, { ages: [0, 0] }, { ages: [0, 17] }])
+      expect(wrong(kept)).toBe('');
+  });
+
+  it('has a kind, whole numbers, lists and what is chosen', () => {
+    expect(wrong({ kind: 'sleep' })).toBe('ideas › odd: kind: one of the kinds: "sleep"');
+    for (const field of ['hands', 'energy', 'mess', 'noise']) {
+      for (const seen of [4, 0.5, '1'])
+        expect(wrong({ [field]: seen })).toBe(
+          told({ where: 'ideas › odd', rule: `${field}: a whole number`, seen }),
+        );
+      for (const kept of [0, 1, 2, 3]) expect(wrong({ [field]: kept })).toBe('');
+    }
+    for (const field of ['things', 'moments', 'suits', 'needs', 'cautions'])
+      expect(wrong({ [field]: 'pen' })).toBe(`ideas › odd: ${field}: a list: "pen"`);
+    for (const field of ['position', 'who', 'wipe', 'screen'])
+      expect(wrong({ [field]: 7 })).toBe(`ideas › odd: ${field}: chosen: 7`);
+  });
+
+  it('has a name of its own: the first stays', () => {
+    const { faults, problem } = vetted({ ...DAY, ideas: [idea('a'), idea('a', { hands: 2 })] });
+    expect(faults.map(told)).toEqual(['ideas › a: id: used once: "a"']);
+    expect(problem.ideas).toEqual([idea('a')]);
+  });
+});
+
+describe('a pin', () => {
+  /** Which pins are refused, and by which rules; the others are kept in order of time. */
+  const refused = (pins: Placement[], more: Partial<DayProblem> = {}) => {
+    const found = vetted({ ...DAY, pins, ...more });
+    const gone = found.refused.map(({ pin }) => pin);
+    expect(found.problem.pins).toEqual(
+      [...pins].sort((a, b) => a.from - b.from).filter((pin) => !gone.includes(pin)),
+    );
+    return found.refused.map(({ pin, rules }) => `${pin.idea} ${rules.join()}`);
+  };
+
+  it('names an idea and a window of the day', () => {
+    expect(refused([put('nobody', 'w', 600, 10), put('a', 'nowhere', 600, 10)])).toEqual([
+      'nobody unknown',
+      'a unknown',
+    ]);
+  });
+
+  it('has five minutes to the next, told in any order; the earlier stays', () => {
+    expect(refused([put('b', 'w', 615, 10), put('a', 'w', 600, 10)])).toEqual([]);
+    expect(refused([put('b', 'w', 610, 10), put('a', 'w', 600, 10)])).toEqual(['b H2']);
+    expect(refused([put('a', 'w', 600, 10), put('b', 'v', 900, 10)])).toEqual([]);
+  });
+
+  it('keeps away from what was done, too', () => {
+    const done = [put('a', 'w', 600, 10)];
+    expect(refused([put('b', 'w', 610, 10)], { done })).toEqual(['b H2']);
+    expect(refused([put('b', 'w', 615, 10)], { done })).toEqual([]);
+  });
+
+  it('is one of three in a window, or of as many as the day allows, with what was done', () => {
+    const pins = ['a', 'b', 'c', 'd'].map((name, n) => put(name, 'v', 900 + 15 * n, 10));
+    const { perWindow: _, ...day } = DAY;
+    expect(vetted({ ...day, pins }).refused.map(({ pin }) => pin.idea)).toEqual(['d']);
+    expect(refused(pins, { perWindow: 1 })).toEqual(['b H2', 'c H2', 'd H2']);
+    expect(refused(pins.slice(1), { perWindow: 2, done: pins.slice(0, 1) })).toEqual(['c H2', 'd H2']);
+  });
+
+  it('fits a moment that can still be filled whole', () => {
+    const windows = [hard('m', 600, 15), open('v', 900, 120)];
+    expect(refused([put('a', 'm', 600, 15)], { windows })).toEqual([]);
+    expect(refused([put('a', 'm', 600, 10)], { windows })).toEqual([]);
+    expect(refused([put('a', 'm', 600, 10), put('b', 'm', 610, 5)], { windows })).toEqual([]);
+    expect(refused([put('a', 'm', 600, 15), put('b', 'm', 610, 5)], { windows })).toEqual(['b H2']);
+    // the five minutes before it cannot be filled by an idea that takes ten
+    const long = [idea('a'), idea('b', { minutes: [10, 30] })];
+    expect(refused([put('a', 'm', 605, 10)], { windows, ideas: long })).toEqual(['a H2']);
+    expect(refused([put('a', 'm', 600, 5)], { windows, ideas: long })).toEqual([]);
+  });
+
+  it('keeps to the screen minutes of the day; a film at a moment and what was refused are not counted', () => {
+    const film = (name: string) => idea(name, { screen: 'yes' });
+    const ideas = [film('a'), film('b'), film('c'), idea('d')];
+    const windows = [hard('m', 540, 15), open('w', 600, 60), open('v', 900, 120)];
+    const limits = { screenMinutes: 30, grownUpMinutes: 240 };
+    const day = { ideas, windows, limits };
+    const moment = put('c', 'm', 540, 15);
+    expect(refused([moment, put('a', 'w', 600, 20), put('b', 'v', 900, 10)], day)).toEqual([]);
+    expect(refused([put('a', 'w', 600, 20), put('b', 'v', 900, 15)], day)).toEqual(['b H11']);
+    expect(refused([put('a', 'w', 600, 20), put('b', 'v', 900, 15), put('c', 'v', 920, 10)], day)).toEqual([
+      'b H11',
+    ]);
+    expect(refused([put('a', 'w', 600, 30), put('d', 'v', 900, 15)], day)).toEqual([]);
+    const child = { ...DAY.child, ageMonths: 40 };
+    const hour = { ...day, child, limits: { ...limits, screenMinutes: 240 } };
+    expect(refused([put('a', 'v', 900, 30), put('b', 'v', 935, 30)], hour)).toEqual([]);
+    expect(refused([put('c', 'w', 600, 5), put('a', 'v', 900, 30), put('b', 'v', 935, 30)], hour)).toEqual([
+      'b H11',
+    ]);
+  });
+
+  it('is over by lights-out, whatever it is', () => {
+    const day = { ...DAY, lightsOut: 610 };
+    expect(pinBroken(day, put('a', 'w', 600, 10))).toEqual([]);
+    expect(pinBroken(day, put('a', 'w', 600, 15))).toEqual(['H6']);
+  });
+});
+
+describe('what was done', () => {
+  it('stays as long as its idea and its window are known, and is forgotten otherwise', () => {
+    const known = put('a', 'w', 600, 10);
+    const done = [known, put('nobody', 'w', 620, 10), put('b', 'nowhere', 620, 10)];
+    expect(vetted({ ...DAY, done }).problem.done).toEqual([known]);
+    expect(vetted(DAY).problem.done).toEqual([]);
+  });
+});
+
+describe('free time', () => {
+  it('is what placements leave of the open stretches, told in order, and never any of a moment', () => {
+    const windows = [open('w', 600, 60), hard('m', 660, 15), open('v', 900, 30), open('u', 960, 30)];
+    const placements = [put('a', 'w', 610, 10), put('b', 'w', 620, 20), put('c', 'v', 900, 30)];
+    expect(freeTimeOf(windows, placements)).toEqual([
+      { window: 'w', from: 600, minutes: 10 },
+      { window: 'w', from: 640, minutes: 20 },
+      { window: 'u', from: 960, minutes: 30 },
+    ]);
+  });
+
+  it('and a plan together are just the open stretches', () => {
+    const result = planDay(EXAMPLE);
+    if (result.kind !== 'plan') throw new Error('no plan');
+    const open = EXAMPLE.windows.filter(({ kind }) => kind === 'ordinary');
+    const ids = open.map(({ id }) => id);
+    const played = result.placements.filter(({ window }) => ids.includes(window));
+    const sum = (list: readonly { minutes: number }[]) => list.reduce((all, { minutes }) => all + minutes, 0);
+    expect(sum(played) + sum(result.free)).toBe(sum(open));
+    expect(sum(result.free)).toBeGreaterThan(0);
+    // a grown-up is needed for the ceiling alone
+    expect(result.grownUpMinutes).toBe(sum(played.filter(({ idea: name }) => name === 'ceiling-map')));
+  });
+
+  it('a moment that nothing fits is told by itself, and one that was filled is not', () => {
+    const windows = [hard('m', 600, 15), hard('n', 700, 15), open('v', 900, 120)];
+    const pins = [put('a', 'm', 600, 15)];
+    const result = planDay({ ...DAY, windows, pins, ideas: [idea('a'), idea('b', { moments: [] })] });
+    if (result.kind !== 'impossible') throw new Error('something fitted');
+    expect(result.moments.map(({ window }) => window)).toEqual(['n']);
+    expect(result.rest.placements.map(({ idea: name }) => name)).toEqual(['a', 'b']);
+  });
+});
