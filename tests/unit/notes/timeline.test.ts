@@ -91,8 +91,89 @@ describe('a day on a line', () => {
     expect(only).not.toHaveProperty('maybeSame');
   });
 
+  test('what lies at either end is on it, and what lies a minute outside is not', () => {
+    const b = phone('bbbbbb');
+    const around = [99, 100, 200, 201].flatMap((minute) => [
+      b(minute, { kind: 'wee', into: 'pan', amount: 'usual' }),
+      b(minute, { kind: 'medicine-told' }),
+    ]);
+    const line = draw(around, 100, 200);
+    expect(line.wee).toEqual([
+      { id: 'bbbbbb-3', x: 0 },
+      { id: 'bbbbbb-5', x: 1 },
+    ]);
+    expect(line.soreness.medicine).toEqual([
+      { id: 'bbbbbb-4', x: 0 },
+      { id: 'bbbbbb-6', x: 1 },
+    ]);
+  });
+
+  test('a sleep is seen up to the end of the line: the waking after it, or the next sleep, is not yet', () => {
+    const b = phone('bbbbbb');
+    const sleep = (minute: number, what: 'fell-asleep' | 'woke') => b(minute, { kind: 'sleep', what });
+    const nights = [
+      sleep(0, 'fell-asleep'),
+      sleep(100, 'woke'),
+      sleep(150, 'fell-asleep'),
+      sleep(200, 'woke'),
+    ];
+    const ends = (from: number, to: number) =>
+      draw(nights, from, to).sleep.map(({ from: a, to: z, end }) => [a, z, end]);
+    expect(ends(50, 100)).toEqual([[0, 1, 'woke']]);
+    expect(ends(50, 99)).toEqual([[0, 1, 'goes-on']]);
+    expect(ends(100, 149)).toEqual([[0, 0, 'woke']]);
+    expect(ends(101, 149)).toEqual([]);
+    expect(ends(101, 150)).toEqual([[1, 1, 'goes-on']]);
+  });
+
+  /** One of everything the line can hold. */
+  const EVERYTHING: readonly NewEntry[] = [
+    { kind: 'sore', value: 5, scale: 'numbers', when: 'rest' },
+    { kind: 'medicine-told' },
+    { kind: 'look', answers: { 'toes-cool': 'like-usual' } },
+    { kind: 'sleep', what: 'fell-asleep' },
+    { kind: 'drink', amount: 'half', what: 'milk' },
+    { kind: 'wee', into: 'pan', amount: 'usual' },
+    { kind: 'poo', what: 'soft' },
+  ];
+  const lanes = ({ soreness, looks, sleep, drinks, wee, poo }: Timeline) =>
+    [soreness.points, soreness.medicine, looks, sleep, drinks, wee, poo].map((lane) => lane.length);
+
+  test('a note that was taken back stands nowhere', () => {
+    const [b, c] = [phone('bbbbbb'), phone('cccccc')];
+    const all = EVERYTHING.map((what, n) => b(100 + n, what));
+    expect(lanes(draw(all, 0, DAY))).toEqual([1, 1, 1, 1, 1, 1, 1]);
+    const struck = all.map(({ id }, n) => c(300 + n, { kind: 'strike', strikes: id }));
+    expect(lanes(draw([...all, ...struck], 0, DAY))).toEqual([0, 0, 0, 0, 0, 0, 0]);
+  });
+
+  test('a note without a time stands nowhere, wherever the line lies', () => {
+    const all = EVERYTHING.map((what, n) => ({
+      ...phone('bbbbbb')(n, what),
+      id: `bbbbbb-${n}`,
+      t: instant(0),
+    }));
+    expect(lanes(timelineOf(all, instant(-60), instant(60), flat))).toEqual([0, 0, 0, 0, 0, 0, 0]);
+    // nor does a waking make a sleep of fifty years of it
+    const woke = phone('cccccc')(100, { kind: 'sleep', what: 'woke' });
+    expect(lanes(draw([...all, woke], 0, DAY))).toEqual([0, 0, 0, 0, 0, 0, 0]);
+  });
+
+  test('a phone with a wrong clock: each thing stands where it happened', () => {
+    const [b, c] = [phone('bbbbbb'), phone('cccccc')];
+    const all = EVERYTHING.map((what) => b(100, what));
+    const right = c(2000, { kind: 'clock', device: 'bbbbbb', upTo: 99, minutes: 200 });
+    expect(lanes(draw([...all, right], 0, 299))).toEqual([0, 0, 0, 0, 0, 0, 0]);
+    const { soreness, sleep, wee } = draw([...all, right], 250, 350);
+    expect([soreness.points[0]!.x, sleep[0]!.from, wee[0]!.x]).toEqual([0.5, 0.5, 0.5]);
+  });
+
   test('an end before its beginning is a fault of the caller', () => {
-    expect(() => draw([], 10, 10)).toThrow(/timelineOf: to must be after from/);
+    expect(() => draw([], 10, 10)).toThrow(
+      `timelineOf: to must be after from, saw ${moment(10)} and ${moment(10)}`,
+    );
+    expect(() => draw([], 10, 9)).toThrow('to must be after from');
+    expect(() => timelineOf([], instant(NaN), moment(9), flat)).toThrow('to must be after from');
   });
 });
 
