@@ -150,6 +150,8 @@ function packed(problem: DayProblem, stands: readonly Stand[]): Violation[] {
       const filled = here.reduce((sum, { placement }) => sum + placement.minutes, 0);
       if (here.length > 2 || (here.length > 0 && filled !== window.minutes))
         found.push(violation('H2', here[0]!));
+      const late = here.find(({ pinned, begin }) => !pinned && begin < (problem.notBefore ?? 0));
+      if (late) found.push(violation('H2', late));
       continue;
     }
     const pins = here.filter(({ pinned }) => pinned).length;

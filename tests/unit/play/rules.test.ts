@@ -451,6 +451,21 @@ const TOGETHER: [string, Together, string[]][] = [
   ['from the next five minutes on', { placements: [put('a', 'w', 605, 10)], day: { notBefore: 602 } }, []],
   ['now, where now is on the grid', { placements: [put('a', 'w', 605, 10)], day: { notBefore: 605 } }, []],
 
+  [
+    'nothing new starts in a moment that began before now',
+    { windows: [hard('m', 600, 15)], placements: [put('a', 'm', 600, 15)], day: { notBefore: 602 } },
+    ['H2 m a'],
+  ],
+  [
+    'but a moment that began is filled up from now on',
+    {
+      windows: [hard('m', 600, 15)],
+      done: [put('a', 'm', 600, 10)],
+      placements: [put('a', 'm', 600, 10), put('b', 'm', 610, 5)],
+      day: { notBefore: 602 },
+    },
+    [],
+  ],
   ['a moment filled by one', { windows: [hard('m', 600, 15)], placements: [put('a', 'm', 600, 15)] }, []],
   ['a moment left empty', { windows: [hard('m', 600, 15)], placements: [] }, []],
   [
