@@ -90,6 +90,15 @@ describe('moving frames', () => {
     }
   });
 
+  test('every frame tells something to one who has seen none', () => {
+    for (const needed of [1, 2, 3, 5]) {
+      const frames = framesOf(someBytes(needed * 16, 5), { size: 31 });
+      expect(frames.needed).toBe(needed);
+      for (let n = 0; n < 100; n++)
+        expect(frameCollector().take(frames.frame(n))).toMatchObject({ ok: true, got: 1, needed });
+    }
+  });
+
   test('frames of two transfers in one film are kept apart', () => {
     const [one, two] = [someBytes(900, 1), someBytes(900, 2)];
     const collector = frameCollector();

@@ -328,6 +328,23 @@ describe('what is open', () => {
     ]);
   });
 
+  test('a struck look keeps what its gravest sign was by itself; what is no sign has no class', () => {
+    const a = phone('aaaaaa');
+    const look = a(60, {
+      kind: 'look',
+      answers: { 'itchy-under': 'different', 'toes-cool': 'different', 'band-wet': 'like-usual' },
+    });
+    const usual = a(61, { kind: 'look', answers: { 'toes-cool': 'like-usual' } });
+    const notes = [look, strikeOf(look, 62), usual, strikeOf(usual, 63, 'cccccc-2')];
+    expect(at(notes, 70).struck).toStrictEqual([
+      {
+        ...{ id: look.id, struckAt: moment(62), from: ['cccccc-1'], kind: 'look', at: moment(60) },
+        urgency: 'ring-now',
+      },
+      { id: usual.id, struckAt: moment(63), from: ['cccccc-2'], kind: 'look', at: moment(61) },
+    ]);
+  });
+
   test('a strike that came before its note is told as struck without a kind', () => {
     const lone = strikeOf({ id: 'bbbbbb-4' } as Entry, 61);
     expect(at([lone], 70).struck).toEqual([{ id: 'bbbbbb-4', struckAt: moment(61), from: ['cccccc-1'] }]);
@@ -508,6 +525,23 @@ describe('the last family look', () => {
     expect(at(notes.slice(1), 120).lastLook).toBeUndefined();
   });
 
+  test('the very first look counts as any other, and one by a clock four minutes ahead was just now', () => {
+    const whole = phone('aaaaaa')(64, look(['toes', 'bandage', 'straight', 'cord', 'child']));
+    expect(at([whole], 60).lastLook).toEqual({ at: moment(64), minutes: 0, looks: 5, from: [whole.id] });
+    expect(at([whole, phone('bbbbbb')(65, { kind: 'bell' })], 70).lastLook).toMatchObject({ minutes: 6 });
+  });
+
+  test('signs that belong to no look make none, whatever their names are', () => {
+    const three = look(['toes', 'bandage', 'straight']);
+    if (three.kind !== 'look') throw new Error('asked for a look');
+    const strange = ['constructor', 'toString', '__proto__', 'a-later-sign'].map((sign) => [
+      sign,
+      'like-usual',
+    ]);
+    const answers = { ...three.answers, ...Object.fromEntries(strange) } as typeof three.answers;
+    expect(at([phone('aaaaaa')(60, { ...three, answers })], 120).lastLook).toBeUndefined();
+  });
+
   test('one question left out in a look, and that look was not done', () => {
     const whole = look(['toes', 'bandage', 'straight', 'cord']);
     if (whole.kind !== 'look') throw new Error('asked for a look');
@@ -531,6 +565,61 @@ describe('soreness', () => {
     expect(slope.rest!.perHour).toBeCloseTo(1, 10);
     expect(slope.rest!.from).toHaveLength(4);
     expect(slope.moving).toBeUndefined();
+  });
+
+  const slopes = (notes: readonly Entry[], minute: number) => at(notes, minute).soreness.slope;
+
+  test('no other line is nearer to the values of the last six hours than the one that is shown', () => {
+    const row = fc.record({ minute: fc.integer({ min: 0, max: 420 }), value: fc.nat(10) });
+    fc.assert(
+      fc.property(
+        fc.array(row, { minLength: 2, maxLength: 8 }),
+        fc.constantFrom('rest', 'moving'),
+        (rows, when) => {
+          const inOrder = [...rows].sort((a, b) => a.minute - b.minute);
+          const a = phone('aaaaaa');
+          const slope = slopes(
+            inOrder.map(({ minute, value }) => a(minute, sore(value, when))),
+            420,
+          )[when];
+          const recent = inOrder.filter(({ minute }) => minute >= 60);
+          if (new Set(recent.map(({ minute }) => minute)).size < 2) {
+            expect(slope).toBeUndefined();
+            return;
+          }
+          expect(slope!.from).toHaveLength(recent.length);
+          // of all lines of one rise the nearest goes through the middle of the values
+          const distance = (perHour: number) => {
+            const rests = recent.map(({ minute, value }) => value - (perHour * minute) / 60);
+            const middle = rests.reduce((sum, rest) => sum + rest, 0) / rests.length;
+            return rests.reduce((sum, rest) => sum + (rest - middle) ** 2, 0);
+          };
+          for (const other of [-1, -0.01, 0.01, 1])
+            expect(distance(slope!.perHour)).toBeLessThan(distance(slope!.perHour + other));
+        },
+      ),
+      { numRuns: cases(200) },
+    );
+  });
+
+  test('numbers and steps are no one line: the scale of the last value is the one that is shown', () => {
+    const a = phone('aaaaaa');
+    const step = (value: number): NewEntry => ({ kind: 'sore', value, scale: 'steps', when: 'rest' });
+    const notes = [a(0, step(0)), a(60, sore(9)), a(120, step(1)), a(180, sore(1)), a(240, step(2))];
+    expect(slopes(notes, 250)).toEqual({
+      rest: { perHour: 0.5, scale: 'steps', from: ['aaaaaa-1', 'aaaaaa-3', 'aaaaaa-5'] },
+    });
+    expect(slopes(notes.slice(0, 4), 250)).toEqual({
+      rest: { perHour: -4, scale: 'numbers', from: ['aaaaaa-2', 'aaaaaa-4'] },
+    });
+    expect(slopes(notes.slice(0, 2), 250)).toEqual({});
+  });
+
+  test('lying still and being moved are told apart; a value of just six hours ago is in', () => {
+    const a = phone('aaaaaa');
+    const notes = [a(0, sore(1)), a(0, sore(6, 'moving')), a(60, sore(2)), a(120, sore(2, 'moving'))];
+    expect(slopes(notes, 360)).toMatchObject({ rest: { perHour: 1 }, moving: { perHour: -2 } });
+    expect(slopes(notes, 361)).toEqual({});
   });
 
   test('one value has no slope, nor have two of one minute; a value of seven hours ago is out', () => {
@@ -557,7 +646,11 @@ describe('soreness', () => {
       ],
       medicine: [{ id: 'aaaaaa-2', at: moment(30) }],
       asked: { low: 0, high: 0 },
+      from: ['aaaaaa-1', 'aaaaaa-3', 'aaaaaa-2'],
     });
+    const asked = [...notes, a(95, { kind: 'asked-for-medicine' })];
+    expect(at(asked, 100).soreness.asked).toEqual({ low: 1, high: 1, from: ['aaaaaa-4'] });
+    expect(at(asked, 30 + DAY).soreness).toMatchObject({ points: [{ id: 'aaaaaa-3' }], medicine: [] });
   });
 });
 
@@ -587,6 +680,48 @@ describe('drinks, wee, poo, sleep, play', () => {
     expect(later(clock(23, 0))).toMatchObject({ calendarDays: 1, wholeDays: 0 });
     expect(later(clock(22, 50, 1))).toMatchObject({ calendarDays: 1, wholeDays: 1 });
     expect(later(clock(23, 0, 2))).toMatchObject({ calendarDays: 3, wholeDays: 2 });
+  });
+
+  test('a poo noted by a clock that is already in the next day is of today', () => {
+    const soon = phone('aaaaaa')(clock(0, 3, 1), { kind: 'poo', what: 'soft' });
+    expect(at([soon], clock(23, 59)).poo).toMatchObject({
+      ...{ calendarDays: 0, wholeDays: 0 },
+      last: { id: soon.id, at: soon.t, minutes: 0 },
+    });
+  });
+
+  test('where no poo was noted there is no day since, and "none today" makes none', () => {
+    const none = phone('aaaaaa')(60, { kind: 'poo', what: 'none-today' });
+    expect(at([none], 900).poo).toEqual({ low: 0, high: 0, from: [] });
+  });
+
+  test('every figure of the day names its notes', () => {
+    const a = phone('aaaaaa');
+    const notes = [
+      a(10, { kind: 'drink', amount: 'sip', what: 'water' }),
+      a(20, { kind: 'drink', amount: 'full', what: 'milk' }),
+      a(30, { kind: 'wee', into: 'pan', amount: 'usual' }),
+      a(40, { kind: 'poo', what: 'soft' }),
+      a(50, { kind: 'sleep', what: 'fell-asleep' }),
+      a(60, { kind: 'sleep', what: 'woke' }),
+      a(70, { kind: 'sleep', what: 'nap' }),
+      a(80, { kind: 'play', idea: 'dot-grid', again: true }),
+    ];
+    expect(at(notes, 100)).toMatchObject({
+      drinks: { from: ['aaaaaa-1', 'aaaaaa-2'], quarters: { low: 4, high: 4 }, sips: { low: 1, high: 1 } },
+      wee: { low: 1, high: 1, from: ['aaaaaa-3'], last: { id: 'aaaaaa-3', at: moment(30), minutes: 70 } },
+      poo: { low: 1, high: 1, from: ['aaaaaa-4'] },
+      sleep: { from: ['aaaaaa-5', 'aaaaaa-6'], wakings: { low: 1, high: 1, from: ['aaaaaa-6'] } },
+      play: { tried: { low: 1, high: 1, from: ['aaaaaa-8'] }, ideas: [{ from: ['aaaaaa-8'] }] },
+    });
+    // a day later nothing of it is in the sums; what is asked about by how long ago it was stays
+    expect(at(notes, 80 + DAY)).toMatchObject({
+      drinks: { from: [], quarters: { low: 0, high: 0 }, sips: { low: 0, high: 0 } },
+      wee: { low: 0, from: [], last: { id: 'aaaaaa-3' } },
+      poo: { low: 0, from: [], last: { id: 'aaaaaa-4' }, calendarDays: 1, wholeDays: 1 },
+      sleep: { from: [], wakings: { low: 0, from: [] } },
+      play: { tried: { low: 0, from: [] }, helped: ['dot-grid'] },
+    });
   });
 
   test('"none today" is no poo', () => {
@@ -723,6 +858,78 @@ describe('questions for the round', () => {
     const one = at([...notes, a(70, ask('may-sit-up')), a(75, ask('skin-how-is-it'))], 100).questions;
     expect(one.shown.map((q) => q.ask)).toEqual(['skin-how-is-it', 'may-sit-up', 'may-turn']);
     expect(one.more).toBe(2);
+  });
+
+  test.each([
+    ['later', 'put-off'],
+    ['ask-again', 'put-off'],
+    ['doctor-will-say', 'put-off'],
+    ['yes', 'answered'],
+    ['no', 'answered'],
+    ['see-leaflet', 'answered'],
+  ] as const)('after "%s" a question is %s, and stays answered whatever is said later', (what, state) => {
+    const a = phone('aaaaaa');
+    const answer = (minute: number, word: typeof what) =>
+      a(minute, { kind: 'answer', question: 'aaaaaa-1', what: word });
+    const notes = [a(10, ask('may-turn')), answer(20, what)];
+    expect(at(notes, 100).questions).toEqual({
+      shown: [
+        {
+          ...{ ask: 'may-turn', askedAt: moment(10), state, from: ['aaaaaa-1'] },
+          answers: [{ id: 'aaaaaa-2', what, at: moment(20) }],
+        },
+      ],
+      more: 0,
+    });
+    expect(at([...notes, answer(30, 'later')], 100).questions.shown).toMatchObject([{ state }]);
+  });
+
+  test('own words that read like a fixed question are a question of their own, with their language', () => {
+    const a = phone('aaaaaa');
+    const own = (words: string, tag?: string): NewEntry => ({
+      kind: 'question',
+      own: words,
+      ...(tag && { in: tag }),
+    });
+    const notes = [a(10, ask('may-turn')), a(20, own('may-turn')), a(30, own('Darf sie sitzen?', 'de'))];
+    expect(at(notes, 100).questions.shown).toStrictEqual([
+      {
+        own: 'Darf sie sitzen?',
+        in: 'de',
+        askedAt: moment(30),
+        answers: [],
+        state: 'waiting',
+        from: ['aaaaaa-3'],
+      },
+      { own: 'may-turn', askedAt: moment(20), answers: [], state: 'waiting', from: ['aaaaaa-2'] },
+      { ask: 'may-turn', askedAt: moment(10), answers: [], state: 'waiting', from: ['aaaaaa-1'] },
+    ]);
+  });
+
+  test('answers to one question stand in the order they were given, whichever phone had asked', () => {
+    const [a, b] = [phone('aaaaaa'), phone('bbbbbb')];
+    const notes = [
+      a(10, ask('may-turn')),
+      b(20, ask('may-turn')),
+      b(30, { kind: 'answer', question: 'bbbbbb-1', what: 'later' }),
+      a(40, { kind: 'answer', question: 'aaaaaa-1', what: 'ask-again' }),
+      b(50, { kind: 'answer', question: 'bbbbbb-1', what: 'yes' }),
+    ];
+    const [question] = at(notes, 100).questions.shown;
+    expect(question!.answers.map(({ what }) => what)).toEqual(['later', 'ask-again', 'yes']);
+  });
+
+  test('how many more wait: answered ones are not among them', () => {
+    const a = phone('aaaaaa');
+    const asked = ['when-x-ray', 'may-turn', 'walk-when', 'may-sit-up', 'poo-what-helps'].map((id, n) =>
+      a(10 + n, ask(id)),
+    );
+    expect([3, 4, 5].map((many) => at(asked.slice(0, many), 100).questions.more)).toEqual([0, 1, 2]);
+    const answered = a(50, { kind: 'answer', question: 'aaaaaa-1', what: 'no' });
+    expect(at([...asked, answered], 100).questions).toMatchObject({
+      shown: [{ ask: 'poo-what-helps' }, { ask: 'may-sit-up' }, { ask: 'walk-when' }],
+      more: 1,
+    });
   });
 
   test('questions of one minute stand in one order on every phone', () => {
