@@ -3,17 +3,19 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import path from 'node:path';
-import { ready, root, toolFile } from './install.mjs';
+import { freePort } from './free-port.mjs';
+import { built, ready, root, toolFile } from './install.mjs';
 
 ready();
 const { ensureBrowser } = await import('./browser.mjs');
-const run = (tool, words, env = {}) =>
-  spawnSync(process.execPath, [tool, ...words], {
-    ...{ cwd: root, stdio: 'inherit', env: { ...process.env, ...env } },
-  }).status;
-
 console.log(ensureBrowser());
 if (!process.argv.includes('--no-build') || !existsSync(path.join(root, 'build')))
-  if (run(toolFile('vite'), ['build', '--logLevel', 'error']) !== 0) process.exit(1);
+  if (!built()) process.exit(1);
 const words = ['test', '-c', '.ci/playwright.config.mjs', 'every-page'];
-process.exit(run(toolFile('@playwright/test', 'playwright'), words, { BARE_TOES_WHOLE: 'yes' }) ?? 1);
+const { status } = spawnSync(process.execPath, [toolFile('@playwright/test', 'playwright'), ...words], {
+  cwd: root,
+  stdio: 'inherit',
+  // a port of its own: at the usual one another checkout may be served
+  env: { ...process.env, BARE_TOES_WHOLE: 'yes', BARE_TOES_PORT: String(await freePort()) },
+});
+process.exit(status ?? 1);

@@ -6,6 +6,7 @@ import { firstLoad } from './bench-page.mjs';
 
 const KIB = 1024;
 const LANGUAGE = 'en';
+const ROUTES = 'src/routes/[locale=locale]';
 const PARAMETER = /^\[\[?(?:\.\.\.)?(\w+)/;
 const gzip = (text) => gzipSync(text, { level: 9 }).length;
 
@@ -18,7 +19,7 @@ function routesIn(folder, above = '') {
 }
 
 /** The first built page of a route, as an address; nothing where none was built. */
-function builtPage(build, route) {
+function builtPage(root, build, route) {
   let found = [''];
   for (const part of route.split('/').filter(Boolean)) {
     const optional = part.startsWith('[[');
@@ -27,7 +28,7 @@ function builtPage(build, route) {
       if (optional) return [at];
       const folder = path.join(build, LANGUAGE, at);
       // a name that is a route of its own is not a value of the parameter
-      const own = path.join('src/routes/[locale=locale]', route.split('/[')[0]);
+      const own = path.join(root, ROUTES, route.split('/[')[0]);
       return existsSync(folder)
         ? readdirSync(folder, { withFileTypes: true })
             .filter((entry) => entry.isDirectory() && !existsSync(path.join(own, entry.name)))
@@ -41,8 +42,8 @@ function builtPage(build, route) {
 /** Rows of name, value and unit: for each route its scripts, styles, words, pictures, sum, and its ratio to plain pages. */
 export async function routeFigures(root, build, browser, origin) {
   const rows = [];
-  for (const route of routesIn(path.join(root, 'src/routes/[locale=locale]')).sort()) {
-    const address = builtPage(build, route);
+  for (const route of routesIn(path.join(root, ROUTES)).sort()) {
+    const address = builtPage(root, build, route);
     if (!address) throw new Error(`bench › routes: no page was built for ${route}`);
     const html = readFileSync(path.join(build, address, 'index.html'), 'utf8');
     const pictures = (html.match(/<svg\b[\s\S]*?<\/svg>/g) ?? []).join('');

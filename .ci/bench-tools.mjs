@@ -1,9 +1,10 @@
-// What the bench files share: our own code built as the site builds it, and the median time of a call.
-import { mkdtempSync, rmSync } from 'node:fs';
+// What the bench files share: our own code built as the site builds it, the median time of a call, the weight of a folder.
+import { mkdtempSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build } from 'vite';
+import { PACKED } from './precompress.mjs';
 
 /** Builds some files of the project and gives all they export in one object. */
 export async function loadBuilt(root, files) {
@@ -66,6 +67,11 @@ export function medianTime(name, call, share = 1) {
     samples.push((performance.now() - start) / share);
   }
   if (kept === undefined) throw new Error(`bench › ${name}: nothing came back`);
-  const counted = samples.slice(WARM_UP).sort((a, b) => a - b);
-  return counted[Math.floor(counted.length / 2)];
+  return at(samples.slice(WARM_UP), 0.5);
 }
+
+/** Bytes of all files of a built folder, without the packed copies that `npm run build` leaves beside them. */
+export const weigh = (folder) =>
+  readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && !PACKED.test(entry.name))
+    .reduce((sum, entry) => sum + statSync(path.join(entry.parentPath, entry.name)).size, 0);

@@ -1,10 +1,9 @@
 // npm run bench: what the first page costs, how soon it is there on a slow phone, how long our own code takes.
 // Prints "name: value unit" lines; where there is a target, whether it is kept. node .ci/bench.mjs [--no-build]
-import { spawnSync } from 'node:child_process';
-import { cpSync, existsSync, mkdtempSync, readdirSync, rmSync, statSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { ready, root, toolFile } from './install.mjs';
+import { built, ready, root } from './install.mjs';
 
 ready();
 const { chromium } = await import('@playwright/test');
@@ -15,15 +14,15 @@ const { routeFigures } = await import('./bench-routes.mjs');
 const { languageFigures } = await import('./bench-languages.mjs');
 const { codeTimes } = await import('./bench-code.mjs');
 const { serverFigures } = await import('./bench-server.mjs');
-const { PACKED } = await import('./precompress.mjs');
 const { noteFigures } = await import('./bench-notes.mjs');
 const { playFigures } = await import('./bench-play.mjs');
 const { slowPlayFigures } = await import('./bench-play-slow.mjs');
 const { summaryTimes } = await import('./bench-summary.mjs');
+const { at, weigh } = await import('./bench-tools.mjs');
 
 const TIMES = 5;
 const KIB = 1024;
-const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
+const median = (values) => at(values, 0.5);
 
 function line(name, value, unit, { target, digits = 0 } = {}) {
   const shown = value.toFixed(digits);
@@ -33,30 +32,24 @@ function line(name, value, unit, { target, digits = 0 } = {}) {
       : `   (target: at most ${target} ${unit}; ${value <= target ? 'kept' : 'OVER'})`;
   console.log(`${name}: ${shown} ${unit}${verdict}`);
 }
+function lines(rows) {
+  for (const { name, value, unit, ...how } of rows) line(name, value, unit, how);
+}
 
 const build = path.join(root, 'build');
 if (!process.argv.includes('--no-build') || !existsSync(build)) {
   const start = performance.now();
-  const { status } = spawnSync(process.execPath, [toolFile('vite'), 'build', '--logLevel', 'error'], {
-    cwd: root,
-    stdio: ['ignore', 'inherit', 'inherit'],
-  });
-  if (status !== 0) throw new Error('bench › build: the build failed');
+  if (!built()) throw new Error('bench › build: the build failed');
   line('build time', (performance.now() - start) / 1000, 's', { digits: 1 });
 }
 
-const weigh = (folder) =>
-  readdirSync(folder, { recursive: true, withFileTypes: true })
-    // what `npm run build` packs lies beside what it was packed from
-    .filter((entry) => entry.isFile() && !PACKED.test(entry.name))
-    .reduce((sum, entry) => sum + statSync(path.join(entry.parentPath, entry.name)).size, 0);
 line('build, all files', weigh(build) / KIB, 'KiB');
 for (const code of readdirSync(path.join(root, 'locales')))
   if (existsSync(path.join(build, code, 'index.html')))
     line(`build, pages of ${code}`, weigh(path.join(build, code)) / KIB, 'KiB');
 line('build, scripts', weigh(path.join(build, '_app/immutable')) / KIB, 'KiB');
 
-for (const { name, value, unit, digits } of languageFigures(root)) line(name, value, unit, { digits });
+lines(languageFigures());
 
 // A copy: the plain page is put beside the real one, and a rebuild meanwhile changes nothing.
 const copy = mkdtempSync(path.join(tmpdir(), 'bench-'));
@@ -103,18 +96,16 @@ try {
   });
   const plainTaps = await repeat(() => tapAnswer(browser, origin + PLAIN));
   line('the same without scripts, on the network', median(plainTaps.map((tap) => tap.page)), 'ms');
-  for (const { name, value, unit, digits } of await routeFigures(root, build, browser, origin))
-    line(name, value, unit, { digits });
-  for (const { name, value, unit, ...shown } of await slowPlayFigures(root, browser))
-    line(name, value, unit, shown);
+  lines(await routeFigures(root, build, browser, origin));
+  lines(await slowPlayFigures(root, browser));
 } finally {
   await browser.close();
   await server.close();
   rmSync(copy, { recursive: true, force: true });
 }
 
-for (const { name, value, unit, digits } of await serverFigures(build)) line(name, value, unit, { digits });
-for (const { name, value, unit, digits } of await codeTimes(root)) line(name, value, unit, { digits });
-for (const { name, value, unit, digits } of await summaryTimes(root)) line(name, value, unit, { digits });
-for (const { name, value, unit, ...shown } of await noteFigures(root)) line(name, value, unit, shown);
-for (const { name, value, unit, ...shown } of await playFigures(root)) line(name, value, unit, shown);
+lines(await serverFigures(build));
+lines(await codeTimes(root));
+lines(await summaryTimes(root));
+lines(await noteFigures(root));
+lines(await playFigures(root));

@@ -4,6 +4,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
+import { freePort } from './free-port.mjs';
 import { root, toolFile } from './install.mjs';
 
 const KILLS = process.env.BARE_TOES_KILLS ?? '200';
@@ -25,6 +26,8 @@ const { status } = spawnSync(
       ...process.env,
       BARE_TOES_KILLS: KILLS,
       BARE_TOES_TAPS: TAPS,
+      // a port of its own: at the usual one another checkout may be served
+      BARE_TOES_PORT: String(await freePort()),
       PLAYWRIGHT_JSON_OUTPUT_NAME: report,
     },
   },

@@ -1,11 +1,10 @@
 // npm run engines: the same walks in Chromium, Firefox and WebKit, in English and Arabic, on a phone of 360 × 740.
 // node .ci/engines.mjs [--no-build] [--build folder] [--only webkit,firefox] [--languages en,ar] [--walk words] [--pictures folder]
-import { spawnSync } from 'node:child_process';
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { parseArgs } from 'node:util';
-import { ready, root, toolFile } from './install.mjs';
+import { built, ready, root } from './install.mjs';
 
 ready();
 const { serve } = await import('./serve.mjs');
@@ -35,14 +34,7 @@ const journeys = Object.keys(JOURNEYS).filter((name) => name.includes(asked.walk
 const [width, height] = [360, 740];
 const WORKER = 'service-worker.js';
 
-if (!asked['no-build'] && !asked.build)
-  if (
-    spawnSync(process.execPath, [toolFile('vite'), 'build', '--logLevel', 'error'], {
-      cwd: root,
-      stdio: 'inherit',
-    }).status
-  )
-    process.exit(1);
+if (!asked['no-build'] && !asked.build && !built()) process.exit(1);
 
 /** A copy of the build whose first script also writes down what goes wrong; most walks need no offline copy. */
 const scratch = mkdtempSync(path.join(tmpdir(), 'bare-toes-engines-'));
@@ -105,8 +97,9 @@ async function walked(name, browser, language, journey) {
     const page = phones.at(-1);
     const where = await page?.run(() => location.href).catch(() => undefined);
     faults.push(...((await page?.faults()) ?? []));
-    if (asked.pictures && page)
-      writeFileSync(file(`failed-${journey.replaceAll(/\W+/g, '-')}`), await page.picture());
+    // a phone that has gone gives no picture, and the walk has failed for another reason
+    const last = asked.pictures ? await page?.picture().catch(() => undefined) : undefined;
+    if (last) writeFileSync(file(`failed-${journey.replaceAll(/\W+/g, '-')}`), last);
     return { state: 'failed', reason: [error.message, where, ...faults].join('; ') };
   } finally {
     // closed already where all went well
@@ -121,13 +114,23 @@ async function walked(name, browser, language, journey) {
 if (asked.pictures) mkdirSync(asked.pictures, { recursive: true });
 for (const { name, missing, onDebian, start } of engines) {
   const why = missing();
-  const browser = why ? undefined : await start({ width, height, zone: zoneAt(new Date().getUTCHours()) });
-  versions.push(why ? `${name}: ${why}; on Debian: ${onDebian}` : `${name} ${browser.version}`);
+  let failure;
+  const browser = why
+    ? undefined
+    : await start({ width, height, zone: zoneAt(new Date().getUTCHours()) }).catch((error) => {
+        // the other engines are walked all the same
+        failure = { state: 'failed', reason: `it did not start: ${error.message}` };
+      });
+  versions.push(
+    why ? `${name}: ${why}; on Debian: ${onDebian}` : `${name} ${browser?.version ?? failure.reason}`,
+  );
   console.log(versions.at(-1));
   for (const language of languages)
     for (const journey of journeys) {
       const began = performance.now();
-      const result = browser ? await walked(name, browser, language, journey) : { state: 'not there' };
+      const result = browser
+        ? await walked(name, browser, language, journey)
+        : (failure ?? { state: 'not there' });
       results.push({ engine: name, language, journey, ...result });
       const seconds = ((performance.now() - began) / 1000).toFixed(1);
       if (browser) console.log(`  ${language} › ${journey}: ${result.state}, ${seconds} s`);

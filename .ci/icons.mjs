@@ -1,15 +1,12 @@
 // Writes static/icon.svg and its PNG sizes from the drawing, so that the app's icon is drawn by the same hand.
 // node .ci/icons.mjs
-import { readFileSync, writeFileSync } from 'node:fs';
+import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { chromium } from '@playwright/test';
 import { launchOptions } from './browser.mjs';
-import { withSceneModules } from './contact-sheet.mjs';
+import { sceneStyles, withSceneModules } from './contact-sheet.mjs';
 
 const root = path.resolve(import.meta.dirname, '..');
-const css = ['scene.css', 'scene-skin.css']
-  .map((f) => readFileSync(path.join(root, 'src/styles', f), 'utf8'))
-  .join('\n');
 
 await withSceneModules(async ({ thing, load }) => {
   const { NEUTRAL } = await load('/src/scene/spec.ts');
@@ -17,7 +14,7 @@ await withSceneModules(async ({ thing, load }) => {
   const browser = await chromium.launch(launchOptions());
   const page = await browser.newPage({ viewport: { width: 512, height: 512 } });
   await page.setContent(
-    `<style>${css} body{margin:0} svg{display:block;width:512px;height:512px}</style>${markup}`,
+    `<style>${sceneStyles()} body{margin:0} svg{display:block;width:512px;height:512px}</style>${markup}`,
   );
   // An icon file has no style sheet: write the colours the page computed into each path.
   const plain = await page.evaluate(() => {

@@ -1,6 +1,17 @@
-// Installs what the lock names, when it is missing or the lock has moved on. Only Node's own modules: it runs first.
+// Installs what the lock names, when it is missing or the lock has moved on, and builds. Only Node's own modules: it runs
+// first.
 import { spawnSync } from 'node:child_process';
-import { existsSync, lstatSync, readFileSync, statSync } from 'node:fs';
+import {
+  cpSync,
+  existsSync,
+  lstatSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  symlinkSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -26,7 +37,7 @@ function needsInstall() {
 }
 
 /** Returns false where npm could not install. */
-export function install() {
+function install() {
   if (!needsInstall()) return true;
   console.log('Installing what package-lock.json names …');
   const windows = process.platform === 'win32';
@@ -39,6 +50,33 @@ export function toolFile(packageName, command = packageName) {
   const folder = path.join(root, 'node_modules', packageName);
   const { bin } = JSON.parse(readFileSync(path.join(folder, 'package.json'), 'utf8'));
   return path.join(folder, typeof bin === 'string' ? bin : bin[command]);
+}
+
+const SOURCES = [
+  ...['.ci', 'locales', 'src', 'static', 'package.json'],
+  ...['svelte.config.js', 'tsconfig.json', 'vite.config.ts'],
+];
+
+/** Builds the folder build/ of a checkout, by default this one; false where that failed, with the reason on the screen. */
+export function built(folder = root, env = {}) {
+  const { status } = spawnSync(process.execPath, [toolFile('vite'), 'build', '--logLevel', 'error'], {
+    cwd: folder,
+    env: { ...process.env, ...env },
+    stdio: ['ignore', 'inherit', 'inherit'],
+  });
+  return status === 0;
+}
+
+/** Lends a copy of what a build is made of for as long as `use` takes, so that build/ of this checkout stays as it is. */
+export function withSources(use) {
+  const folder = mkdtempSync(path.join(tmpdir(), 'bare-toes-sources-'));
+  try {
+    for (const name of SOURCES) cpSync(path.join(root, name), path.join(folder, name), { recursive: true });
+    symlinkSync(path.join(root, 'node_modules'), path.join(folder, 'node_modules'), 'dir');
+    return use(folder);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
 }
 
 /** Ends the process with a sentence where Node is too old or the install failed. */

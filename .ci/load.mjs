@@ -2,8 +2,11 @@
 import http from 'node:http';
 import https from 'node:https';
 
+const PATIENCE_MS = 30_000;
+
 /**
  * One answer, whole.
+ * Errors: rejects where the server is silent for half a minute.
  * @param {string} address
  * @param {{ headers?: Record<string, string>, method?: string, agent?: http.Agent }} [options]
  * @returns {Promise<{ status: number, headers: http.IncomingHttpHeaders, body: Buffer }>}
@@ -39,6 +42,7 @@ export function ask(address, { headers = {}, method = 'GET', agent } = {}) {
       },
     );
     asked.once('error', reject);
+    asked.setTimeout(PATIENCE_MS, () => asked.destroy(new Error(`no answer from ${url.origin}`)));
     asked.end();
   });
 }

@@ -3,6 +3,7 @@
 import { createReadStream, existsSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import path from 'node:path';
+import { pipeline } from 'node:stream';
 import { createGzip } from 'node:zlib';
 
 const TYPES = {
@@ -14,6 +15,9 @@ const TYPES = {
   '.svg': 'image/svg+xml',
   '.png': 'image/png',
 };
+
+/** A file that went away meanwhile, or a reader that did, ends this one answer and not the server. */
+const send = (file, ...to) => pipeline(createReadStream(file), ...to, () => undefined);
 
 /**
  * @param {() => string} folder the folder to serve, asked for at each request
@@ -46,7 +50,7 @@ export function serve(folder, port = 0, packs = true) {
     if (!existsSync(file)) {
       const own = path.join(root, '404.html');
       if (!existsSync(own)) response.writeHead(404, { 'content-type': 'text/plain' }).end('not found');
-      else createReadStream(own).pipe(response.writeHead(404, { 'content-type': TYPES['.html'] }));
+      else send(own, response.writeHead(404, { 'content-type': TYPES['.html'] }));
       return;
     }
     const extension = path.extname(file);
@@ -61,8 +65,8 @@ export function serve(folder, port = 0, packs = true) {
       zipped ? { ...headers, 'content-encoding': 'gzip', vary: 'accept-encoding' } : headers,
     );
     if (request.method === 'HEAD') response.end();
-    else if (zipped) createReadStream(file).pipe(createGzip()).pipe(response);
-    else createReadStream(file).pipe(response);
+    else if (zipped) send(file, createGzip(), response);
+    else send(file, response);
   });
   return new Promise((resolve, reject) => {
     server.once('error', reject);

@@ -1,8 +1,7 @@
 // npm start: installs, builds, serves on this machine only, and says where.
-import { spawnSync } from 'node:child_process';
 import { existsSync, readdirSync } from 'node:fs';
 import path from 'node:path';
-import { ready, root, toolFile } from './install.mjs';
+import { built, ready, root } from './install.mjs';
 
 const FIRST_PORT = 4173;
 const LAST_PORT = FIRST_PORT + 50;
@@ -24,11 +23,7 @@ async function serveOnFreePort(folder) {
 
 ready();
 console.log('Building …');
-const built = spawnSync(process.execPath, [toolFile('vite'), 'build', '--logLevel', 'error'], {
-  cwd: root,
-  stdio: ['ignore', 'inherit', 'inherit'],
-});
-if (built.status !== 0) {
+if (!built()) {
   console.error('The build failed: its message is above.');
   process.exit(1);
 }

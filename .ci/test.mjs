@@ -47,7 +47,12 @@ function run(name, [command, ...args], env = {}) {
       late = true;
       // a runner that is asked to stop also stops what it started
       child.kill();
-      setTimeout(() => child.kill('SIGKILL'), 10_000).unref();
+      setTimeout(() => {
+        child.kill('SIGKILL');
+        // what it started may hold these open for ever
+        child.stdout.destroy();
+        child.stderr.destroy();
+      }, 10_000).unref();
     }, TOO_LONG_MS);
     child.once('close', (code) => {
       clearTimeout(alarm);
@@ -106,7 +111,14 @@ const STEPS = {
   'unit, reference, rules': (name) =>
     tests(
       name,
-      ['vitest', 'run', '--reporter=default', '--reporter=json', `--outputFile.json=${unitReport}`],
+      [
+        'vitest',
+        'run',
+        '--allowOnly=false',
+        '--reporter=default',
+        '--reporter=json',
+        `--outputFile.json=${unitReport}`,
+      ],
       { BARE_TOES_SEED: '20261126' },
       unitFailures,
       unitReport,
@@ -120,12 +132,13 @@ const STEPS = {
   'on a real nginx': async (name) => {
     const why = whyNoNginx();
     if (why) {
-      process.stdout.write(`${why} … `);
+      console.log(why);
       return { passed: 0, failed: 0, messages: [] };
     }
     if (!builds) return { passed: 0, failed: 1, messages: [`${name}: nothing to serve, the build failed`] };
-    const command = ['vitest', 'run', '-c', '.ci/vitest.server.mjs', '--reporter=default', '--reporter=json'];
-    return tests(name, [...command, `--outputFile.json=${serverReport}`], {}, unitFailures, serverReport);
+    const command = ['vitest', 'run', '-c', '.ci/vitest.server.mjs', '--allowOnly=false'];
+    const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${serverReport}`];
+    return tests(name, [...command, ...reporters], {}, unitFailures, serverReport);
   },
 };
 if (withBrowser) {
@@ -151,9 +164,14 @@ async function work(pile) {
   for (let next = pile.shift(); next; next = pile.shift()) {
     const [name, step] = next;
     const start = performance.now();
-    const outcome = await step(name);
+    const outcome = await step(name).catch((error) => ({
+      passed: 0,
+      failed: 1,
+      messages: [String(error.stack)],
+    }));
     const seconds = ((performance.now() - start) / 1000).toFixed(1);
-    console.log(`${name} … ${outcome.failed === 0 ? 'passed' : 'FAILED'} (${seconds} s)`);
+    const verdict = outcome.failed > 0 ? 'FAILED' : outcome.passed > 0 ? 'passed' : 'left out';
+    console.log(`${name} … ${verdict} (${seconds} s)`);
     rows.push({ name, seconds, ...outcome });
   }
 }

@@ -52,6 +52,9 @@ export async function start({ width, height, zone }) {
     ['--headless', '--no-remote', '--profile', profile, '--remote-debugging-port', '0'],
     { env: { ...process.env, HOME: profile, TZ: zone }, stdio: ['ignore', 'ignore', 'pipe'] },
   );
+  // walks that break off must not leave a browser behind
+  process.once('exit', () => child.kill());
+  const ended = new Promise((resolve) => child.once('exit', resolve));
   const connection = new Connection(`${await addressOf(child)}/session`);
   async function send(method, params = {}) {
     const answer = await connection.send({ method, params });
@@ -121,7 +124,6 @@ export async function start({ width, height, zone }) {
     version: version ?? 'of unknown version',
     phone,
     async stop() {
-      const ended = new Promise((resolve) => child.once('exit', resolve));
       await send('browser.close').catch(() => child.kill());
       const late = setTimeout(() => child.kill('SIGKILL'), 10_000);
       await ended;

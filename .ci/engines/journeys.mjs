@@ -10,19 +10,22 @@ const must = (holds, what) => {
 
 /** One address of each kind of page. */
 const KINDS = [
-  ...['', 'look/', 'look/toes/', 'look/toes/toes-colour/', 'look/full/1/', 'look/full/end/', 'look/drawing/'],
+  ...['', 'bell/', 'our-notes/', 'pass-it-on/', 'put-away/', 'try-it/', 'sources/'],
   ...[
-    'bell/',
-    'our-notes/',
-    'bed-card/',
-    'bed-card/take/',
-    'for-staff/',
-    'for-staff/ask/',
-    'for-staff/round/',
+    'look/',
+    'look/toes/',
+    'look/toes/toes-colour/',
+    'look/full/',
+    'look/full/1/',
+    'look/full/end/',
+    'look/drawing/',
   ],
-  ...['pass-it-on/', 'put-away/', 'try-it/', 'sources/', 'things-to-do/', 'things-to-do/bed/'],
-  ...['things-to-do/ideas/', 'things-to-do/moment/', 'why-and-how/', 'why-and-how/why-pull/'],
-  ...['why-and-how/hill/', 'why-and-how/care/', 'our-day/', 'our-day/grown-up/', 'our-day/call/it-hurts/'],
+  ...['bed-card/', 'bed-card/take/', 'bed-card/sheet/', 'for-staff/', 'for-staff/ask/', 'for-staff/round/'],
+  ...['', 'bed/', 'ideas/', 'moment/', 'night/', 'plan/', 'paper/', 'code/', 'take/'].map(
+    (one) => `things-to-do/${one}`,
+  ),
+  ...['', 'why-pull/', 'hill/', 'care/', 'care/steps/', 'paper/'].map((one) => `why-and-how/${one}`),
+  ...['', 'grown-up/', 'private/', 'story/', 'paper/', 'call/it-hurts/'].map((one) => `our-day/${one}`),
 ];
 
 async function reports(page, language, part, sign) {

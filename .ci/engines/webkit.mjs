@@ -37,6 +37,8 @@ async function screen() {
   const child = spawn(SCREEN, ['-displayfd', '1', '-screen', '0', '1280x1024x24', '-nolisten', 'tcp'], {
     stdio: ['ignore', 'pipe', 'ignore'],
   });
+  // walks that break off must not leave a screen behind
+  process.once('exit', () => child.kill());
   const display = await new Promise((resolve, reject) => {
     const late = setTimeout(() => reject(new Error('Xvfb did not start')), START_MS);
     child.stdout.once('data', (data) => (clearTimeout(late), resolve(`:${String(data).trim()}`)));
@@ -61,6 +63,7 @@ export async function start({ width, height, zone }) {
     },
     stdio: 'ignore',
   });
+  process.once('exit', () => child.kill());
 
   async function session() {
     const options = { binary: browserPlace(), args: ['--automation'] };
