@@ -41,12 +41,11 @@ const MOST_HOURS = 31;
 /** Kept apart from the check of a bed card, so that one is never taken for the other. */
 const OURS = [5, 19, 2, 30];
 /** Places of signs in version 1. Signs grow from below, the grown-up's own from above; no place is given twice. */
-const LAST_PLACE = 63;
 const FROM_ABOVE = 62;
 const placeOf = (sign: string): number => {
   const body = SIGN_IDS.indexOf(sign as never);
-  const own = WORRY_IDS.indexOf(sign as never);
-  return body >= 0 ? body + 1 : own >= 0 ? FROM_ABOVE - own : LAST_PLACE;
+  // what is in neither list is at −1 there, and has the last place: 63
+  return body >= 0 ? body + 1 : FROM_ABOVE - WORRY_IDS.indexOf(sign as never);
 };
 const signAt = (place: number): string => SIGN_IDS[place - 1] ?? WORRY_IDS[FROM_ABOVE - place] ?? 'unknown';
 

@@ -199,11 +199,11 @@ function slopeOf(line: readonly SorePoint[]): Slope | undefined {
   const [start] = points;
   if (!scale || !start) return undefined;
   const hours = points.map((point) => (point.at - start.at) / 60);
-  const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
-  const [middle, level] = [mean(hours), mean(points.map((point) => point.value))];
+  const middle = hours.reduce((sum, hour) => sum + hour, 0) / hours.length;
   const spread = hours.reduce((sum, hour) => sum + (hour - middle) ** 2, 0);
   if (spread === 0) return undefined;
-  const rise = points.reduce((sum, point, i) => sum + (hours[i]! - middle) * (point.value - level), 0);
+  // the values need no middle of their own: what stands before and after the middle of the times weighs the same
+  const rise = points.reduce((sum, point, i) => sum + (hours[i]! - middle) * point.value, 0);
   return { perHour: rise / spread, scale, from: points.map((point) => point.id) };
 }
 

@@ -46,6 +46,8 @@ export interface Timeline {
   changes: readonly { x: number; minutes: number }[];
 }
 
+type Of<K extends EntryKind> = Extract<Entry, { kind: K }>;
+
 /**
  * What lies between two moments, each thing at its place on universal time, so that an hour is as long as any other
  * in the night the clocks change, too.
@@ -70,14 +72,15 @@ export function timelineOf(
   const kept = all.filter((entry) => !struck.has(entry.id) && !isUndated(entry));
   const inside = (entry: Entry) => entry.t >= from && entry.t <= to;
   const of = <K extends EntryKind>(kind: K) =>
-    kept.filter((entry): entry is Extract<Entry, { kind: K }> => entry.kind === kind && inside(entry));
+    kept.filter((entry): entry is Of<K> => entry.kind === kind && inside(entry));
   const mark = (entry: Entry): TimelineMark => ({ id: entry.id, x: x(entry.t) });
 
-  function events<K extends EntryKind>(kind: K, keep: (entry: Entry) => boolean = () => true) {
-    return eventsOf(all, (entry) => entry.kind === kind && inside(entry) && !isUndated(entry) && keep(entry))
+  function events<K extends EntryKind>(kind: K, keep: (note: Of<K>) => boolean = () => true) {
+    const is = (entry: Entry): entry is Of<K> => entry.kind === kind;
+    return eventsOf(all, (entry) => is(entry) && inside(entry) && !isUndated(entry) && keep(entry))
       .flatMap(({ parts }) =>
         parts.map((part, i) => {
-          const note = part[0] as Extract<Entry, { kind: K }>;
+          const note = part[0] as Of<K>;
           const event: TimelineEvent = i > 0 ? { ...mark(note), maybeSame: true } : mark(note);
           return { note, event };
         }),
@@ -107,9 +110,7 @@ export function timelineOf(
     }),
     drinks: events('drink').map(({ note, event }) => ({ ...event, amount: note.amount })),
     wee: events('wee').map(({ event }) => event),
-    poo: events('poo', (entry) => entry.kind === 'poo' && entry.what !== 'none-today').map(
-      ({ event }) => event,
-    ),
+    poo: events('poo', ({ what }) => what !== 'none-today').map(({ event }) => event),
     hours: hourMarks(from, to, offsetAt).map((hour) => ({ ...hour, x: x(hour.at) })),
     changes: clockChanges(from, to, offsetAt).map(({ at, before, after }) => ({
       x: x(at),

@@ -314,6 +314,11 @@ describe('what a camera may also see', () => {
 });
 
 describe('bytes as signs of a code', () => {
+  test('as many as the largest code holds are read, and no more', () => {
+    expect(bytesOfLetters('0'.repeat(4296))).toEqual(new Uint8Array(2864));
+    expect(bytesOfLetters('0'.repeat(4299))).toBeUndefined();
+  });
+
   // Source: RFC 9285, examples of sections 4.3 and 4.4
   test.each([
     ['AB', 'BB8'],

@@ -61,6 +61,12 @@ describe('a day on a line', () => {
     expect(hours.filter((hour) => hour.startsDay).map((hour) => hour.x)).toEqual([0, 1]);
   });
 
+  test('in the night the clocks go back one hour comes twice, and the place of it is told', () => {
+    const night = timelineOf([], moment(clock(22, 0, 1)), moment(clock(4, 0, 2)), london);
+    expect(night.changes).toEqual([{ x: 0.5, minutes: -60 }]);
+    expect(night.hours.map(({ hour }) => hour)).toEqual([23, 0, 1, 1, 2, 3, 4]);
+  });
+
   test('sleep that began before is cut off; sleep without a waking goes on to the end, or has no end', () => {
     const sleep = (what: 'fell-asleep' | 'woke'): NewEntry => ({ kind: 'sleep', what });
     const b = phone('bbbbbb');
