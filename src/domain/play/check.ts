@@ -148,8 +148,9 @@ function packed(problem: DayProblem, stands: readonly Stand[]): Violation[] {
     const here = stands.filter((stand) => stand.window === window).sort((a, b) => a.begin - b.begin);
     if (window.kind === 'hard') {
       const filled = here.reduce((sum, { placement }) => sum + placement.minutes, 0);
-      if (here.length > 2 || (here.length > 0 && filled !== window.minutes))
-        found.push(violation('H2', here[0]!));
+      // one that began and cannot be filled any more stays as far as it came
+      const short = filled !== window.minutes && here.some(({ done }) => !done);
+      if (here.length > 2 || short) found.push(violation('H2', here[0]!));
       const late = here.find(({ pinned, begin }) => !pinned && begin < (problem.notBefore ?? 0));
       if (late) found.push(violation('H2', late));
       continue;

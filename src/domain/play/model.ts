@@ -163,22 +163,25 @@ function holds(filling: Filling, pin: Placement, ideas: readonly Idea[], window:
   });
 }
 
-/** A moment that pins or what was done already fill whole is filled, whatever the rules say now. */
+/** What stands in a moment already, whatever the rules say now. */
 function standingFilling(
   ideas: readonly Idea[],
   window: PlayWindow,
   pins: readonly Placement[],
   problem: DayProblem,
-): Filling[] | undefined {
-  if (pins.reduce((minutes, pin) => minutes + pin.minutes, 0) !== window.minutes) return undefined;
+): Filling {
   const used = pins.map((pin) => ideas.findIndex(({ id }) => id === pin.idea));
   const bases = used.map((index) => baseOf(problem, ideas[index]!, window));
   const worth =
     bases.length === 1
       ? weightOf(window) * bases[0]!
       : weightOf(window) * Math.floor((bases[0]! + bases[1]!) / 2) - NOT_FIRST;
-  return [{ ideas: used, units: pins.map(({ minutes }) => minutes / GRID), worth }];
+  return { ideas: used, units: pins.map(({ minutes }) => minutes / GRID), worth };
 }
+
+/** Whether what stands in a moment fills it whole. */
+export const fillsWhole = (window: PlayWindow, standing: readonly Placement[]) =>
+  standing.length <= 2 && standing.reduce((minutes, one) => minutes + one.minutes, 0) === window.minutes;
 
 /**
  * Compiles a checked problem for the search; its pins are known to be possible.
@@ -205,10 +208,15 @@ export function modelOf(problem: DayProblem, stay: readonly Placement[] = []): M
     const free = (idea: Idea) => !pinned.has(idea.id);
     if (window.kind === 'hard') {
       const staying = stay.filter((old) => old.window === window.id).map(({ idea }) => idea);
-      const all = standingFilling(ideas, window, pins, problem) ?? fillingsOf(problem, ideas, window, pins);
+      const all = fillsWhole(window, pins)
+        ? [standingFilling(ideas, window, pins, problem)]
+        : fillingsOf(problem, ideas, window, pins);
       const fillings = all.filter(({ ideas: used }) =>
         used.every((index) => free(ideas[index]!) || pins.some(({ idea }) => idea === ideas[index]!.id)),
       );
+      // a moment that began stays as far as it came, though nothing is left for the rest of it
+      const begun = (problem.done ?? []).filter((past) => past.window === window.id);
+      if (!fillings.length && begun.length) fillings.push(standingFilling(ideas, window, begun, problem));
       for (const filling of fillings)
         filling.worth += STAYS * filling.ideas.filter((index) => staying.includes(ideas[index]!.id)).length;
       const over = window.from < (problem.notBefore ?? 0) && !pins.length;
@@ -268,14 +276,17 @@ export function modelOf(problem: DayProblem, stay: readonly Placement[] = []): M
     });
     addOpen(end, end);
   });
-  const canStayFree = (morning: boolean) =>
-    stages.some(
+  /** Whether half an hour can stay free in that half of the day, and is not free already because it is over. */
+  const wantsFree = (morning: boolean) => {
+    const long = stages.filter(
       (stage) =>
         stage.open &&
         stage.morning === morning &&
         stage.freeEnd - stage.freeFrom >= LONG_FREE &&
         (!morning || stage.freeFrom < NOON),
     );
+    return long.length > 0 && !long.some(({ from, freeFrom }) => from - freeFrom >= LONG_FREE);
+  };
   const starts = fixedStarts(problem);
   if (terms.day)
     for (const { open, from, fillings } of stages)
@@ -303,7 +314,7 @@ export function modelOf(problem: DayProblem, stay: readonly Placement[] = []): M
     cap: Math.max(0, playCap(windows, child.ageMonths) - placed) / GRID,
     screenCap: Math.floor(Math.max(0, screenLimit(problem) - screenPinned) / GRID),
     budget: problem.limits.grownUpMinutes,
-    freeWanted: { morning: canStayFree(true), afternoon: canStayFree(false) },
+    freeWanted: { morning: wantsFree(true), afternoon: wantsFree(false) },
     terms,
     starts,
     left,

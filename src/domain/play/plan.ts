@@ -83,6 +83,10 @@ function planOf(
   const score = scoreOf(usable, placements);
   const bound = Math.max(score, found.bound);
   const ideas = new Map(usable.ideas.map((idea) => [idea.id, idea]));
+  // two moments may each be possible with their pins, and need the same idea for the rest
+  const lost = usable.pins.filter(
+    (pin) => !placements.some(({ window, from }) => window === pin.window && from === pin.from),
+  );
   const plan: Plan = {
     kind: 'plan',
     placements,
@@ -94,7 +98,7 @@ function planOf(
         sum + (needsGrownUp(ideas.get(idea)!, usable.child.ageMonths) ? minutes : 0),
       0,
     ),
-    refused,
+    refused: [...refused, ...lost.map((pin) => ({ pin, rules: ['H2'] as const }))],
     faults,
     nodes: found.nodes,
   };

@@ -10,7 +10,7 @@ import {
   playSpan,
   screenLimit,
 } from './feasible.ts';
-import { fillingsOf } from './model.ts';
+import { fillingsOf, fillsWhole } from './model.ts';
 import {
   KINDS,
   type DayProblem,
@@ -90,6 +90,14 @@ export function pinBroken(problem: DayProblem, pin: Placement): RuleId[] {
   return [...new Set(broken)];
 }
 
+/** Whether a moment with these in it can be filled, with nothing that stands elsewhere. */
+function canBeFilled(problem: DayProblem, window: PlayWindow, standing: readonly Placement[]): boolean {
+  const here = standing.filter((one) => one.window === window.id);
+  const isIn = (list: readonly Placement[], { id }: Idea) => list.some(({ idea }) => idea === id);
+  const free = problem.ideas.filter((idea) => isIn(here, idea) || !isIn(standing, idea));
+  return fillsWhole(window, here) || fillingsOf(problem, free, window, here).length > 0;
+}
+
 function vetPins(problem: DayProblem): Pick<Vetted, 'problem' | 'refused'> {
   const kept: Placement[] = [];
   const refused: Vetted['refused'] = [];
@@ -105,8 +113,11 @@ function vetPins(problem: DayProblem): Pick<Vetted, 'problem' | 'refused'> {
       const gap = window.kind === 'hard' ? 0 : GRID;
       const meets = here.some(({ from, minutes }) => from + minutes + gap > pin.from);
       const tooMany = window.kind === 'ordinary' && here.length >= (problem.perWindow ?? 3);
-      const fills =
-        window.kind === 'ordinary' || fillingsOf(problem, problem.ideas, window, [...here, pin]).length > 0;
+      const pinned = new Set([...kept, pin].map((one) => one.window));
+      const fills = problem.windows.every(
+        (one) =>
+          one.kind === 'ordinary' || !pinned.has(one.id) || canBeFilled(problem, one, [...standing, pin]),
+      );
       if (meets || tooMany || !fills) rules.push('H2');
       const counted = window.kind === 'ordinary' && idea.screen === 'yes' ? pin.minutes : 0;
       if (screen + counted > screenLimit(problem)) rules.push('H11');

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { checkPlan } from '#domain/play/check.ts';
 import { minuteRange, needsGrownUp } from '#domain/play/feasible.ts';
 import { scoreOf } from '#domain/play/objective.ts';
-import { planDay } from '#domain/play/plan.ts';
+import { planDay, planWith } from '#domain/play/plan.ts';
 import { replan, type Change } from '#domain/play/replan.ts';
 import {
   KINDS,
@@ -14,35 +14,50 @@ import {
   type Plan,
   type PlayWindow,
 } from '#domain/play/types.ts';
-import { madeUpDay, madeUpIdeas } from '../../helpers/play-days.ts';
+import { vetted } from '#domain/play/vet.ts';
+import { draws, madeUpDay, madeUpIdeas } from '../../helpers/play-days.ts';
 import { cases } from '../../helpers/same-cases.ts';
 
 const planOf = (result: Plan | Impossible) => (result.kind === 'plan' ? result : result.rest);
 const EMPTY = 1000;
 const DAYS = cases(500);
 
-/** Every way to fill one window that breaks no rule by itself. */
+/** Every way to fill one window that breaks no rule by itself; what is pinned or done is in each. */
 function waysThrough(problem: DayProblem, window: PlayWindow): Placement[][] {
-  const ways: Placement[][] = [[]];
-  const most = window.kind === 'hard' ? 2 : (problem.perWindow ?? 3);
+  const all = [...problem.pins, ...(problem.done ?? [])];
+  const standing = all.filter((one) => one.window === window.id);
+  const elsewhere = all.filter((one) => one.window !== window.id);
+  const ways: Placement[][] = standing.length ? [] : [[]];
+  const most = window.kind === 'hard' ? 2 : Math.max(problem.perWindow ?? 3, standing.length);
+  const gap = window.kind === 'hard' ? 0 : 5;
+  const soonest = Math.ceil((problem.notBefore ?? 0) / 5) * 5;
+  const end = window.from + window.minutes;
   const extend = (way: Placement[], from: number) => {
     if (way.length === most) return;
+    const next = [...standing].filter((one) => !way.includes(one) && one.from > from - 5);
+    const start = Math.max(from, soonest);
     for (const idea of problem.ideas) {
+      if (elsewhere.some((one) => one.idea === idea.id)) continue;
       const [low, high] = minuteRange(idea);
-      for (let minutes = low; minutes <= high; minutes += 5) {
-        const longer = [...way, { idea: idea.id, window: window.id, from, minutes }];
-        if (from + minutes > window.from + window.minutes) continue;
-        const broken = checkPlan(problem, { placements: longer });
-        const unfilled = window.kind === 'hard' && from + minutes < window.from + window.minutes;
-        if (!broken.some(({ rule }) => rule !== 'H16' && !(rule === 'H2' && unfilled))) {
-          if (!unfilled) ways.push(longer);
-          extend(longer, from + minutes + (window.kind === 'hard' ? 0 : 5));
-        }
-      }
+      for (let minutes = low; minutes <= high; minutes += 5)
+        next.push({ idea: idea.id, window: window.id, from: start, minutes });
+    }
+    for (const one of next) {
+      const longer = [...way, one];
+      const until = one.from + one.minutes;
+      if (until > end) continue;
+      const broken = checkPlan(problem, { placements: longer });
+      const unfilled = window.kind === 'hard' && until < end;
+      if (broken.some(({ rule }) => rule !== 'H16' && rule !== 'H18' && !(rule === 'H2' && unfilled)))
+        continue;
+      if (!unfilled && standing.every((old) => longer.includes(old))) ways.push(longer);
+      extend(longer, until + gap);
     }
   };
   extend([], window.from);
-  return ways;
+  // a moment that began and for which nothing more is left
+  const begun = standing.length > 0 && standing.every((one) => problem.done!.includes(one));
+  return ways.length || !begun ? ways : [standing];
 }
 
 /** The minutes of placements that need a grown-up. */
@@ -56,22 +71,31 @@ const grownUpIn = ({ ideas, child }: DayProblem, placements: readonly Placement[
     )
     .reduce((sum, { minutes }) => sum + minutes, 0);
 
+/** How many of the old placements are still in their windows. */
+const staying = (old: readonly Placement[], now: readonly Placement[]) =>
+  old.filter(({ idea, window }) => now.some((one) => one.idea === idea && one.window === window)).length;
+
 /**
  * The best score there is and the fewest minutes of a grown-up that it takes, by listing every plan; a moment is left empty
  * only where nothing is left for it.
  */
-function bestOfAll(problem: DayProblem): { best: number; grownUp: number; equals: number; plans: number } {
+function bestOfAll(
+  problem: DayProblem,
+  old: readonly Placement[] = [],
+): { best: number; grownUp: number; equals: number; plans: number; stays: number } {
   const ways = problem.windows.map((window) => waysThrough(problem, window));
   let [best, plans] = [-Infinity, 0];
   let minutes: number[] = [];
+  let stays = 0;
   const go = (w: number, placements: Placement[], empty: number) => {
     if (w === ways.length) {
       plans++;
       const score = scoreOf(problem, placements) - EMPTY * empty;
       // only what would be as good has to keep the rules
       if (score < best || checkPlan(problem, { placements }).length) return;
-      if (score > best) [best, minutes] = [score, []];
+      if (score > best) [best, minutes, stays] = [score, [], 0];
       minutes.push(grownUpIn(problem, placements));
+      stays = Math.max(stays, staying(old, placements));
       return;
     }
     for (const way of ways[w]!) {
@@ -81,7 +105,7 @@ function bestOfAll(problem: DayProblem): { best: number; grownUp: number; equals
     }
   };
   go(0, [], 0);
-  return { best, grownUp: Math.min(...minutes), equals: new Set(minutes).size, plans };
+  return { best, grownUp: Math.min(...minutes), equals: new Set(minutes).size, plans, stays };
 }
 
 /** Three windows, five ideas that nearly every child could have: small enough to list every plan. */
@@ -134,6 +158,54 @@ describe('small days, every plan listed', () => {
       expect(several).toBeGreaterThan(DAYS / 2);
       // a handful of days may hold none
       expect(ties).toBeGreaterThan(DAYS / 25 - 1);
+    },
+  );
+});
+
+/** A small day in the middle of it: some of a plan was done, some is pinned, perhaps elsewhere in its window. */
+function begunDay(seed: number): { problem: DayProblem; old: Placement[] } {
+  const { below, maybe, oneOf } = draws(seed * 13 + 5);
+  const day = { ...smallDay(seed), perWindow: oneOf([1, 2, 3, 3] as const) };
+  const { placements } = planOf(planDay(day));
+  const first = day.windows[0]!;
+  const now = maybe(0.7) ? first.from + below(100) : 0;
+  const done = placements.filter(({ from }) => from < now);
+  const pins = placements
+    .filter(({ from }) => from >= now && maybe(0.4))
+    .map((pin) => (maybe(0.3) ? { ...pin, from: pin.from + 5 } : pin));
+  const problem = { ...day, done, notBefore: now, bored: maybe(0.5), windows: day.windows };
+  // the best of the day is not wanted any more, so that something has to change
+  const late = placements.filter(({ from }) => from >= now);
+  const gone = late.length && maybe(0.6) ? [oneOf(late).idea] : [];
+  const never = gone.filter((id) => !pins.some(({ idea }) => idea === id));
+  const whole = { ...problem, child: { ...day.child, never } };
+  const { refused } = vetted({ ...whole, pins });
+  return { problem: { ...whole, pins: refused.length ? [] : pins }, old: late };
+}
+
+describe('small days in the middle, every plan listed', () => {
+  it(
+    'nothing beats the plan, what was pinned or done stays, and of equals as much as can stays where it was',
+    { timeout: 240_000 },
+    () => {
+      let [stood, moved, began] = [0, 0, 0];
+      const BEGUN = cases(200);
+      for (let seed = 1; seed <= BEGUN; seed++) {
+        const { problem, old } = begunDay(seed);
+        const plan = planOf(planWith(problem, old));
+        const { best, stays } = bestOfAll(problem, old);
+        const empty = Math.max(0, -Math.floor((best + 500) / EMPTY));
+        expect([seed, plan.score, plan.bound]).toEqual([seed, best + EMPTY * empty, plan.score]);
+        expect(checkPlan(problem, plan)).toEqual([]);
+        for (const one of [...problem.pins, ...problem.done!]) expect(plan.placements).toContainEqual(one);
+        expect([seed, staying(old, plan.placements)]).toEqual([seed, stays]);
+        stood += problem.pins.length;
+        began += problem.done!.length;
+        if (stays < old.length) moved++;
+      }
+      expect(stood).toBeGreaterThan(BEGUN / 8);
+      expect(began).toBeGreaterThan(BEGUN / 4);
+      expect(moved).toBeGreaterThan(BEGUN / 8);
     },
   );
 });

@@ -479,6 +479,20 @@ const TOGETHER: [string, Together, string[]][] = [
     ['H2 m a'],
   ],
   [
+    'a moment that began and was cut short',
+    { windows: [hard('m', 600, 15)], done: [put('a', 'm', 600, 10)], placements: [put('a', 'm', 600, 10)] },
+    [],
+  ],
+  [
+    'a moment that began and is filled in part by something new',
+    {
+      windows: [hard('m', 600, 20)],
+      done: [put('a', 'm', 600, 10)],
+      placements: [put('a', 'm', 600, 10), put('b', 'm', 610, 5)],
+    },
+    ['H2 m a'],
+  ],
+  [
     'a moment filled by three',
     {
       windows: [hard('m', 600, 15)],

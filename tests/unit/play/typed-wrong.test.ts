@@ -1,5 +1,6 @@
 // What cannot be used is named with its place, its rule and what was seen; what can be used stays just as it was.
 import { describe, expect, it } from 'vitest';
+import { checkPlan } from '#domain/play/check.ts';
 import { freeTimeOf, planDay } from '#domain/play/plan.ts';
 import { playSpan } from '#domain/play/feasible.ts';
 import type {
@@ -199,6 +200,39 @@ describe('a pin', () => {
     expect(refused([put('a', 'm', 600, 5)], { windows, ideas: long })).toEqual([]);
   });
 
+  it('does not take from a moment what another pin needs for the rest of it, nor the other way round', () => {
+    const windows = [open('w', 600, 60), hard('m', 700, 15), open('v', 900, 120)];
+    const part = put('a', 'm', 700, 10);
+    // only "b" can fill the rest of the moment
+    const ideas = [idea('a'), idea('b'), idea('c', { moments: [] })];
+    expect(refused([part, put('b', 'v', 900, 10)], { windows, ideas })).toEqual(['b H2']);
+    expect(refused([part, put('b', 'w', 600, 10)], { windows, ideas })).toEqual(['a H2']);
+    expect(refused([part, put('c', 'w', 600, 10)], { windows, ideas })).toEqual([]);
+    // pinned twice, "a" still stands where it stands
+    expect(refused([part, put('a', 'v', 900, 10)], { windows, ideas })).toEqual([]);
+    // what was done may be forbidden since: it fills its part all the same
+    const done = [put('a', 'm', 700, 10)];
+    const never = { child: { ...DAY.child, never: ['a'] } };
+    expect(refused([put('b', 'm', 710, 5)], { windows, ideas, done, ...never })).toEqual([]);
+    // where a moment began and cannot be filled any more, pins elsewhere stay
+    expect(refused([put('b', 'v', 900, 10)], { windows, ideas, done })).toEqual([]);
+  });
+
+  it('is named where two moments that are both possible need the same idea for the rest', () => {
+    const windows = [hard('m', 600, 15), hard('n', 700, 15), open('v', 900, 120)];
+    const ideas = [idea('a'), idea('b'), idea('c')];
+    const pins = [put('a', 'm', 600, 10), put('b', 'n', 700, 10)];
+    const result = planDay({ ...DAY, windows, ideas, pins });
+    if (result.kind !== 'impossible') throw new Error('both were filled');
+    const { placements, refused: gone } = result.rest;
+    expect(gone.map(({ rules }) => rules)).toEqual([['H2']]);
+    const stays = pins.filter((pin) =>
+      placements.some(({ idea: name, from }) => name === pin.idea && from === pin.from),
+    );
+    expect([...stays, ...gone.map(({ pin }) => pin)].sort((a, b) => a.from - b.from)).toEqual(pins);
+    expect(checkPlan({ ...DAY, windows, ideas, pins }, result.rest)).toEqual([]);
+  });
+
   it('keeps to the screen minutes of the day; a film at a moment and what was refused are not counted', () => {
     const film = (name: string) => idea(name, { screen: 'yes' });
     const ideas = [film('a'), film('b'), film('c'), idea('d')];
@@ -233,6 +267,44 @@ describe('what was done', () => {
     const done = [known, put('nobody', 'w', 620, 10), put('b', 'nowhere', 620, 10)];
     expect(vetted({ ...DAY, done }).problem.done).toEqual([known]);
     expect(vetted(DAY).problem.done).toEqual([]);
+  });
+});
+
+describe('in the middle of the day', () => {
+  it('a moment that began stays as far as it came, though nothing is left for the rest of it', () => {
+    const windows = [hard('m', 600, 15), open('v', 900, 120)];
+    const done = [put('a', 'm', 600, 10)];
+    const problem = { ...DAY, windows, done, notBefore: 605, ideas: [idea('a'), idea('b', { moments: [] })] };
+    const result = planDay(problem);
+    if (result.kind !== 'plan') throw new Error('the moment was told to be empty');
+    expect(result.placements[0]).toEqual(done[0]);
+    expect(checkPlan(problem, result)).toEqual([]);
+    // with something for the rest, it is filled up
+    const filled = planDay({ ...problem, ideas: [idea('a'), idea('b')] });
+    expect(filled.kind === 'plan' ? filled.placements.slice(0, 2) : []).toEqual([
+      done[0],
+      put('b', 'm', 610, 5),
+    ]);
+  });
+
+  it('half an hour that is over was free: what is left of its window may be played', () => {
+    for (const [from, minutes, now, played] of [
+      [600, 35, 630, true],
+      [600, 35, 625, false],
+      [900, 35, 930, true],
+      [900, 35, 925, false],
+      // across noon
+      [690, 50, 735, true],
+    ] as const) {
+      const problem = {
+        ...DAY,
+        windows: [open('w', from, minutes)],
+        notBefore: now,
+        ideas: [idea('a', { minutes: [5, 5] })],
+      };
+      const plan = planDay(problem);
+      expect([now, plan.kind === 'plan' && plan.placements.length > 0]).toEqual([now, played]);
+    }
   });
 });
 
