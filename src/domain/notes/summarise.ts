@@ -14,6 +14,7 @@ import type {
   LookAgo,
   OpenSign,
   Repeat,
+  SoreFlag,
   SorePoint,
   Slope,
   SorenessSummary,
@@ -74,7 +75,7 @@ export function summarise(entries: readonly Entry[], now: Instant, settings: Sum
     assessment: assess(report, context),
     open: openOf(tracedSightings(all), alone),
     repeats: repeatsOf(events, lastDay),
-    soreness: sorenessOf(lastDay, now, counted, signsFromSoreness(report, context)),
+    soreness: sorenessOf(past, lastDay, now, counted, signsFromSoreness(report, context)),
     drinks: drinksOf(events),
     wee: sinceOf(past, now, 'wee', counted),
     poo: pooOf(past, now, context, counted),
@@ -171,10 +172,11 @@ function repeatsOf(events: EventsOf, lastDay: readonly Entry[]): Repeat[] {
 }
 
 function sorenessOf(
+  past: readonly Entry[],
   lastDay: readonly Entry[],
   now: Instant,
   counted: CountOf,
-  flags: readonly Because[],
+  reasons: readonly Because[],
 ): SorenessSummary {
   const notes = lastDay.filter(ofKind('sore'));
   const points = notes.map(({ id, t, value, scale, when }): SorePoint => ({ id, at: t, value, scale, when }));
@@ -182,13 +184,19 @@ function sorenessOf(
   const recent = points.filter((point) => now - point.at <= SLOPE_MINUTES);
   const rest = slopeOf(recent.filter((point) => point.when === 'rest'));
   const moving = slopeOf(recent.filter((point) => point.when === 'moving'));
+  const asked = counted(ofKind('asked-for-medicine'));
+  // what nobody looked at still holds when its notes are older than a day, or have no time
+  const flags = reasons.map((reason): SoreFlag => {
+    const last = past.filter(ofKind(reason.rule === 'R19' ? 'asked-for-medicine' : 'sore')).at(-1);
+    return { ...reason, since: last?.t ?? now, from: last ? [last.id] : [] };
+  });
   return {
     points,
     medicine,
-    asked: counted(ofKind('asked-for-medicine')),
+    asked,
     slope: { ...(rest && { rest }), ...(moving && { moving }) },
     flags,
-    from: [...idsOf(notes), ...medicine.map((mark) => mark.id)],
+    from: [...idsOf(notes), ...medicine.map((mark) => mark.id), ...asked.from],
   };
 }
 

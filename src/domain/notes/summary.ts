@@ -59,6 +59,11 @@ export interface Slope extends Counted {
   scale: SorePoint['scale'];
 }
 
+/** A rule about soreness that holds now, and when what made it hold was last noted: soreness, or asking for medicine. */
+export interface SoreFlag extends Because, Counted {
+  since: Instant;
+}
+
 export interface SorenessSummary extends Counted {
   /** The last 24 hours. */
   points: readonly SorePoint[];
@@ -67,7 +72,7 @@ export interface SorenessSummary extends Counted {
   /** Missing where fewer than two moments were noted on the scale of the last one. */
   slope: { rest?: Slope; moving?: Slope };
   /** R17–R19, where they hold now. */
-  flags: readonly Because[];
+  flags: readonly SoreFlag[];
 }
 
 /** The last time of something, and how often in 24 hours. `last` is missing where it was never noted. */

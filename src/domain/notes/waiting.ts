@@ -4,29 +4,21 @@ import type { OpenSign, Summary } from './summary.ts';
 
 /**
  * Signs that no nurse has looked at, with those that soreness against medicine sets without anybody reporting them.
- * Shape: as `Summary.open`; a sign that soreness sets is open since the last soreness note.
+ * Shape: as `Summary.open`; a sign that soreness sets is open since what set it was last noted.
  * @example waitingFor(summary).map((sign) => sign.sign)
  */
 export function waitingFor(summary: Pick<Summary, 'open' | 'soreness'>): OpenSign[] {
   const { open, soreness } = summary;
-  const last = soreness.points.at(-1);
-  if (!last) return [...open];
   const known = new Set(open.map((sign) => sign.sign));
-  const set = soreness.flags.flatMap(({ signs, atLeast }) => signs.map((sign) => ({ sign, atLeast })));
-  const fresh = set.filter(
-    ({ sign }, at) => !known.has(sign) && set.findIndex((s) => s.sign === sign) === at,
+  const fresh = soreness.flags.flatMap(({ signs, atLeast, since, from }) =>
+    signs.flatMap((sign): OpenSign[] => {
+      if (known.has(sign)) return [];
+      known.add(sign);
+      const notes = [...new Set([...soreness.from, ...from])];
+      return [{ sign, urgency: atLeast, since, lastSeen: since, untold: true, from: notes }];
+    }),
   );
-  return [
-    ...open,
-    ...fresh.map(({ sign, atLeast }) => ({
-      sign,
-      urgency: atLeast,
-      since: last.at,
-      lastSeen: last.at,
-      untold: true,
-      from: soreness.from,
-    })),
-  ];
+  return [...open, ...fresh];
 }
 
 /** In the order in which they are said: the most urgent first, then the one seen last. */

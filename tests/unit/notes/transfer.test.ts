@@ -88,7 +88,8 @@ describe('a transfer', () => {
     const changed = (at: number, value: number) => bytes.map((byte, place) => (place === at ? value : byte));
     expect(readTransfer(changed(0, 0x55))).toEqual({ ok: false, reason: 'foreign' });
     expect(readTransfer(changed(1, 2))).toEqual({ ok: false, reason: 'too-new' });
-    expect(readTransfer(new Uint8Array())).toEqual({ ok: false, reason: 'foreign' });
+    for (let length = 0; length <= 12; length++)
+      expect(readTransfer(bytes.slice(0, length))).toEqual({ ok: false, reason: 'foreign' });
     // a head without a single byte of notes is none of ours
     expect(readTransfer(bytes.slice(0, 13))).toEqual({ ok: false, reason: 'foreign' });
     expect(readTransfer(bytes.slice(0, 14)).ok).toBe(false);

@@ -1,8 +1,11 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { summarise } from '#domain/notes/summarise.ts';
-import { waitingFor } from '#domain/notes/waiting.ts';
+import { mostUrgentFirst, waitingFor } from '#domain/notes/waiting.ts';
 import type { Entry, NewEntry } from '#domain/notes/entries.ts';
+import { rankOf } from '#domain/signs/urgency.ts';
 import { instant, minutes } from '#domain/units.ts';
+import { cases } from '../../helpers/same-cases.ts';
 import { SETTINGS } from '../../helpers/ward-days.ts';
 
 const NOW = instant(30_000_000);
@@ -60,10 +63,64 @@ describe('what waits for a nurse', () => {
     ]);
   });
 
+  it('a child who asks twice before medicine is due waits, though nobody noted how sore it is', () => {
+    const asks = [40, 10].map((before) => note(before, { kind: 'asked-for-medicine' }));
+    expect(waitingFor(summarise(asks, NOW, SETTINGS))).toEqual([
+      {
+        ...{ sign: 'sore-rising', urgency: 'tell-nurse', since: NOW - 10, lastSeen: NOW - 10, untold: true },
+        from: asks.map(({ id }) => id),
+      },
+    ]);
+    expect(signs(asks.slice(0, 1))).toEqual([]);
+    // notes that lost their time are no reason to leave the child out
+    const timeless = asks.map((ask) => ({ ...ask, t: instant(0) }));
+    expect(waitingFor(summarise(timeless, NOW, SETTINGS))).toMatchObject([
+      { sign: 'sore-rising', since: NOW },
+    ]);
+  });
+
+  it('soreness that rose waits until a nurse looked, be it longer than a day', () => {
+    const rose = [sore(1800, 2), sore(1700, 4), sore(1690, 5)];
+    expect(waitingFor(summarise(rose, NOW, SETTINGS))).toMatchObject([
+      { sign: 'sore-rising', since: NOW - 1690, from: [rose[2]!.id] },
+    ]);
+    expect(signs([...rose, note(60, { kind: 'nurse-looked' })])).toEqual([]);
+  });
+
+  it('soreness that medicine did not lower and that rose are two signs, each once', () => {
+    const both = [sore(100, 3), note(90, { kind: 'medicine-told' }), sore(40, 5), sore(20, 6)];
+    expect(waitingFor(summarise(both, NOW, SETTINGS)).map(({ sign, since }) => [sign, since])).toEqual([
+      ['sore-after-medicine', NOW - 20],
+      ['sore-rising', NOW - 20],
+    ]);
+  });
+
   it('without a soreness note only what was reported waits', () => {
     const reported = note(30, { kind: 'sign', sign: 'band-wet', answer: 'different' });
     expect(signs([reported])).toEqual(['band-wet']);
     expect(signs([])).toEqual([]);
+  });
+
+  it('is said by urgency, then the one seen last; each stays in its place among equals', () => {
+    const any = fc.record({
+      urgency: fc.constantFrom('ring-now', 'tell-nurse', 'next-visit', 'not-sure', 'none'),
+      lastSeen: fc.nat(3).map((before) => instant(NOW - before)),
+    });
+    fc.assert(
+      fc.property(fc.array(any, { maxLength: 8 }), (rows) => {
+        const waiting = rows.map((row, place) => ({ ...row, place }));
+        const said = mostUrgentFirst(waiting);
+        expect([...said].sort((a, b) => a.place - b.place)).toEqual(waiting);
+        said.slice(1).forEach((next, i) => {
+          const one = said[i]!;
+          expect(rankOf(one.urgency)).toBeGreaterThanOrEqual(rankOf(next.urgency));
+          if (one.urgency !== next.urgency) return;
+          expect(one.lastSeen).toBeGreaterThanOrEqual(next.lastSeen);
+          if (one.lastSeen === next.lastSeen) expect(one.place).toBeLessThan(next.place);
+        });
+      }),
+      { numRuns: cases(300) },
+    );
   });
 
   it('a nurse who looked closes both', () => {
