@@ -447,6 +447,7 @@ const TOGETHER: [string, Together, string[]][] = [
     { done: [first, put('b', 'w', 605, 10)], placements: [first, put('b', 'w', 605, 10)] },
     ['H2 w a', 'H2 w b', 'H2 w b'],
   ],
+  ['a pin between the fives', pinned([put('a', 'w', 602, 10)]), ['H2 w a']],
   ['nothing new starts before now', { placements: [first], day: { notBefore: 602 } }, ['H2 w a']],
   ['from the next five minutes on', { placements: [put('a', 'w', 605, 10)], day: { notBefore: 602 } }, []],
   ['now, where now is on the grid', { placements: [put('a', 'w', 605, 10)], day: { notBefore: 605 } }, []],
@@ -507,6 +508,11 @@ const TOGETHER: [string, Together, string[]][] = [
   ],
 
   ['an idea twice', { placements: [first, put('a', 'rest', 900, 10)] }, ['H14 rest a', 'H14 w a']],
+  [
+    'an idea twice, in two stretches within three hours',
+    { windows: [OPEN, open('v', 720, 60)], placements: [first, put('a', 'v', 720, 10)] },
+    ['H14 v a', 'H14 w a'],
+  ],
   [
     'an idea twice, once as it was pinned',
     { pins: [first], placements: [first, put('a', 'rest', 900, 10)] },
@@ -618,6 +624,11 @@ const TOGETHER: [string, Together, string[]][] = [
   ['half an hour of the morning stays free', { placements: [put('a', 'w', 600, 30)] }, []],
   ['less than half an hour of the morning stays free', { placements: [put('a', 'w', 600, 35)] }, ['H16 w a']],
   [
+    'less than half an hour stays free, told in another order',
+    { windows: [open('w', 600, 55)], placements: [put('b', 'w', 615, 25), put('a', 'w', 600, 10)] },
+    ['H16 w b'],
+  ],
+  [
     'a morning too short for a free half-hour',
     { windows: [open('w', 600, 25)], placements: [put('a', 'w', 600, 20)] },
     [],
@@ -650,6 +661,14 @@ const TOGETHER: [string, Together, string[]][] = [
     'less than half an hour of the afternoon stays free',
     { windows: [open('v', 420, 90), open('rest', 720, 60)], placements: [put('a', 'rest', 720, 35)] },
     ['H16 rest a'],
+  ],
+  [
+    'the half of the day that has no free half-hour is the one that is named',
+    {
+      windows: [OPEN, open('rest', 720, 60)],
+      placements: [first, put('b', 'rest', 720, 35)],
+    },
+    ['H16 rest b'],
   ],
   [
     'between two ideas a free half-hour counts',
