@@ -1,5 +1,7 @@
 /** Curves made light before they are sent: fewer points where the eye cannot tell. */
-import { at, pointsOf, type Point } from './shapes.ts';
+import { heldInside } from './parts/points.ts';
+import { SQUARE } from './things/pen.ts';
+import { at, pointsOf, type Point, type Shape } from './shapes.ts';
 
 /** The longer side of the box around a path's points, in scene units. */
 export function extent(d: string): number {
@@ -33,4 +35,23 @@ export function lighter(d: string, grid: number, stray: number, flat = 0): strin
     if ((third * Math.sqrt(3)) / 36 > stray) return 'C' + write(own);
     return 'Q' + write([at((3 * (a.x + b.x) - start.x - c.x) / 4, (3 * (a.y + b.y) - start.y - c.y) / 4), c]);
   });
+}
+
+/** How far, in scene units, a lighter curve of a small picture may leave the one that was drawn: a quarter of a pixel in a list. */
+const STRAY = 0.3;
+/** A shape wider or higher than this lies on whole units, a smaller one on halves. */
+const WIDE = 14;
+/** A line shorter than this is a speck in a list of pictures. */
+const SPECK = 2.6;
+
+const held = (shapes: readonly Shape[]) => heldInside(shapes, SQUARE, SQUARE);
+
+/** A picture of play or of the day, held inside its square and light. */
+export function lightSquare(shapes: readonly Shape[]): Shape[] {
+  const light = held(shapes).flatMap((shape): Shape[] => {
+    const long = extent(shape.d);
+    const speck = !shape.fill && long > 0 && long < SPECK;
+    return speck ? [] : [{ ...shape, d: lighter(shape.d, long > WIDE ? 1 : 0.5, STRAY) }];
+  });
+  return held(light);
 }

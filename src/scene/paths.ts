@@ -1,15 +1,12 @@
 /** A spec becomes a picture here: each camera has its own layout (numbers) and paths (lines and fields). */
 import type { SceneSpec } from './spec.ts';
-import type { Picture } from './shapes.ts';
+import { VIEW, type Picture } from './shapes.ts';
 import { layoutWhole } from './whole/layout.ts';
 import { drawWhole } from './whole/paths.ts';
 import { layoutFeet } from './feet/layout.ts';
 import { drawFeet } from './feet/paths.ts';
 import { layoutClose } from './close/layout.ts';
 import { drawClose } from './close/paths.ts';
-
-/** Size of every picture, in scene units. */
-export const VIEW = { width: 480, height: 360 } as const;
 
 /** The geometry of a spec: named points and lengths of the camera it asks for, all in scene units. */
 export function layoutScene(spec: SceneSpec) {

@@ -1,6 +1,6 @@
 /** Pictures without spots as SVG text: token names and numbers; the label is the one text. */
 import { escape } from './escape.ts';
-import type { Shape } from './shapes.ts';
+import type { Shape, View } from './shapes.ts';
 
 const tenth = (n: number) => String(Math.round(n * 10) / 10);
 
@@ -21,7 +21,7 @@ export function pathMarkup({ d, fill, line, weight, dash }: Shape, usual: number
  */
 export function plainMarkup(
   kind: 'data-day-picture' | 'data-topic-picture' | 'data-play',
-  { width, height }: { width: number; height: number },
+  { width, height }: View,
   usual: number,
   paths: string,
   label: string,

@@ -28,6 +28,14 @@ export interface Picture {
   spots?: Record<string, { x: number; y: number; r: number }>;
 }
 
+/** Width and height of a picture, in scene units. */
+export interface View {
+  width: number;
+  height: number;
+}
+/** Size of every scene. */
+export const VIEW: View = { width: 480, height: 360 };
+
 /** Weight of the one ink line. */
 export const INK = 2.4;
 

@@ -10,6 +10,7 @@ import {
   callButtonTellNurse,
 } from './things/handset.ts';
 import { icon } from './things/icon.ts';
+import { SQUARE } from './things/pen.ts';
 import { callOut, cannotNameIt, whoChild, whoGrownUp, whoStaff, worried } from './things/people.ts';
 import { tileExplanations, tileNotes, tilePlay, tileToday } from './things/tiles.ts';
 
@@ -38,10 +39,8 @@ const THINGS = {
 
 export type ThingId = keyof typeof THINGS;
 export const THING_IDS = Object.keys(THINGS) as ThingId[];
-/** Width and height of every thing, in scene units. */
-export const THING_SIZE = 120;
 
 /** A small picture as shapes from back to front. */
 export function drawThing(id: ThingId): Picture {
-  return { width: THING_SIZE, height: THING_SIZE, shapes: heldInside(THINGS[id](), THING_SIZE, THING_SIZE) };
+  return { width: SQUARE, height: SQUARE, shapes: heldInside(THINGS[id](), SQUARE, SQUARE) };
 }

@@ -10,13 +10,12 @@ import { layoutKnee } from '../close/knee.ts';
 import { arc, profile } from '../close/strokes.ts';
 import { layoutThigh } from '../close/thigh.ts';
 import { brush } from '../play/brush.ts';
-import { at, mix, oval, smooth, straight, type Point, type Shape } from '../shapes.ts';
+import { at, mix, oval, smooth, straight, type Point, type Shape, VIEW } from '../shapes.ts';
 import type { SceneSpec } from '../spec.ts';
 import { handFrom } from '../topics/people.ts';
 import { arrow } from '../topics/things.ts';
 import { BED, layoutWhole } from '../whole/layout.ts';
 
-const VIEW = { width: 480, height: 360 };
 const ink = brush();
 const HEAVY = 5;
 const HEAD = 13;
@@ -114,7 +113,7 @@ function kneecap(spec: SceneSpec): Shape[] {
 const line = (): Shape[] => [118, 362].map((x) => dashedLine(at(x, 14), at(x, 346)));
 
 function loadLowered(spec: SceneSpec): Shape[] {
-  const { bag } = layoutBedEnd(spec, VIEW);
+  const { bag } = layoutBedEnd(spec);
   const low = Math.max(...bag.outline.map((p) => p.y));
   return [
     ...handFrom('staff', 'rest', [bag.middle.x + 66, low - 6, 66, 176], [480, low - 40], 1),
@@ -123,7 +122,7 @@ function loadLowered(spec: SceneSpec): Shape[] {
 }
 
 function loadFree(spec: SceneSpec): Shape[] {
-  const { bag } = layoutBedEnd(spec, VIEW);
+  const { bag } = layoutBedEnd(spec);
   const low = Math.max(...bag.outline.map((p) => p.y));
   const left = Math.min(...bag.outline.map((p) => p.x));
   const beside = bag.middle.y + 6;
@@ -134,7 +133,7 @@ function loadFree(spec: SceneSpec): Shape[] {
 }
 
 function cordOnWheel(spec: SceneSpec): Shape[] {
-  const { axle, radius } = layoutBedEnd(spec, VIEW);
+  const { axle, radius } = layoutBedEnd(spec);
   return [
     dashedRing(axle, radius + 20, radius + 20),
     ...way(172, axle.y - radius - 34, 210, axle.y - radius - 34, 246, axle.y - radius - 34),
@@ -142,7 +141,7 @@ function cordOnWheel(spec: SceneSpec): Shape[] {
 }
 
 function pullHeld(spec: SceneSpec): Shape[] {
-  const g = layoutBedEnd(spec, VIEW);
+  const g = layoutBedEnd(spec);
   const { ankle, heel } = { ankle: g.bandEdge, heel: g.foot.heel };
   return [
     ...handFrom('staff', 'rest', [heel.x + 34, heel.y + 30, 62, 214], [heel.x + 150, 262], 1),
@@ -212,7 +211,7 @@ function halfMinute(spec: SceneSpec): Shape[] {
 }
 
 function roomForFoot(spec: SceneSpec): Shape[] {
-  const g = layoutFoot(spec, VIEW);
+  const g = layoutFoot(spec);
   const c = g.ankle;
   const toes = g.foot.outline.reduce((a, b) => (b.y < a.y ? b : a));
   const r = Math.hypot(toes.x - c.x, toes.y - c.y) + 18;
@@ -226,7 +225,7 @@ function roomForFoot(spec: SceneSpec): Shape[] {
 }
 
 function straps(spec: SceneSpec): Shape[] {
-  const g = layoutFoot(spec, VIEW);
+  const g = layoutFoot(spec);
   return [dashedRing(at((g.tapeStart.x + g.plateMiddle.x) / 2, g.plateMiddle.y), 104, 34)];
 }
 

@@ -1,8 +1,8 @@
 /** The picture of one step of a care card: the scene in the state the step speaks of, and what it points at. */
 import { thingMarkup, pictureMarkup } from '../markup.ts';
 import { heldInside } from '../parts/points.ts';
-import { drawScene, VIEW } from '../paths.ts';
-import { mirror, at, type Picture, type Shape } from '../shapes.ts';
+import { drawScene } from '../paths.ts';
+import { mirror, at, type Picture, type Shape, VIEW } from '../shapes.ts';
 import { NEUTRAL, type Camera, type ChildLook, type SceneSpec } from '../spec.ts';
 import { topicMarkup } from '../topics/pictures.ts';
 import { drawMark } from './marks.ts';

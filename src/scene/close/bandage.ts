@@ -11,6 +11,7 @@ import {
   type Picture,
   type Point,
   type Shape,
+  type View,
 } from '../shapes.ts';
 import { FOOT_BUILD } from '../parts/foot.ts';
 import { lighter } from '../lighter.ts';
@@ -22,10 +23,6 @@ import { drawPointing, drawScratching } from './gestures.ts';
 import { alongWith, drop, inked, limb, onCircle, profile, quiet, type Profile } from './strokes.ts';
 import { bulging, drawSkinAtEdges, drawWrap, smellLines, wrapSpot, type Wrap } from './wrap.ts';
 
-interface View {
-  width: number;
-  height: number;
-}
 const AXIS = 176;
 const SHEET = 292;
 const PEN = { from: 172, to: 408 } as const;

@@ -3,26 +3,21 @@
  * cord has one length: what the foot plate comes nearer to the wheel, the weight sinks.
  */
 import type { SceneSpec } from '../spec.ts';
-import { at, mix, smooth, straight, type Picture, type Shape } from '../shapes.ts';
+import { at, mix, smooth, straight, type Picture, type Shape, type View } from '../shapes.ts';
 import { drawSideFoot, FOOT_BUILD, SHANK, sideFoot } from '../parts/foot.ts';
 import { drawCordState } from './cord.ts';
 import { drawPlate, drawTape, layoutPlate } from './foot.ts';
 import { along, inked, profile, quiet, round } from './strokes.ts';
-import { drawBag, drawStool, drawSwing, layoutBag } from './weight.ts';
+import { drawBag, drawStool, drawSwing, layoutBag, BOARD_FACE, FLOOR } from './weight.ts';
 
-interface View {
-  width: number;
-  height: number;
-}
-const FLOOR = 334;
 const RADIUS = 36;
 const SCALE = 0.9;
-const BOARD = { from: 214, to: 240 } as const;
+const BOARD = { from: 214, to: BOARD_FACE } as const;
 /** How far the body can slide, and so how far the weight can sink. */
 const SLIDE = 112;
 
 /** Where foot, plate, wheel and bag stand in the picture of the bed's end. */
-export function layoutBedEnd(spec: SceneSpec, _view: View) {
+export function layoutBedEnd(spec: SceneSpec) {
   const { full } = FOOT_BUILD[spec.age];
   const low = (1 - spec.bedRaise) * 30;
   const axle = at(312, 150 + low);

@@ -3,13 +3,8 @@
  * every path.
  */
 import type { DrawnAge, SceneSpec } from '../spec.ts';
-import { at, turn, type Point } from '../shapes.ts';
+import { at, turn, type Point, type View } from '../shapes.ts';
 import type { HandPose } from '../parts/hand.ts';
-
-export interface View {
-  width: number;
-  height: number;
-}
 
 /** Where an arm runs, from the shoulder, and what its hand does. */
 export interface ArmLine {

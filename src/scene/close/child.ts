@@ -3,12 +3,12 @@
  * tells part of the story. Built for the left side; for the right every point of every path is mirrored.
  */
 import type { SceneSpec } from '../spec.ts';
-import { at, hatch, smooth, turn, type Picture, type Shape } from '../shapes.ts';
+import { at, hatch, smooth, turn, type Picture, type Shape, type View } from '../shapes.ts';
 import { drawHead, skinOf } from '../parts/head.ts';
 import { heldInside, mirrored, points } from '../parts/points.ts';
 import { drawArm } from './child-arm.ts';
 import { bedding, blanket } from './child-bed.ts';
-import type { ChildGeometry, View } from './child-layout.ts';
+import type { ChildGeometry } from './child-layout.ts';
 import { breathMarks, changeMarks, grownUpCalling } from './child-marks.ts';
 import { childProp } from './child-props.ts';
 import { sorenessStair } from './child-stair.ts';

@@ -1,6 +1,16 @@
 /** The pulled foot from its inner side: plate, room for the toes, and whether it follows when asked. */
 import type { SceneSpec } from '../spec.ts';
-import { at, mix, smooth, straight, turn, type Picture, type Point, type Shape } from '../shapes.ts';
+import {
+  at,
+  mix,
+  smooth,
+  straight,
+  turn,
+  type Picture,
+  type Point,
+  type Shape,
+  type View,
+} from '../shapes.ts';
 import { drawSideFoot, FOOT_BUILD, SHANK, sideFoot } from '../parts/foot.ts';
 import { drawBed, drawPad } from './bed.ts';
 import { drawCold } from './cold.ts';
@@ -22,16 +32,12 @@ import {
 } from './strokes.ts';
 import { bulging, drawSkinAtEdges, drawWrap, type Wrap } from './wrap.ts';
 
-interface View {
-  width: number;
-  height: number;
-}
 const SCALE = { 2: 1.76, 5: 1.8, 9: 1.82, 14: 1.84 } as const;
 const SHEET = 296;
 const FAR = 80;
 
 /** Where foot and plate lie in the picture of the foot from the side. */
-export function layoutFoot(spec: SceneSpec, _view: View) {
+export function layoutFoot(spec: SceneSpec) {
   const scale = SCALE[spec.age];
   const { full } = FOOT_BUILD[spec.age];
   const sunk = 1 - spec.heelGap;

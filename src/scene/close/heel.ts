@@ -12,6 +12,7 @@ import {
   type Picture,
   type Point,
   type Shape,
+  type View,
 } from '../shapes.ts';
 import { drawSideFoot, FOOT_BUILD, SHANK, sideFoot, type Pen } from '../parts/foot.ts';
 import { drawBed, drawPad } from './bed.ts';
@@ -33,10 +34,6 @@ import {
 } from './strokes.ts';
 import { bulging, drawSkinAtEdges, drawWrap, type Wrap } from './wrap.ts';
 
-interface View {
-  width: number;
-  height: number;
-}
 const SCALE = { 2: 2.5, 5: 2.6, 9: 2.66, 14: 2.7 } as const;
 const SHEET = 274;
 const AXIS = 160;

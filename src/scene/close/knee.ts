@@ -3,16 +3,23 @@
  * ceiling. For the left leg the outer side is on the right of the page.
  */
 import type { SceneSpec } from '../spec.ts';
-import { at, mix, ring, smooth, straight, turn, type Picture, type Point, type Shape } from '../shapes.ts';
+import {
+  at,
+  mix,
+  ring,
+  smooth,
+  straight,
+  turn,
+  type Picture,
+  type Point,
+  type Shape,
+  type View,
+} from '../shapes.ts';
 import { FOOT_BUILD, shiftHatch } from '../parts/foot.ts';
 import { turnEdges } from '../parts/turns.ts';
 import { drawCold } from './cold.ts';
 import { hump, inked, joined, limb, profile, quiet, round, strip } from './strokes.ts';
 
-interface View {
-  width: number;
-  height: number;
-}
 const AXIS = 224;
 /** How much of a height above the bed this view keeps. */
 const HEIGHT = 0.72;

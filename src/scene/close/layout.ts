@@ -1,5 +1,6 @@
 /** Named points of one part seen large: one pair of functions per focus. Built for the left leg, then mirrored. */
 import type { SceneSpec } from '../spec.ts';
+import type { View } from '../shapes.ts';
 import { layoutBandage } from './bandage.ts';
 import { layoutBedEnd } from './bed-end.ts';
 import { layoutChild } from './child-layout.ts';
@@ -9,15 +10,10 @@ import { layoutKnee } from './knee.ts';
 import { otherSide, settled } from './sides.ts';
 import { layoutThigh } from './thigh.ts';
 
-interface View {
-  width: number;
-  height: number;
-}
-
 function layoutLeft(spec: SceneSpec, view: View) {
   switch (spec.focus) {
     case 'foot':
-      return { focus: spec.focus, part: layoutFoot(spec, view) };
+      return { focus: spec.focus, part: layoutFoot(spec) };
     case 'bandage':
       return { focus: spec.focus, part: layoutBandage(spec, view) };
     case 'heel':
@@ -27,7 +23,7 @@ function layoutLeft(spec: SceneSpec, view: View) {
     case 'thigh':
       return { focus: spec.focus, part: layoutThigh(spec, view) };
     case 'bed-end':
-      return { focus: spec.focus, part: layoutBedEnd(spec, view) };
+      return { focus: spec.focus, part: layoutBedEnd(spec) };
     case 'child':
       return { focus: spec.focus, part: layoutChild(spec, view) };
   }

@@ -1,6 +1,6 @@
 /** Lines and fields of one part seen large. */
 import type { SceneSpec } from '../spec.ts';
-import type { Picture } from '../shapes.ts';
+import type { Picture, View } from '../shapes.ts';
 import { drawBandage } from './bandage.ts';
 import { drawBedEnd } from './bed-end.ts';
 import { drawChild } from './child.ts';
@@ -10,11 +10,6 @@ import { drawKnee } from './knee.ts';
 import type { CloseGeometry } from './layout.ts';
 import { otherSide, otherSidePicture } from './sides.ts';
 import { drawThigh } from './thigh.ts';
-
-interface View {
-  width: number;
-  height: number;
-}
 
 /** A close picture as shapes from back to front. */
 export function drawClose(spec: SceneSpec, geometry: CloseGeometry, view: View): Picture {

@@ -1,15 +1,22 @@
 /** The thigh of the pulled leg from the side, between hip and bandage: its shape against this morning's. */
 import type { SceneSpec } from '../spec.ts';
-import { at, hatch, mix, ring, smooth, straight, type Picture, type Point, type Shape } from '../shapes.ts';
+import {
+  at,
+  hatch,
+  mix,
+  ring,
+  smooth,
+  straight,
+  type Picture,
+  type Point,
+  type Shape,
+  type View,
+} from '../shapes.ts';
 import { FOOT_BUILD } from '../parts/foot.ts';
 import { drawBed } from './bed.ts';
 import { along, alongWith, arc, hump, inked, limb, profile, quiet, rise, type Profile } from './strokes.ts';
 import { bulging, drawSkinAtEdges, drawWrap, type Wrap } from './wrap.ts';
 
-interface View {
-  width: number;
-  height: number;
-}
 const SHEET = 282;
 const AXIS = 190;
 const BREAK = 236;

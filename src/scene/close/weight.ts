@@ -3,11 +3,16 @@ import type { SceneSpec } from '../spec.ts';
 import { at, mix, smooth, straight, turn, type Point, type Shape } from '../shapes.ts';
 import { arc, inked, quiet, rays } from './strokes.ts';
 
-const FLOOR = 334;
+/** Where the floor lies in the picture of the bed's end, from the top. */
+export const FLOOR = 334;
+/** The side of the end board that looks at the bag, from the left. */
+export const BOARD_FACE = 240;
+/** How far the bag hangs higher at `loadHeight` 1 than at 0. */
 const RANGE = 90;
+/** Page units of a unit of the bag's outline. */
 const SIZE = 1.2;
+/** From the ring at the top to the bottom. */
 const TALL = 84 * SIZE;
-const BOARD_FACE = 240;
 type Load = Pick<SceneSpec, 'loadHeight' | 'loadTouch' | 'loadSwing' | 'slide'>;
 
 /** The bag below the wheel, upright: middle top is the ring the cord is tied to. */

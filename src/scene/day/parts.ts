@@ -8,10 +8,10 @@ import { box, type Brush } from '../play/brush.ts';
 import { childInBed, type ChildLook } from '../play/child.ts';
 import { grownUp, type GrownLook } from '../play/grown-up.ts';
 import { ink, small } from '../topics/page.ts';
-import { DAY_SIZE } from './page.ts';
+import { SQUARE } from '../things/pen.ts';
 
 /** The wall of a room at night; ink lines stay seen on it. */
-export const dusk: Shape = { ...ink.flat(box(0, 0, DAY_SIZE, DAY_SIZE), 'scarf'), line: '' };
+export const dusk: Shape = { ...ink.flat(box(0, 0, SQUARE, SQUARE), 'scarf'), line: '' };
 
 /** An arm, a leg, a pipe: one line in ink and a narrower one in its colour. */
 export const tube = (flat: readonly number[], width: number, fill: string): Shape[] => [

@@ -1,7 +1,9 @@
 /** The pictures of the child's day, by what they stand for: each draws the right leg's, if the pulled leg is seen. */
+import { lightSquare } from '../lighter.ts';
 import { mirrored } from '../parts/points.ts';
 import type { Shape } from '../shapes.ts';
 import type { Side } from '../spec.ts';
+import { SQUARE } from '../things/pen.ts';
 import * as body from './body.ts';
 import * as cards from './cards.ts';
 import * as care from './care.ts';
@@ -9,7 +11,6 @@ import * as company from './company.ts';
 import { DAYS } from './days.ts';
 import * as food from './food.ts';
 import { writeDay } from './markup.ts';
-import { DAY_SIZE, framed } from './page.ts';
 import * as rest from './rest.ts';
 
 const DRAWN = {
@@ -113,8 +114,8 @@ const WITH_LEG: ReadonlySet<DayPictureId> = new Set([
  * @example drawDay('wash').length > 1 // true
  */
 export function drawDay(id: DayPictureId, side: Side = 'left'): Shape[] {
-  const shapes = framed(DRAWN[id]());
-  return side === 'right' || !WITH_LEG.has(id) ? shapes : mirrored(shapes, DAY_SIZE);
+  const shapes = lightSquare(DRAWN[id]());
+  return side === 'right' || !WITH_LEG.has(id) ? shapes : mirrored(shapes, SQUARE);
 }
 
 /**

@@ -4,7 +4,8 @@
  */
 import type { DrawnAge, SceneSpec } from '../spec.ts';
 import { along } from './curves.ts';
-import { at, between, mirror, mix, type Point } from '../shapes.ts';
+import { SWELL } from '../parts/foot.ts';
+import { at, between, mirror, mix, type Point, type View } from '../shapes.ts';
 
 export interface Toe {
   base: Point;
@@ -92,7 +93,6 @@ const TOES = [
   { u: 39, v: 97, length: 38, width: 27, fan: 1.8 },
   { u: 65.5, v: 86, length: 33, width: 26, fan: 3 },
 ] as const;
-const SWELLING = [1, 1.15, 1.3] as const;
 const REST_PITCH = 5;
 const clamp = (value: number, low: number, high: number) => Math.min(high, Math.max(low, value));
 const radians = (degrees: number) => (degrees * Math.PI) / 180;
@@ -128,7 +128,7 @@ function placing({ age, pitch, roll }: FootPose) {
 
 function layoutToe(index: number, pose: FootPose, place: (u: number, v: number) => Point, build: Build): Toe {
   const raw = TOES[index]!;
-  const swelling = SWELLING[pose.swell];
+  const swelling = SWELL[pose.swell];
   const half = (raw.width * build.width * swelling * (1 + build.chubby * 0.02)) / 2;
   const length = raw.length * build.toeLength * (1 + (swelling - 1) * 0.12);
   const u0 = raw.u * build.width * swelling;
@@ -202,7 +202,7 @@ function layoutToe(index: number, pose: FootPose, place: (u: number, v: number) 
 /** A foot on our right in a pose: the pulled one, or, mirrored, the other. */
 function layoutFoot(pose: FootPose): Foot {
   const { build, place } = placing(pose);
-  const swelling = SWELLING[pose.swell];
+  const swelling = SWELL[pose.swell];
   const side = (line: readonly (readonly [number, number])[]) =>
     line.map(([u, v]) => {
       const puffed = mix(1, mix(1, swelling, 0.92), clamp((v - 20) / 60, 0, 1));
@@ -280,7 +280,7 @@ export function alongSide(line: readonly Point[], y: number): Point {
 const PLATE = { half: 102, height: 17, restTop: 306 } as const;
 
 /** Where both feet, plate and bandage lie as seen from the bed's end. */
-export function layoutFeet(spec: SceneSpec, view: { width: number; height: number }) {
+export function layoutFeet(spec: SceneSpec, view: View) {
   const { age } = spec;
   const pulled = layoutFoot({
     age,

@@ -1,5 +1,5 @@
 import type { SceneSpec } from '../spec.ts';
-import { at, smooth, straight, type Picture, type Shape } from '../shapes.ts';
+import { at, smooth, straight, type Picture, type Shape, type View } from '../shapes.ts';
 import { mirrored, type FeetGeometry } from './layout.ts';
 import { moved, onward } from './curves.ts';
 import { drawFoot } from './foot.ts';
@@ -25,11 +25,7 @@ const keepInside = (shapes: Shape[], width: number, height: number): Shape[] =>
   }));
 
 /** Both feet from the bed's end as shapes from back to front. */
-export function drawFeet(
-  spec: SceneSpec,
-  geometry: FeetGeometry,
-  view: { width: number; height: number },
-): Picture {
+export function drawFeet(spec: SceneSpec, geometry: FeetGeometry, view: View): Picture {
   // hands and marks are placed as for a left leg and mirrored with it, so that both sides are one drawing
   const g = geometry.side === 'right' ? mirrored(geometry, view.width) : geometry;
   const young = spec.age === 2;

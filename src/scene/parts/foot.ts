@@ -33,7 +33,8 @@ export const FOOT_BUILD: Record<DrawnAge, Build> = {
 export const SHANK = { front: 15, back: 19 } as const;
 
 const SOLE = -32;
-const SWELL = [1, 1.15, 1.3] as const;
+/** How much wider toes are, by `swell`. */
+export const SWELL = [1, 1.15, 1.3] as const;
 type Pair = readonly [forward: number, up: number];
 
 /** Lines of the foot in scene units. Not: the leg above the ankle, which belongs to the picture it is in. */

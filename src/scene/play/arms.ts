@@ -2,6 +2,7 @@
 import { at, plus, smooth, straight, turn, type Point, type Shape } from '../shapes.ts';
 import { drawHand, type HandPose } from '../parts/hand.ts';
 import { points } from '../parts/points.ts';
+import { SQUARE } from '../things/pen.ts';
 import { dots } from './brush.ts';
 
 /** Wrist, direction of the fingers in degrees, and what the hand does; a resting hand where left out. */
@@ -103,8 +104,8 @@ export function nearHand([who, pose, x, y, length, angle, thumb = 1]: NearHand):
   const a = (angle * Math.PI) / 180;
   const along = at(Math.cos(a), Math.sin(a));
   const away = [
-    along.x > 0 ? x / along.x : (x - 120) / along.x,
-    along.y > 0 ? y / along.y : (y - 120) / along.y,
+    along.x > 0 ? x / along.x : (x - SQUARE) / along.x,
+    along.y > 0 ? y / along.y : (y - SQUARE) / along.y,
   ].filter((t) => Number.isFinite(t));
   const edge = Math.min(...away) - 1;
   const quad = (from: number, to: number, half: number, spread = half) =>
@@ -114,7 +115,7 @@ export function nearHand([who, pose, x, y, length, angle, thumb = 1]: NearHand):
         [to, -half],
         [to, half],
         [from, spread],
-      ].map(([s, t]) => turn(at(x - s! * 1, y + t!), wrist, angle)),
+      ].map(([s, t]) => turn(at(x - s!, y + t!), wrist, angle)),
       true,
     );
   const cuff = Math.min(length * 0.22, edge * 0.6);

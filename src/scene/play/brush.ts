@@ -2,9 +2,6 @@
 import { oval, straight, type Point, type Shape } from '../shapes.ts';
 import { pen, type Placement } from '../things/pen.ts';
 
-/** Width and height of every play picture, in scene units. */
-export const PLAY_SIZE = 120;
-
 /** Round fields drawn as dots of a line with round ends: a tenth of the text that an outline would take. */
 export const dots = (places: readonly Point[], size: number, line = 'ink'): Shape => ({
   d: places.map((p) => straight([p, p])).join(''),
@@ -12,7 +9,7 @@ export const dots = (places: readonly Point[], size: number, line = 'ink'): Shap
   weight: Math.round(size * 10) / 10,
 });
 
-/** A pen for one drawing in a 120 × 120 square that is placed, scaled and turned as a whole. */
+/** A pen for one drawing in the square that is placed, scaled and turned as a whole. */
 export function brush(where: Partial<Placement> = {}) {
   const p = pen(where);
   const thin = Math.max(0.62, Math.min(1, p.scale * 1.1));

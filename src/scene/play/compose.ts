@@ -1,9 +1,9 @@
 /** One scene of play from its parts, back to front: bed, child and grown-up, bubbles, things, hands, things in front. */
 import type { DrawnAge } from '../spec.ts';
-import { extent, lighter } from '../lighter.ts';
-import { heldInside } from '../parts/points.ts';
+import { lightSquare } from '../lighter.ts';
 import { at, oval, straight, type Picture, type Shape } from '../shapes.ts';
-import { brush, PLAY_SIZE, type Drawing, type Placed } from './brush.ts';
+import { SQUARE } from '../things/pen.ts';
+import { brush, type Drawing, type Placed } from './brush.ts';
 import { MARKS } from './marks.ts';
 import { ON_PAPER } from './on-paper.ts';
 import { pencil, PAPER_THINGS, story, written } from './paper-things.ts';
@@ -92,24 +92,11 @@ function bubble([kind, x, y, w, h, toX, toY]: Bubble): Shape[] {
 const placed = (list: readonly Placed<DrawingId>[] = []): Shape[] =>
   list.flatMap(([id, x, y, scale, turned = 0]) => DRAWINGS[id](brush({ x, y, scale, turned })));
 
-/** How far, in scene units, a lighter curve may leave the one that was drawn: a quarter of a pixel in a list. */
-const STRAY = 0.3;
-/** A shape wider or higher than this lies on whole units, a smaller one on halves. */
-const WIDE = 14;
-/** A line shorter than this is a speck in a list of pictures. */
-const SPECK = 2.6;
-
-const held = (shapes: readonly Shape[]) => heldInside(shapes, PLAY_SIZE, PLAY_SIZE);
-
-/** Held inside the square, and light. */
-function framed(shapes: readonly Shape[]): Picture {
-  const light = held(shapes).flatMap((shape): Shape[] => {
-    const size = extent(shape.d);
-    const speck = !shape.fill && size > 0 && size < SPECK;
-    return speck ? [] : [{ ...shape, d: lighter(shape.d, size > WIDE ? 1 : 0.5, STRAY) }];
-  });
-  return { width: PLAY_SIZE, height: PLAY_SIZE, shapes: held(light) };
-}
+const framed = (shapes: readonly Shape[]): Picture => ({
+  width: SQUARE,
+  height: SQUARE,
+  shapes: lightSquare(shapes),
+});
 
 /** The bed ends where the grown-up sits. */
 const BED_RIGHT = 88;

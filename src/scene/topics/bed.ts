@@ -1,5 +1,5 @@
 /** The bed with its pull from the side, built from the scene's own numbers and drawn lightly enough to have company. */
-import { at, between, oval, plus, smooth, straight, turn, type Point, type Shape } from '../shapes.ts';
+import { at, between, oval, plus, smooth, straight, turn, type Point, type Shape, VIEW } from '../shapes.ts';
 import { NEUTRAL, type SceneChange, type SceneSpec } from '../spec.ts';
 import { arm, type Reach } from '../play/arms.ts';
 import type { ChildLook } from '../play/child.ts';
@@ -9,8 +9,6 @@ import { BAND, legFrame, stretch } from '../whole/leg.ts';
 import { coloursOf, head } from './people.ts';
 import { moved, type SetUpPart, type TopicShape } from './page.ts';
 import { weight } from './things.ts';
-
-const VIEW = { width: 480, height: 360 };
 
 export interface BedLook {
   /** Where the scene's own corner lies on the page, and its size against the scene's. */

@@ -3,7 +3,7 @@
  * picture (its right leg is near us and pulled); `flip` tells the drawing to mirror every point for a left leg.
  */
 import type { DrawnAge, SceneSpec } from '../spec.ts';
-import { at, between, distance, plus, turn, type Point } from '../shapes.ts';
+import { at, between, distance, plus, turn, type Point, type View } from '../shapes.ts';
 import { DRAWN_TILT } from './slope.ts';
 
 /** Child sizes in scene units; the sole keeps its place, so a longer child lies nearer the head end. */
@@ -71,7 +71,7 @@ function tangent(from: Point, center: Point, radius: number): Point {
 }
 
 /** Where bed, child, leg, plate, wheel and bag lie in the whole picture. */
-export function layoutWhole(spec: SceneSpec, view: { width: number; height: number }) {
+export function layoutWhole(spec: SceneSpec, view: View) {
   const build = BUILDS[spec.age];
   const slide = SLIDE * spec.slide;
   const out = spec.offLine;

@@ -1,5 +1,5 @@
 import type { SceneSpec } from '../spec.ts';
-import { at, plus, type Picture, type Point, type Shape } from '../shapes.ts';
+import { at, plus, type Picture, type Point, type Shape, type View } from '../shapes.ts';
 import type { WholeGeometry } from './layout.ts';
 import { tenth } from './limbs.ts';
 import { drawBedBehind, drawBedFront } from './bed.ts';
@@ -16,11 +16,6 @@ import { drawOtherLeg, drawPulledLeg, KNEE, legFrame } from './leg.ts';
 import { drawBag, drawBagGround, drawCord, drawPlate, drawWheel } from './pull.ts';
 import { drawOnFloor } from './on-floor.ts';
 import { drawMark, drawSlid, drawSmellAndBreath } from './marks.ts';
-
-interface View {
-  width: number;
-  height: number;
-}
 
 const EDGE = 1;
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
 import { SIGN_PICTURES } from '#content/sign-pictures.ts';
-import { drawScene, VIEW } from '#scene/paths.ts';
+import { drawScene } from '#scene/paths.ts';
 import {
   DRAWN_AGES,
   HAIRS,
@@ -12,7 +12,7 @@ import {
   type SceneSpec,
   type SorenessSteps,
 } from '#scene/spec.ts';
-import { pointsOf, type Shape } from '#scene/shapes.ts';
+import { pointsOf, type Shape, VIEW } from '#scene/shapes.ts';
 
 const child = (change: Partial<SceneSpec> = {}): SceneSpec => ({
   ...NEUTRAL,

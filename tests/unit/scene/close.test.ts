@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
 import { SIGN_PICTURES } from '#content/sign-pictures.ts';
 import { degrees } from '#domain/units.ts';
-import { layoutScene, drawScene, VIEW } from '#scene/paths.ts';
+import { layoutScene, drawScene } from '#scene/paths.ts';
 import { DRAWN_AGES, HAIRS, NEUTRAL, SKIN_TONES, type Focus, type SceneSpec } from '#scene/spec.ts';
-import { pointsOf, type Shape } from '#scene/shapes.ts';
+import { pointsOf, type Shape, VIEW } from '#scene/shapes.ts';
 
 const FOCUSES = ['foot', 'bandage', 'heel', 'knee', 'thigh', 'bed-end'] as const satisfies readonly Focus[];
 const usual = (focus: Focus, change: Partial<SceneSpec> = {}): SceneSpec => ({

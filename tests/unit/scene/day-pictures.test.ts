@@ -4,7 +4,7 @@ import { FEELINGS } from '#domain/day/feelings.ts';
 import { DAY_EVENT_IDS } from '#domain/day/ids.ts';
 import { HOLD_UP_CARDS } from '#domain/day/private.ts';
 import { EDGE_PICTURES, JOBS } from '#domain/day/touch.ts';
-import { DAY_SIZE } from '#scene/day/page.ts';
+import { SQUARE } from '#scene/things/pen.ts';
 import { DAY_PICTURE_IDS, dayMarkup, drawDay, type DayPictureId } from '#scene/day/pictures.ts';
 import { mirrored } from '#scene/parts/points.ts';
 import { pointsOf } from '#scene/shapes.ts';
@@ -45,12 +45,12 @@ describe.each(DAY_PICTURE_IDS)('the picture of %s', (id) => {
   it.each(SIDES)('stays inside its square, in absolute lines and curves (%s leg)', (side) => {
     const shapes = drawDay(id, side);
     expect(shapes.length).toBeGreaterThan(1);
-    staysInside(shapes, DAY_SIZE, DAY_SIZE);
+    staysInside(shapes, SQUARE, SQUARE);
   });
 
   it('fills its square, so that it can be read from a pillow', () => {
     const [left, top, right, bottom] = around(drawDay(id));
-    expect(Math.max(right - left, bottom - top)).toBeGreaterThanOrEqual(0.85 * DAY_SIZE);
+    expect(Math.max(right - left, bottom - top)).toBeGreaterThanOrEqual(0.85 * SQUARE);
   });
 
   it('uses colours the style sheet knows, and can be seen', () => {
@@ -58,7 +58,7 @@ describe.each(DAY_PICTURE_IDS)('the picture of %s', (id) => {
   });
 
   it.each(SIDES)('is one plain drawing: paths in a group, no text, no more than 4.5 kB (%s leg)', (side) => {
-    isOnePlainDrawing(dayMarkup(id, '', side), { viewBox: `0 0 ${DAY_SIZE} ${DAY_SIZE}`, bytes: 4500 });
+    isOnePlainDrawing(dayMarkup(id, '', side), { viewBox: `0 0 ${SQUARE} ${SQUARE}`, bytes: 4500 });
   });
 
   it('every shape is in its text as it was drawn: points, fill and line', () => {
@@ -95,7 +95,7 @@ describe('the pictures of the day together', () => {
         both.push(id);
         continue;
       }
-      expect(mirrored(drawDay(id, 'left'), DAY_SIZE).map((s) => s.d)).toEqual(right);
+      expect(mirrored(drawDay(id, 'left'), SQUARE).map((s) => s.d)).toEqual(right);
     }
     // what shows which leg is pulled: the set-up, and the whole child from above
     for (const id of ['x-ray', 'bandage-care', ...FEELINGS.map((f) => `feel-${f}`)] as DayPictureId[])
@@ -111,8 +111,8 @@ describe('the pictures of the day together', () => {
       const [left, , right] = around(drawDay(id).filter((s) => s.fill === 'band'));
       return (left + right) / 2;
     };
-    expect(ball('choose-left-hand')).toBeLessThan(DAY_SIZE / 2);
-    expect(ball('choose-right-hand')).toBeGreaterThan(DAY_SIZE / 2);
+    expect(ball('choose-left-hand')).toBeLessThan(SQUARE / 2);
+    expect(ball('choose-right-hand')).toBeGreaterThan(SQUARE / 2);
   });
 
   it('the hanging weight hangs below the wheel and free of the floor, on its cord', () => {

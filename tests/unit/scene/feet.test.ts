@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { drawScene, layoutScene, VIEW } from '#scene/paths.ts';
-import { pointsOf, type Picture } from '#scene/shapes.ts';
+import { drawScene, layoutScene } from '#scene/paths.ts';
+import { pointsOf, type Picture, VIEW } from '#scene/shapes.ts';
 import { DRAWN_AGES, NEUTRAL, type Mark, type SceneChange, type SceneSpec } from '#scene/spec.ts';
 import { SIGN_PICTURES } from '#content/sign-pictures.ts';
 import type { Degrees } from '#domain/units.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { SIGN_PICTURES, type SignPicture } from '#content/sign-pictures.ts';
 import { SIGN_IDS } from '#domain/signs/ids.ts';
-import { drawScene, VIEW } from '#scene/paths.ts';
-import { pointsOf } from '#scene/shapes.ts';
+import { drawScene } from '#scene/paths.ts';
+import { pointsOf, VIEW } from '#scene/shapes.ts';
 import { DRAWN_AGES, NEUTRAL, SKIN_TONES, type ChildLook, type SceneSpec } from '#scene/spec.ts';
 import { signSpecs } from '#ui/sign-specs.ts';
 

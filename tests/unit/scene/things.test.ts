@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { drawThing, THING_IDS, THING_SIZE, type ThingId } from '#scene/things.ts';
+import { drawThing, THING_IDS, type ThingId } from '#scene/things.ts';
+import { SQUARE } from '#scene/things/pen.ts';
 import { pointsOf } from '#scene/shapes.ts';
 
 const styles = readFileSync(path.resolve(import.meta.dirname, '../../../src/styles/scene.css'), 'utf8');
@@ -10,7 +11,7 @@ describe.each([...THING_IDS])('the small picture %s', (id: ThingId) => {
   const { width, height, shapes } = drawThing(id);
 
   it('stays inside its square', () => {
-    expect([width, height]).toEqual([THING_SIZE, THING_SIZE]);
+    expect([width, height]).toEqual([SQUARE, SQUARE]);
     for (const { d } of shapes) {
       expect(d).not.toMatch(/NaN|Infinity|e-|[^MLCQZ0-9. -]/);
       expect(pointsOf(d).filter((p) => p.x < 0 || p.x > width || p.y < 0 || p.y > height)).toEqual([]);
