@@ -42,6 +42,8 @@ const LEAST = 24;
 const SLOWEST = 200;
 /** Longer than any note; a reader stops there before it fills the phone. */
 const LONGEST_TEXT = 1 << 20;
+/** All texts a writer takes: a phone would stand still over more, and no moving code would hold it. */
+const MOST_WRITTEN = 1 << 18;
 
 abstract class Bits implements Coder {
   abstract readonly writes: boolean;
@@ -49,7 +51,7 @@ abstract class Bits implements Coder {
   protected abstract bit(yes: number, wanted: number): number;
 
   private readonly groups = new Map<string, Odds>();
-  private textLeft = LONGEST_TEXT * 4;
+  protected textLeft = LONGEST_TEXT * 4;
 
   private odds(about: string, size: number): Odds {
     let found = this.groups.get(about);
@@ -121,9 +123,10 @@ abstract class Bits implements Coder {
   }
 }
 
-/** Writes: give it everything, then take the bytes. */
+/** Writes: give it everything, then take the bytes. Errors: throws `Damaged` for more text than any transfer holds. */
 export class Writer extends Bits {
   readonly writes = true;
+  protected override textLeft = MOST_WRITTEN;
   private low = 0;
   private high = 0xffffffff;
   private readonly out: number[] = [];

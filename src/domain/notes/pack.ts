@@ -57,7 +57,7 @@ export type Unpacked =
 /**
  * Packs notes for a code.
  * Shape: any notes in any order; sorted ones (as `mergeNotes` gives them) become smallest. Same notes, same bytes.
- * Errors: throws a RangeError for more than 100,000 notes.
+ * Errors: throws a RangeError for more than 100,000 notes, and for more text than any transfer holds.
  * Not: secret. Whoever reads the code reads the notes.
  * @example packNotes([]).length // 11
  */
@@ -69,7 +69,12 @@ export function packNotes(entries: readonly Entry[]): Uint8Array {
   coder.count('notes', entries.length);
   let sum = 0;
   // read as any stored value is, so that what comes out is what went in
-  for (const entry of entries) sum = checkSum(told.note(parseEntry(entry)), sum);
+  try {
+    for (const entry of entries) sum = checkSum(told.note(parseEntry(entry)), sum);
+  } catch (error) {
+    if (!(error instanceof Damaged)) throw error;
+    throw new RangeError('domain/notes/pack › notes: more text than any transfer holds', { cause: error });
+  }
   const body = coder.bytes();
   const packed = new Uint8Array(HEAD + body.length);
   packed.set([OURS, VERSION]);

@@ -93,6 +93,15 @@ describe('packed notes', () => {
     expect(() => packNotes(many)).toThrow('saw 100001');
   });
 
+  test('more text than any transfer holds is a fault of the caller; what is below comes back', () => {
+    const strange = (n: number) =>
+      parseEntry({ id: `a-${n}`, t: 1, kind: 'song', raw: `${n}`.padEnd(90_000) });
+    const many = [1, 2, 3].map(strange);
+    expect(unpacked(packNotes(many.slice(0, 2)))).toEqual(many.slice(0, 2));
+    expect(() => packNotes(many)).toThrow('domain/notes/pack › notes: more text than any transfer holds');
+    expect(() => packNotes(many)).toThrow(RangeError);
+  });
+
   // the aim is 4.5; a word that was added after version 1 is spelled out and costs some more
   test.each(['even', 'likely'] as const)('a fortnight of two phones, %s: at most 3 bytes a note', (mix) => {
     for (const seed of [1, 2, 3]) {
