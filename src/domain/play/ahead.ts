@@ -48,19 +48,33 @@ export function wantedFrom(board: Board): { masks: Int32Array[]; last: number[][
   return { masks, last, room };
 }
 
+/** The puts of one sort, the best first, with what each brings at prices. */
+export interface Ranked {
+  sort: number;
+  puts: number[];
+  nets: number[];
+}
+
 /** Puts of each sort that is still alive, the best first. */
-export function rankedPuts(board: Board, s: number): [number, Int32Array, Int32Array][] {
-  const here = board.open[s]!;
-  const byGroup = new Map<number, [number, number][]>();
-  for (let p = 0; p < here.putIdea.length; p++) {
-    const g = here.putSort[p]!;
-    const idea = here.putIdea[p]!;
-    const net = here.putWorth[p]! - board.once[idea]! - board.each[idea]! * here.sortUnits[g]!;
-    if (!byGroup.has(g)) byGroup.set(g, []);
-    byGroup.get(g)!.push([p, net]);
+export function rankedPuts(board: Board, s: number): Ranked[] {
+  const { putIdea, putSort, putWorth, sortUnits } = board.open[s]!;
+  const { once, each } = board;
+  const all: Ranked[] = [];
+  const bySort: (Ranked | undefined)[] = [];
+  for (let p = 0; p < putIdea.length; p++) {
+    const sort = putSort[p]!;
+    const idea = putIdea[p]!;
+    const net = putWorth[p]! - once[idea]! - each[idea]! * sortUnits[sort]!;
+    let ranked = bySort[sort];
+    if (!ranked) all.push((ranked = bySort[sort] = { sort, puts: [], nets: [] }));
+    const { puts, nets } = ranked;
+    let at = puts.length;
+    for (; at > 0 && nets[at - 1]! < net; at--) {
+      puts[at] = puts[at - 1]!;
+      nets[at] = nets[at - 1]!;
+    }
+    puts[at] = p;
+    nets[at] = net;
   }
-  return [...byGroup].map(([g, list]) => {
-    list.sort((a, b) => b[1] - a[1]);
-    return [g, Int32Array.from(list, ([p]) => p), Int32Array.from(list, ([, net]) => net)];
-  });
+  return all;
 }

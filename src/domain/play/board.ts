@@ -6,7 +6,7 @@
  */
 import { GRID, LONG_FREE, NOON } from './feasible.ts';
 import { messyAt, type Filling, type Model, type Stage } from './model.ts';
-import { GROWN_UP_STEP } from './objective.ts';
+import { GROWN_UP_STEP, NEAR_MINUTES } from './objective.ts';
 import { FAMILY_COUNT, KINDS } from './types.ts';
 
 /** Grains in a point. */
@@ -17,6 +17,8 @@ export const pointsOf = (grains: number) => Math.floor(grains / POINT);
 export const grainsOf = (points: number) => points * POINT;
 /** Less than any day is worth; a few of them added still fit a whole number. */
 export const NEVER = -400_000_000;
+/** No minute of a day. */
+const LATER_THAN_ANY = 10_000;
 export const K = KINDS.length;
 export const NO_KIND = -1;
 /** Where the prices stand that are not of one idea, counted from the number of ideas. */
@@ -32,6 +34,8 @@ export const FAMILIES_AT = 3;
 export interface Open {
   sortKind: Int32Array;
   sortUnits: Int32Array;
+  /** From the next place on: how much further in `then` a placement of the sort leads. */
+  sortStep: Int32Array;
   /** By place and sort: points it loses there in grains, or −1 where it may not begin. */
   sortCost: Int32Array;
   /** Best worth at prices, and the put that has it. */
@@ -49,6 +53,9 @@ export interface Open {
   ends: Uint8Array;
   /** What follows a placement: by number, next place, half-hour and kind. */
   then: Int32Array;
+  /** Room to work in: the same shape as `then`; and three lists of sorts. */
+  grown: Int32Array;
+  fit: readonly [Int32Array, Int32Array, Int32Array];
 }
 /** Ways to fill a moment or a pin. */
 export interface Closed {
@@ -85,6 +92,9 @@ export interface Board {
   after: Int32Array;
   /** The same where the stage stays empty. */
   afterEmpty: Int32Array;
+  /** Per stage, and one after the last: a placement that ends then or later is followed shortly; and what staying empty costs. */
+  nearFrom: Int32Array;
+  empty: Int32Array;
   /** Per idea what one costs at prices, and each of its units in an open stage. */
   once: Int32Array;
   each: Int32Array;
@@ -158,6 +168,7 @@ function openOf(model: Model, s: number): Open {
   return {
     sortKind: whole(kinds),
     sortUnits: whole(units),
+    sortStep: whole(units.map((length, g) => length * 2 * K + kinds[g]!)),
     sortCost: cost,
     sortBest: new Int32Array(kinds.length),
     sortPut: new Int32Array(kinds.length),
@@ -169,6 +180,8 @@ function openOf(model: Model, s: number): Open {
     reached: new Uint8Array(0),
     ends: new Uint8Array(0),
     then: new Int32Array((most + 1) * (room + 2) * 2 * K).fill(NEVER),
+    grown: new Int32Array((most + 1) * (room + 2) * 2 * K),
+    fit: [whole(kinds), whole(kinds), whole(kinds)],
   };
 }
 
@@ -236,6 +249,10 @@ export function boardOf(model: Model): Board {
         [0, 1].map((kept) => after[2 * s + (kept || (stage.open ? freeAt(stage, 0) : 0))]!),
       ),
     ),
+    nearFrom: Int32Array.from([...stages, undefined], (stage) =>
+      stage && model.terms.day ? stage.from - NEAR_MINUTES : LATER_THAN_ANY,
+    ),
+    empty: Int32Array.from(stages, ({ emptyCost }) => emptyCost * POINT),
     once: new Int32Array(ideas.length),
     each: new Int32Array(ideas.length),
     forced: new Uint8Array(ideas.length),
@@ -271,21 +288,23 @@ function tidied({ stages }: Model, s: number, here: Open): Open {
 
 /** Leaves in a stage only the puts or fillings for which `stays` says so; lists are made anew, so old ones can be kept. */
 export function sift(board: Board, s: number, stays: (n: number) => boolean): void {
-  const here = board.open[s];
+  const [here, moment] = [board.open[s], board.closed[s]];
+  const size = here ? here.putIdea.length : moment!.one.length;
+  const left: number[] = [];
+  for (let n = 0; n < size; n++) if (stays(n)) left.push(n);
+  if (left.length === size) return;
+  const some = (list: Int32Array) => {
+    const less = new Int32Array(left.length);
+    for (let n = 0; n < left.length; n++) less[n] = list[left[n]!]!;
+    return less;
+  };
   if (here) {
-    const flags = here.putIdea.map((_, n) => (stays(n) ? 1 : 0));
-    if (!flags.includes(0)) return;
-    const some = (list: Int32Array) => list.filter((_, n) => flags[n]);
     const { putIdea, putSort, putWorth } = here;
     const less = { ...here, putIdea: some(putIdea), putSort: some(putSort), putWorth: some(putWorth) };
     board.open[s] = tidied(board.model, s, less);
     return;
   }
-  const moment = board.closed[s]!;
-  const flags = moment.one.map((_, n) => (stays(n) ? 1 : 0));
-  if (!flags.includes(0)) return;
-  const some = (list: Int32Array) => list.filter((_, n) => flags[n]);
-  const { at, one, two, worth, grownUp, net, end } = moment;
+  const { at, one, two, worth, grownUp, net, end } = moment!;
   board.closed[s] = {
     ...{ at: some(at), one: some(one), two: some(two), worth: some(worth), grownUp: some(grownUp) },
     ...{ net: some(net), end },

@@ -19,23 +19,20 @@ import {
   thenAt,
 } from './board.ts';
 import { GRID } from './feasible.ts';
-import type { Model } from './model.ts';
-import { FAMILY, NEAR_MINUTES, NOT_FIRST, SAME_KIND } from './objective.ts';
+import { FAMILY, NOT_FIRST, SAME_KIND } from './objective.ts';
 import { FAMILY_COUNT } from './types.ts';
 
 /** Whether a placement that begins this stage follows shortly on one that ended then. */
-export const isNear = (model: Model, s: number, end: number) =>
-  model.terms.day && s < model.stages.length && model.stages[s]!.from - end <= NEAR_MINUTES;
+export const isNear = ({ nearFrom }: Board, s: number, end: number) => end >= nearFrom[s]!;
 
 /** What the stages from `s` on bring after a last placement of this kind that ended then. */
 export function restFrom(board: Board, s: number, kept: number, kind: number, end: number): number {
   if (kept < 0) return NEVER;
-  const { model } = board;
   const at = 2 * s + kept;
-  if (s === model.stages.length || kind === NO_KIND || !isNear(model, s, end)) return board.far[at]!;
+  if (kind === NO_KIND || !isNear(board, s, end)) return board.far[at]!;
   let begun = board.first[at]!;
   if (kind === board.firstKind[at]) begun = Math.max(begun - SAME_KIND * POINT, board.second[at]!);
-  const none = restFrom(board, s + 1, board.afterEmpty[at]!, kind, end) - model.stages[s]!.emptyCost * POINT;
+  const none = restFrom(board, s + 1, board.afterEmpty[at]!, kind, end) - board.empty[s]!;
   return none > begun ? none : begun;
 }
 
@@ -51,7 +48,7 @@ function beginAt(board: Board, s: number, kept: number, byKind: Int32Array): voi
   board.second[at] = second;
   board.firstKind[at] = bestKind;
   const after = board.afterEmpty[at]!;
-  const none = after < 0 ? NEVER : board.far[2 * s + 2 + after]! - board.model.stages[s]!.emptyCost * POINT;
+  const none = after < 0 ? NEVER : board.far[2 * s + 2 + after]! - board.empty[s]!;
   board.far[at] = Math.max(best, none);
 }
 
@@ -67,6 +64,7 @@ function solveOpen(board: Board, s: number, byKind: Int32Array): void {
     putWorth,
     sortUnits,
     sortKind,
+    sortStep,
     sortCost,
     alive,
     kinds,
@@ -93,7 +91,7 @@ function solveOpen(board: Board, s: number, byKind: Int32Array): void {
   for (let place = 2; place < width; place++) {
     if (!ends[place]) continue;
     const end = stage.from + GRID * (place - 1);
-    const near = isNear(model, s + 1, end);
+    const near = isNear(board, s + 1, end);
     for (let kept = least; kept <= 1; kept++) {
       const to = place * 2 * K + kept * K;
       const after = board.after[2 * s + (kept || freeAt(stage, place))]!;
@@ -107,20 +105,30 @@ function solveOpen(board: Board, s: number, byKind: Int32Array): void {
       } else for (const kind of kinds) then[to + kind] = restFrom(board, s + 1, after, kind, end);
     }
   }
-  for (let count = most - 1; count >= 1; count--)
-    for (let place = room + 1; place >= 2; place--) {
+  const [fitNet, fitStep, fitKind] = here.fit;
+  for (let place = room + 1; place >= 2; place--) {
+    if (!ends[place]) continue;
+    // the sorts that may begin here, whatever number they are
+    const costs = place * sortKind.length;
+    let fits = 0;
+    if (most > 1)
+      for (let n = 0; n < alive.length; n++) {
+        const g = alive[n]!;
+        const cost = sortCost[costs + g]!;
+        if (cost < 0) continue;
+        fitNet[fits] = sortBest[g]! - cost;
+        fitStep[fits] = sortStep[g]!;
+        fitKind[fits++] = sortKind[g]!;
+      }
+    for (let count = most - 1; count >= 1; count--) {
       if (!reached[count * width + place]) continue;
-      const costs = place * sortKind.length;
       for (let kept = least; kept <= 1; kept++) {
         let [top, second, topKind] = [NEVER, NEVER, NO_KIND];
         const next = thenAt(width, count + 1 === most ? 0 : count + 1, place + 1, kept);
-        for (let n = 0; n < alive.length; n++) {
-          const g = alive[n]!;
-          const cost = sortCost[costs + g]!;
-          if (cost < 0) continue;
-          const kind = sortKind[g]!;
-          const more = sortBest[g]! - cost + then[next + sortUnits[g]! * 2 * K + kind]!;
+        for (let n = 0; n < fits; n++) {
+          const more = fitNet[n]! + then[next + fitStep[n]!]!;
           if (more <= second) continue;
+          const kind = fitKind[n]!;
           if (kind === topKind) {
             if (more > top) top = more;
           } else if (more > top) {
@@ -142,6 +150,7 @@ function solveOpen(board: Board, s: number, byKind: Int32Array): void {
         }
       }
     }
+  }
   for (let kept = least; kept <= 1; kept++) {
     byKind.fill(NEVER);
     if (most > 0) {
@@ -150,8 +159,7 @@ function solveOpen(board: Board, s: number, byKind: Int32Array): void {
         const cost = sortCost[g]!;
         if (cost < 0) continue;
         const kind = sortKind[g]!;
-        const worth =
-          sortBest[g]! - cost - stage.firstCost * POINT + then[next + sortUnits[g]! * 2 * K + kind]!;
+        const worth = sortBest[g]! - cost - stage.firstCost * POINT + then[next + sortStep[g]!]!;
         if (worth > byKind[kind]!) byKind[kind] = worth;
       }
     }
@@ -218,9 +226,9 @@ export function walk(board: Board, see: (stage: number, idea: number, units: num
   let [kind, end] = [NO_KIND, 0];
   for (let s = 0; s < model.stages.length; s++) {
     const stage = model.stages[s]!;
-    let last = kind !== NO_KIND && isNear(model, s, end) ? kind : NO_KIND;
+    let last = kind !== NO_KIND && isNear(board, s, end) ? kind : NO_KIND;
     let after = board.afterEmpty[2 * s + kept]!;
-    let best = restFrom(board, s + 1, after, kind, end) - stage.emptyCost * POINT;
+    let best = restFrom(board, s + 1, after, kind, end) - board.empty[s]!;
     const here = board.open[s];
     if (here) {
       const width = stage.room + 2;
@@ -238,7 +246,7 @@ export function walk(board: Board, see: (stage: number, idea: number, units: num
             loss -
             cost -
             (sort === last ? same : 0) +
-            here.then[next + here.sortUnits[g]! * 2 * K + sort]!;
+            here.then[next + here.sortStep[g]!]!;
           if (worth <= best) continue;
           best = worth;
           step = g;

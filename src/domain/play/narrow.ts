@@ -24,10 +24,10 @@ function leave(
 ): void {
   const { model } = board;
   let t = s + 1;
-  for (; t < model.stages.length && isNear(model, t, end); t++) {
+  for (; isNear(board, t, end); t++) {
     const at = (2 * t + kept) * K + kind;
     if (worth > ways.near[at]!) ways.near[at] = worth;
-    worth -= model.stages[t]!.emptyCost * POINT;
+    worth -= board.empty[t]!;
     kept = board.afterEmpty[2 * t + kept]!;
     if (kept < 0) return;
   }
@@ -53,7 +53,7 @@ export function narrow(board: Board, goal: number): void {
   stages.forEach((stage, s) => {
     const here = board.open[s];
     const width = stage.room + 2;
-    const grown = here && new Int32Array((stage.most + 1) * width * 2 * K).fill(NEVER);
+    const grown = here?.grown.fill(NEVER);
     const through = new Int32Array(here ? here.sortKind.length : board.closed[s]!.net.length).fill(NEVER);
     for (let kept = keptAtStart(model, s); kept <= 1; kept++) {
       const far = ways.far[2 * s + kept]!;
@@ -68,7 +68,7 @@ export function narrow(board: Board, goal: number): void {
         before[kind] = kind === topKind ? Math.max(top - same, second) : top;
       const empty = board.afterEmpty[2 * s + kept]!;
       if (empty >= 0) {
-        const none = far - stage.emptyCost * POINT;
+        const none = far - board.empty[s]!;
         if (none > ways.far[2 * s + 2 + empty]!) ways.far[2 * s + 2 + empty] = none;
       }
       if (!here || !grown) {
@@ -106,7 +106,7 @@ export function narrow(board: Board, goal: number): void {
             if (loss < 0) continue;
             const kind = here.sortKind[g]!;
             const bare = before[kind]! - cost - loss;
-            const to = next + here.sortUnits[g]! * 2 * K + kind;
+            const to = next + here.sortStep[g]!;
             const all = bare + here.then[to + on - next]!;
             if (all > through[g]!) through[g] = all;
             const worth = bare + here.sortBest[g]!;

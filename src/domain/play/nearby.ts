@@ -43,6 +43,7 @@ export function improveNearby(
   const { model } = board;
   const [open, closed] = [board.open.slice(), board.closed.slice()];
   const groups = groupsOf(model.stages.length);
+  const taken = new Uint8Array(model.ideas.length);
   let { steps, score } = start;
   let standing: [Board['open'], Board['closed']] | undefined;
   let spent = 0;
@@ -57,11 +58,12 @@ export function improveNearby(
       standing = [board.open, board.closed];
     }
     const group = groups[at]!;
-    const taken = new Set(steps.flatMap(({ stage, idea }) => (group.includes(stage) ? [] : [idea])));
+    taken.fill(0);
+    for (const { stage, idea } of steps) if (!group.includes(stage)) taken[idea] = 1;
     [board.open, board.closed] = [standing[0].slice(), standing[1].slice()];
     for (const s of group) {
       [board.open[s], board.closed[s]] = [open[s], closed[s]];
-      leave(board, s, (idea) => !taken.has(idea));
+      leave(board, s, (idea) => !taken[idea]);
     }
     const goal = grainsOf(pointsOf(score) + 1);
     spent += TRY_NODES;

@@ -5,7 +5,7 @@ import { modelOf, type Model } from './model.ts';
 import { scoreOf } from './objective.ts';
 import type { Step } from './search.ts';
 import { EFFORT, solve, type Effort, type Outcome } from './solve.ts';
-import type { DayProblem, FreeTime, Impossible, Placement, Plan, PlayWindow } from './types.ts';
+import type { DayProblem, FreeTime, Impossible, Placement, Plan, PlayWindow, Relaxation } from './types.ts';
 import { vetted } from './vet.ts';
 
 function placementsOf(
@@ -65,14 +65,22 @@ export function planWith(
 ): Plan | Impossible {
   const vet = vetted(problem);
   const model = modelOf(vet.problem, stay);
-  const told = first && ((found: Outcome) => first(planOf(vet, model, found)));
-  return planOf(vet, model, solve(model, effort, told));
+  // what would open a moment does not depend on the plan: it is looked for once
+  const known = new Map<string, readonly Relaxation[]>();
+  const relaxed = (window: PlayWindow) => {
+    const found = known.get(window.id) ?? relaxationsFor(vet.problem, window);
+    known.set(window.id, found);
+    return found;
+  };
+  const told = first && ((found: Outcome) => first(planOf(vet, model, found, relaxed)));
+  return planOf(vet, model, solve(model, effort, told), relaxed);
 }
 
 function planOf(
   { problem: usable, faults, refused }: ReturnType<typeof vetted>,
   model: Model,
   found: Outcome,
+  relaxed: (window: PlayWindow) => readonly Relaxation[],
 ): Plan | Impossible {
   const placements = placementsOf(
     usable,
@@ -108,7 +116,7 @@ function planOf(
   if (!empty.length) return plan;
   return {
     kind: 'impossible',
-    moments: empty.map((window) => ({ window: window.id, relaxations: relaxationsFor(usable, window) })),
+    moments: empty.map((window) => ({ window: window.id, relaxations: relaxed(window) })),
     rest: plan,
   };
 }

@@ -82,17 +82,13 @@ export const bitsOf = (mask: number) => {
   return bits;
 };
 
-/** A way to go on, before anything is written down for it. */
-interface Next {
-  bound: number;
-  from: Part;
-  /** A put, a filling, or −1 for the end of the stage. */
-  choice: number;
-}
-
-/** The most promising so many, in order; of equals the first. */
+/** Ways to go on, before anything is written down for them: the most promising so many, in order; of equals the first. */
 class Shortlist {
-  list: Next[] = [];
+  readonly bounds: number[] = [];
+  readonly from: Part[] = [];
+  /** A put, a filling, or −1 for the end of the stage. */
+  readonly choices: number[] = [];
+  /** What a way must promise to come on the list. */
   least: number;
   cut = false;
   constructor(
@@ -101,18 +97,26 @@ class Shortlist {
   ) {
     this.least = goal;
   }
-  add(next: Next): void {
-    this.list.push(next);
-    if (this.list.length >= 4 * this.width + 64) this.sorted();
-  }
-  sorted(): readonly Next[] {
-    this.list.sort((a, b) => b.bound - a.bound);
-    if (this.list.length > this.width) {
-      this.list.length = this.width;
+  add(bound: number, from: Part, choice: number): void {
+    const { bounds, from: parts, choices, width } = this;
+    let at = bounds.length;
+    if (at === width) {
       this.cut = true;
-      this.least = this.list[this.width - 1]!.bound + 1;
+      at--;
+      if (bounds[at]! >= bound) {
+        this.least = bounds[at]! + 1;
+        return;
+      }
     }
-    return this.list;
+    for (; at > 0 && bounds[at - 1]! < bound; at--) {
+      bounds[at] = bounds[at - 1]!;
+      parts[at] = parts[at - 1]!;
+      choices[at] = choices[at - 1]!;
+    }
+    bounds[at] = bound;
+    parts[at] = from;
+    choices[at] = choice;
+    if (this.cut) this.least = bounds[width - 1]! + 1;
   }
 }
 
@@ -184,12 +188,16 @@ export function search(board: Board, goal: number, width: number): Found {
     return worth >= b.worth;
   };
   /** Writes down the parts on a shortlist, those apart that another covers. */
-  const settle = (s: number, list: Shortlist, make: (next: Next) => Part): Part[] => {
+  const settle = (
+    s: number,
+    list: Shortlist,
+    make: (bound: number, from: Part, choice: number) => Part,
+  ): Part[] => {
     const mask = wanted[s]!;
     const byUse = new Map<number, Part[]>();
     const kept: Part[] = [];
-    for (const next of list.sorted()) {
-      const part = make(next);
+    for (let n = 0; n < list.bounds.length; n++) {
+      const part = make(list.bounds[n]!, list.from[n]!, list.choices[n]!);
       let hash = part.place;
       for (let w = 0; w < words; w++) hash = (Math.imul(hash, 31) + (part.used[w]! & mask[w]!)) | 0;
       const alike = byUse.get(hash);
@@ -221,7 +229,7 @@ export function search(board: Board, goal: number, width: number): Found {
       if (model.grownUp[idea]) next.grownUp += GRID * units[n]!;
       return step;
     });
-    if (part.kind === model.kind[ideas[0]!] && (part.count > 0 || isNear(model, s, part.end))) {
+    if (part.kind === model.kind[ideas[0]!] && (part.count > 0 || isNear(board, s, part.end))) {
       next.worth -= same;
       next.priced -= same;
     }
@@ -239,11 +247,11 @@ export function search(board: Board, goal: number, width: number): Found {
       if (after < 0) return;
       const bound =
         part.priced -
-        (part.count ? 0 : stage.emptyCost * POINT) +
+        (part.count ? 0 : board.empty[s]!) +
         restFrom(board, s + 1, after, part.kind, part.end) -
         leftOver(part, s) -
         idle(part, s);
-      if (bound >= ended.least) ended.add({ bound, from: part, choice: -1 });
+      if (bound >= ended.least) ended.add(bound, part, -1);
     };
     if (here) {
       const ranked = rankedPuts(board, s);
@@ -259,8 +267,8 @@ export function search(board: Board, goal: number, width: number): Found {
         for (const part of grown) {
           if (!part.left) continue;
           const next = thenAt(rows, n + 1 === stage.most ? 0 : n + 1, part.place + 1, part.kept);
-          const follows = n > 0 || isNear(model, s, part.end) ? part.kind : NO_KIND;
-          for (const [g, puts, nets] of ranked) {
+          const follows = n > 0 || isNear(board, s, part.end) ? part.kind : NO_KIND;
+          for (const { sort: g, puts, nets } of ranked) {
             const loss = here.sortCost[part.place * here.sortKind.length + g]!;
             const units = here.sortUnits[g]!;
             if (loss < 0 || units > part.play) continue;
@@ -271,17 +279,17 @@ export function search(board: Board, goal: number, width: number): Found {
               loss -
               (kind === follows ? same : 0) +
               metAgain(part.met, here.putIdea[puts[0]!]!) +
-              here.then[next + units * 2 * K + kind]!;
+              here.then[next + here.sortStep[g]!]!;
             for (let n = 0; n < puts.length; n++) {
               const bound = bare + nets[n]!;
               if (bound < list.least) break;
               const idea = here.putIdea[puts[n]!]!;
               if (!allowed(part, idea) || (model.screen[idea] && units > part.screen)) continue;
-              list.add({ bound, from: part, choice: puts[n]! });
+              list.add(bound, part, puts[n]!);
             }
           }
         }
-        grown = settle(s, list, ({ bound, from, choice }) => {
+        grown = settle(s, list, (bound, from, choice) => {
           const idea = here.putIdea[choice]!;
           const g = here.putSort[choice]!;
           const units = here.sortUnits[g]!;
@@ -307,7 +315,7 @@ export function search(board: Board, goal: number, width: number): Found {
         end(part);
         const after = board.after[2 * s + part.kept]!;
         if (after < 0) continue;
-        const near = isNear(model, s, part.end) ? part.kind : NO_KIND;
+        const near = isNear(board, s, part.end) ? part.kind : NO_KIND;
         const best = Math.max(...[0, 1].map((kept) => board.far[2 * s + 2 + kept]!));
         for (const f of order) {
           const net = part.priced + moment.net[f]!;
@@ -324,14 +332,14 @@ export function search(board: Board, goal: number, width: number): Found {
             leftOver(part, s, one, two) -
             idle(part, s);
           if (bound < ended.least || !allowed(part, one) || (two >= 0 && !allowed(part, two, one))) continue;
-          ended.add({ bound, from: part, choice: f });
+          ended.add(bound, part, f);
         }
       }
     }
-    parts = settle(s + 1, ended, ({ bound, from, choice }) => {
+    parts = settle(s + 1, ended, (bound, from, choice) => {
       const kept = board.after[2 * s + (here ? keptAt(board, s, from.place, from.kept) : from.kept)]!;
       if (choice < 0) {
-        const lost = from.count ? 0 : stage.emptyCost * POINT;
+        const lost = from.count ? 0 : board.empty[s]!;
         const priced = from.priced - lost - leftOver(from, s);
         const part = copyOf(from, from.used);
         part.worth -= lost;
