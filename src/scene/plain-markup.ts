@@ -1,8 +1,6 @@
 /** Pictures without spots as SVG text: token names and numbers; the label is the one text. */
 import { escape } from './escape.ts';
-import type { Shape, View } from './shapes.ts';
-
-const tenth = (n: number) => String(Math.round(n * 10) / 10);
+import { tenth, type Shape, type View } from './shapes.ts';
 
 /** One path; it says only what differs from the `usual` line of its picture. Units: line widths in scene units. */
 export function pathMarkup({ d, fill, line, weight, dash }: Shape, usual: number): string {

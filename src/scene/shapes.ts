@@ -64,8 +64,10 @@ export function turn(p: Point, pivot: Point, angleDegrees: number): Point {
 /** The other side of the body: anatomy is mirrored here, in numbers, and never by reading direction. */
 export const mirror = (p: Point, width: number): Point => at(width - p.x, p.y);
 
-const n = (value: number) => String(Math.round(value * 10) / 10);
-const xy = (p: Point) => `${n(p.x)} ${n(p.y)}`;
+/** A number to its nearest tenth: as fine as a path is written. */
+export const tenth = (value: number): number => Math.round(value * 10) / 10;
+/** A point as it stands in a path. */
+export const xy = (p: Point): string => `${tenth(p.x)} ${tenth(p.y)}`;
 
 /** A straight-edged line or polygon. */
 export function straight(points: readonly Point[], closed = false): string {

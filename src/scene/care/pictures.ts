@@ -1,8 +1,8 @@
 /** The picture of one step of a care card: the scene in the state the step speaks of, and what it points at. */
 import { thingMarkup, pictureMarkup } from '../markup.ts';
-import { heldInside } from '../parts/points.ts';
+import { heldInside, mirrored } from '../parts/points.ts';
 import { drawScene } from '../paths.ts';
-import { mirror, at, type Picture, type Shape, VIEW } from '../shapes.ts';
+import { VIEW, type Picture } from '../shapes.ts';
 import { NEUTRAL, type Camera, type ChildLook, type SceneSpec } from '../spec.ts';
 import { topicMarkup } from '../topics/pictures.ts';
 import { drawMark } from './marks.ts';
@@ -21,14 +21,6 @@ export const careSpec = (picture: CareScene, child: Partial<ChildLook>): SceneSp
 /** The side that the layouts of a camera are worked out for; the other one is mirrored in numbers. */
 const builtFor = (camera: Camera) => (camera === 'whole' ? 'right' : 'left');
 
-function otherSide(shape: Shape): Shape {
-  const d = shape.d.replace(/(-?[\d.]+) (-?[\d.]+)/g, (_, x: string, y: string) => {
-    const p = mirror(at(Number(x), Number(y)), VIEW.width);
-    return `${Math.round(p.x * 10) / 10} ${p.y}`;
-  });
-  return { ...shape, d };
-}
-
 /**
  * The scene of a step with what it points at, as shapes from back to front.
  *
@@ -39,7 +31,7 @@ export function drawCare(picture: CareScene, child: Partial<ChildLook>): Picture
   const spec = careSpec(picture, child);
   const scene = drawScene(spec);
   const marks = picture.points ? drawMark(picture.points, spec) : [];
-  const sided = spec.side === builtFor(spec.camera) ? marks : marks.map(otherSide);
+  const sided = spec.side === builtFor(spec.camera) ? marks : mirrored(marks, VIEW.width);
   // a pen line lies on a paler one of its own course
   const pen = new Set(scene.shapes.flatMap(({ line, d }) => (picture.unmarked && line === 'pen' ? [d] : [])));
   const shapes = scene.shapes.filter(({ d }) => !pen.has(d));

@@ -7,7 +7,7 @@ import { layoutChild } from './child-layout.ts';
 import { layoutFoot } from './foot.ts';
 import { layoutHeel } from './heel.ts';
 import { layoutKnee } from './knee.ts';
-import { otherSide, settled } from './sides.ts';
+import { otherSide, settled } from '../parts/sides.ts';
 import { layoutThigh } from './thigh.ts';
 
 function layoutLeft(spec: SceneSpec, view: View) {

@@ -8,14 +8,16 @@ import { drawFoot } from './foot.ts';
 import { drawHeel } from './heel.ts';
 import { drawKnee } from './knee.ts';
 import type { CloseGeometry } from './layout.ts';
-import { otherSide, otherSidePicture } from './sides.ts';
+import { mirrored } from '../parts/points.ts';
+import { otherSide } from '../parts/sides.ts';
 import { drawThigh } from './thigh.ts';
 
 /** A close picture as shapes from back to front. */
 export function drawClose(spec: SceneSpec, geometry: CloseGeometry, view: View): Picture {
   if (geometry.focus === 'child') return drawChild(spec, geometry.part, view);
   if (spec.side === 'left') return drawLeft(spec, geometry, view);
-  return otherSidePicture(drawLeft(spec, otherSide(geometry, view.width), view));
+  const left = drawLeft(spec, otherSide(geometry, view.width), view);
+  return { ...left, shapes: mirrored(left.shapes, view.width) };
 }
 
 function drawLeft(

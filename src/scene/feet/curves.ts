@@ -1,5 +1,5 @@
 /** Few-point curves: feet have many small rounded parts, and a picture must stay small. */
-import { at, straight, type Point } from '../shapes.ts';
+import { at, straight, tenth, type Point } from '../shapes.ts';
 
 /** A path through cubics given as start, then two handles and an end for each piece. */
 export function curves(points: readonly Point[]): string {
@@ -37,9 +37,7 @@ export function along(points: readonly Point[], steps = 4): Point[] {
 /** A path with each of its points moved. */
 export function moved(d: string, move: (x: number, y: number) => [number, number]): string {
   return d.replace(/(-?\d+(?:\.\d+)?) (-?\d+(?:\.\d+)?)/g, (_, x: string, y: string) =>
-    move(Number(x), Number(y))
-      .map((value) => String(Math.round(value * 10) / 10))
-      .join(' '),
+    move(Number(x), Number(y)).map(tenth).join(' '),
   );
 }
 

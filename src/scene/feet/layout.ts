@@ -5,7 +5,8 @@
 import type { DrawnAge, SceneSpec } from '../spec.ts';
 import { along } from './curves.ts';
 import { SWELL } from '../parts/foot.ts';
-import { at, between, mirror, mix, type Point, type View } from '../shapes.ts';
+import { otherSide } from '../parts/sides.ts';
+import { at, between, mix, type Point, type View } from '../shapes.ts';
 
 export interface Toe {
   base: Point;
@@ -261,14 +262,6 @@ function layoutFoot(pose: FootPose): Foot {
   };
 }
 
-/** Mirrors every point of a value made of points, numbers and lists of them. */
-export function mirrored<T>(value: T, width: number): T {
-  if (Array.isArray(value)) return value.map((item: unknown) => mirrored(item, width)) as T;
-  if (typeof value !== 'object' || value === null) return value;
-  if ('x' in value && 'y' in value) return mirror(value as unknown as Point, width) as T;
-  return Object.fromEntries(Object.entries(value).map(([key, item]) => [key, mirrored(item, width)])) as T;
-}
-
 /** Place on a side line at a page height. */
 export function alongSide(line: readonly Point[], y: number): Point {
   const i = line.findIndex((p, k) => k > 0 && p.y >= y);
@@ -289,7 +282,7 @@ export function layoutFeet(spec: SceneSpec, view: View) {
     roll: spec.legRoll,
     wiggle: spec.wiggle,
   });
-  const other = mirrored(layoutFoot({ age, swell: 0, pitch: REST_PITCH, roll: 0, wiggle: 0 }), view.width);
+  const other = otherSide(layoutFoot({ age, swell: 0, pitch: REST_PITCH, roll: 0, wiggle: 0 }), view.width);
   const { ankleY } = placing({ age, swell: 0, pitch: REST_PITCH, roll: 0, wiggle: 0 });
   const lowestToe = Math.max(...pulled.toes.map((toe) => toe.tip.y));
   const plateTop = mix(lowestToe - 2, PLATE.restTop, spec.plateGap);
@@ -310,6 +303,6 @@ export function layoutFeet(spec: SceneSpec, view: View) {
     lowestToe,
     cordEnd: at(MIDDLE + APART, view.height - 2),
   };
-  return { ...(spec.side === 'left' ? geometry : mirrored(geometry, view.width)), side: spec.side };
+  return { ...(spec.side === 'left' ? geometry : otherSide(geometry, view.width)), side: spec.side };
 }
 export type FeetGeometry = ReturnType<typeof layoutFeet>;

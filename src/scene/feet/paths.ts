@@ -1,6 +1,7 @@
 import type { SceneSpec } from '../spec.ts';
 import { at, smooth, straight, type Picture, type Shape, type View } from '../shapes.ts';
-import { mirrored, type FeetGeometry } from './layout.ts';
+import { otherSide } from '../parts/sides.ts';
+import type { FeetGeometry } from './layout.ts';
 import { moved, onward } from './curves.ts';
 import { drawFoot } from './foot.ts';
 import { drawBandage, drawCord, drawPlate, drawStrips } from './pull.ts';
@@ -27,10 +28,10 @@ const keepInside = (shapes: Shape[], width: number, height: number): Shape[] =>
 /** Both feet from the bed's end as shapes from back to front. */
 export function drawFeet(spec: SceneSpec, geometry: FeetGeometry, view: View): Picture {
   // hands and marks are placed as for a left leg and mirrored with it, so that both sides are one drawing
-  const g = geometry.side === 'right' ? mirrored(geometry, view.width) : geometry;
+  const g = geometry.side === 'right' ? otherSide(geometry, view.width) : geometry;
   const young = spec.age === 2;
   const flip = (shapes: Shape[]) => mirrorShapes(shapes, view.width);
-  const otherAsPulled = mirrored(g.other, view.width);
+  const otherAsPulled = otherSide(g.other, view.width);
   const other = drawFoot(otherAsPulled, {
     shift: 'none',
     swell: 0,

@@ -1,11 +1,10 @@
 /** Hair and head scarf around a drawn head; numbers are in half face heights (see head.ts). */
 import type { Hair } from '../spec.ts';
-import { between, distance, smooth, straight, type Point, type Shape } from '../shapes.ts';
+import { between, distance, plus, smooth, straight, xy, type Point, type Shape } from '../shapes.ts';
 import type { HeadFrame } from './head.ts';
 
 const page = ({ p }: HeadFrame, pairs: readonly (readonly [number, number])[]) =>
   pairs.map(([x, y]) => p(x, y));
-const n = (value: number) => String(Math.round(value * 10) / 10);
 
 /** A chain of round lobes through the points, swelling to the left of the walking direction. */
 function lobes(points: readonly Point[], swell: number): string {
@@ -15,7 +14,7 @@ function lobes(points: readonly Point[], swell: number): string {
     const span = distance(a, b) || 1;
     const out = { x: ((b.y - a.y) / span) * swell * span, y: (-(b.x - a.x) / span) * swell * span };
     const [c1, c2] = [between(a, b, 0.02), between(a, b, 0.98)];
-    d += `C${n(c1.x + out.x)} ${n(c1.y + out.y)} ${n(c2.x + out.x)} ${n(c2.y + out.y)} ${n(b.x)} ${n(b.y)}`;
+    d += `C${xy(plus(c1, out))} ${xy(plus(c2, out))} ${xy(b)}`;
   }
   return d;
 }
@@ -56,7 +55,7 @@ function curls(head: HeadFrame): Shape[] {
     ]);
   return [
     {
-      d: `M${n(start.x)} ${n(start.y)}${lobes(outer, 0.42)}${lobes(inner, -0.16)}Z`,
+      d: `M${xy(start)}${lobes(outer, 0.42)}${lobes(inner, -0.16)}Z`,
       fill: 'hair',
       line: 'ink',
     },
@@ -111,7 +110,7 @@ function short(head: HeadFrame): Shape[] {
       const before = i === 0 ? ([c + 0.02, side] as const) : tips[i - 1]!;
       const bend = p((x + before[0]) / 2 - 0.02, (y + before[1]) / 2 + 0.04);
       const end = p(x, y);
-      return `Q${n(bend.x)} ${n(bend.y)} ${n(end.x)} ${n(end.y)}`;
+      return `Q${xy(bend)} ${xy(end)}`;
     })
     .join('');
   return [

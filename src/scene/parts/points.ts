@@ -1,5 +1,5 @@
 /** Short ways to write many points: flat lists of numbers, placed, scaled and mirrored. */
-import { at, smooth, type Point, type Shape } from '../shapes.ts';
+import { at, smooth, tenth, type Point, type Shape } from '../shapes.ts';
 
 /** `[x, y, x, y, …]` as points, scaled and then moved to `origin`. */
 export function points(
@@ -36,15 +36,13 @@ export function arc(center: Point, radius: number, from: number, to: number, fla
   );
 }
 
-const round = (value: number) => String(Math.round(value * 10) / 10);
-
 /** The same drawing for the other side of the body: every point of every path mirrored in numbers. */
 export const mirrored = (shapes: readonly Shape[], width: number): Shape[] =>
   shapes.map((shape) => ({
     ...shape,
     d: shape.d.replace(
       /(-?[\d.]+) (-?[\d.]+)/g,
-      (_, x: string, y: string) => `${round(width - Number(x))} ${y}`,
+      (_, x: string, y: string) => `${tenth(width - Number(x))} ${y}`,
     ),
   }));
 
@@ -53,7 +51,7 @@ export const heldInside = (shapes: readonly Shape[], width: number, height: numb
   shapes.map((shape) => ({
     ...shape,
     d: shape.d.replace(/(-?[\d.]+) (-?[\d.]+)/g, (_, x: string, y: string) => {
-      const hold = (value: string, most: number) => round(Math.max(0, Math.min(most, Number(value))));
+      const hold = (value: string, most: number) => tenth(Math.max(0, Math.min(most, Number(value))));
       return `${hold(x, width)} ${hold(y, height)}`;
     }),
   }));

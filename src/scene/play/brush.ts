@@ -1,12 +1,12 @@
 /** The pen of the play pictures: the small pictures' pen, with round dots, rings and ruled lines. */
-import { oval, straight, type Point, type Shape } from '../shapes.ts';
+import { oval, straight, tenth, type Point, type Shape } from '../shapes.ts';
 import { pen, type Placement } from '../things/pen.ts';
 
 /** Round fields drawn as dots of a line with round ends: a tenth of the text that an outline would take. */
 export const dots = (places: readonly Point[], size: number, line = 'ink'): Shape => ({
   d: places.map((p) => straight([p, p])).join(''),
   line,
-  weight: Math.round(size * 10) / 10,
+  weight: tenth(size),
 });
 
 /** A pen for one drawing in the square that is placed, scaled and turned as a whole. */

@@ -1,5 +1,5 @@
 /** Rounded bodies around a line: arms, legs, trunk. */
-import { at, between, plus, type Point } from '../shapes.ts';
+import { at, between, plus, xy, type Point } from '../shapes.ts';
 
 /** A point as many times as far from 0. */
 export const scale = (p: Point, by: number): Point => at(p.x * by, p.y * by);
@@ -35,12 +35,8 @@ export function tube(spine: readonly Point[], widths: readonly number[]): Point[
 
 /** A bow from `from` to `to`, pulled towards `over`. */
 export function bow(from: Point, over: Point, to: Point): string {
-  const xy = (p: Point) => `${tenth(p.x)} ${tenth(p.y)}`;
   return `M${xy(from)}Q${xy(over)} ${xy(to)}`;
 }
-
-/** A number to its nearest tenth. */
-export const tenth = (value: number): number => Math.round(value * 10) / 10;
 
 /** Extra points between joints, so that a bent limb bends softly. */
 export function soften(a: Point, b: Point, c: Point): Point[] {

@@ -1,7 +1,6 @@
 import type { SceneSpec } from '../spec.ts';
-import { at, plus, type Picture, type Point, type Shape, type View } from '../shapes.ts';
+import { at, plus, type Picture, type Point, type Shape, type View, tenth } from '../shapes.ts';
 import type { WholeGeometry } from './layout.ts';
-import { tenth } from './limbs.ts';
 import { drawBedBehind, drawBedFront } from './bed.ts';
 import {
   drawBlanket,

@@ -1,8 +1,8 @@
 /**
- * Close pictures are built for the left leg in numbers; the right leg is the same numbers with x counted from
- * the other edge. Doing it once, here, keeps both sides equal to the last tenth of a unit.
+ * Pictures are built for one leg in numbers; the other leg is the same numbers with x counted from the other edge.
+ * Doing it once, here, keeps both sides equal to the last tenth of a unit.
  */
-import { at, mirror, type Picture, type Point } from '../shapes.ts';
+import { mirror, type Point } from '../shapes.ts';
 
 const isPoint = (value: object): value is Point => 'x' in value && 'y' in value;
 
@@ -22,17 +22,4 @@ export function otherSide<T>(geometry: T, width: number): T {
   return Object.fromEntries(
     Object.entries(geometry).map(([key, part]) => [key, otherSide(part, width)]),
   ) as T;
-}
-
-/** Moves every point of absolute path data to the other side. */
-function otherSidePath(d: string, width: number): string {
-  return d.replace(/(-?[\d.]+) (-?[\d.]+)/g, (_, x: string, y: string) => {
-    const p = mirror(at(Number(x), Number(y)), width);
-    return `${Math.round(p.x * 10) / 10} ${y}`;
-  });
-}
-
-/** The same picture for the other leg. */
-export function otherSidePicture(picture: Picture): Picture {
-  return { ...picture, shapes: picture.shapes.map((s) => ({ ...s, d: otherSidePath(s.d, picture.width) })) };
 }
