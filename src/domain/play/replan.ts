@@ -95,11 +95,15 @@ export function replan(
     const end = Math.max(window.from + window.minutes, ...begun.map(({ from, minutes }) => from + minutes));
     return { ...window, minutes: end - window.from };
   });
+  let over = 0;
+  const windows = held.filter(({ from, minutes }) => {
+    if (from < over) return false;
+    over = from + minutes;
+    return true;
+  });
   const next: DayProblem = {
     ...fresh,
-    windows: held.filter(
-      (window, n) => !held[n - 1] || held[n - 1]!.from + held[n - 1]!.minutes <= window.from,
-    ),
+    windows,
     pins: problem.pins.filter(({ from, window }) => from >= now && window !== moved),
     done,
     notBefore: now,
