@@ -37,7 +37,6 @@ export interface Coder {
 }
 
 const ONE = 65536;
-const LEAST = 24;
 /** After so many times the odds still move, but slowly. */
 const SLOWEST = 200;
 /** Longer than any note; a reader stops there before it fills the phone. */
@@ -66,8 +65,8 @@ abstract class Bits implements Coder {
     const yes = odds.yes[at]!;
     const asked = odds.asked[at]!;
     const got = this.bit(yes, wanted);
-    const moved = yes + Math.trunc(((got ? ONE : 0) - yes) / (asked + 1.6));
-    odds.yes[at] = Math.min(ONE - LEAST, Math.max(LEAST, moved));
+    // a step is cut to a whole number, so the odds come to rest 158 before certainty, and the other answer can be told
+    odds.yes[at] = yes + Math.trunc(((got ? ONE : 0) - yes) / (asked + 1.6));
     if (asked < SLOWEST) odds.asked[at] = asked + 1;
     return got;
   }

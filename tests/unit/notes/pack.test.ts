@@ -3,7 +3,7 @@ import { crc32 as zlibCrc32 } from 'node:zlib';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { checkSum } from '#domain/notes/check-sum.ts';
-import { Reader, Writer } from '#domain/notes/coder.ts';
+import { Damaged, Reader, Writer } from '#domain/notes/coder.ts';
 import { parseEntry, type Entry } from '#domain/notes/entries.ts';
 import { CHOICES, MARKS, QUESTIONS, WRITERS } from '#domain/notes/kinds.ts';
 import { packNotes, unpackNotes } from '#domain/notes/pack.ts';
@@ -137,9 +137,12 @@ describe('what is not whole is not read', () => {
     );
   });
 
-  test('every shorter and every longer one is refused', () => {
+  test('every shorter and every longer one is refused; with less than a head nobody can tell whose it was', () => {
     for (let length = 0; length < packed.length; length++)
-      expect(unpackNotes(packed.subarray(0, length)).ok).toBe(false);
+      expect(unpackNotes(packed.subarray(0, length))).toEqual({
+        ok: false,
+        reason: length < 10 ? 'foreign' : 'damaged',
+      });
     expect(unpackNotes(Uint8Array.from([...packed, 0])).ok).toBe(false);
   });
 
@@ -267,6 +270,57 @@ describe('the coder', () => {
       }),
       { numRuns: cases(1000) },
     );
+  });
+
+  test.each([true, false])(
+    'after a hundred thousand times %s the other answer can still be told',
+    (usual) => {
+      const answers = [...new Array<boolean>(100_000).fill(usual), !usual, usual, !usual];
+      const writer = new Writer();
+      for (const answer of answers) writer.flag('one', answer);
+      const reader = new Reader(writer.bytes());
+      for (const answer of answers)
+        if (reader.flag('one', false) !== answer) throw new Error('another answer');
+      expect(reader.atEnd()).toBe(true);
+    },
+  );
+
+  test('a number beyond counting, and a text beyond every note, are damage', () => {
+    const wrote = (write: (writer: Writer) => void) => {
+      const writer = new Writer();
+      write(writer);
+      return new Reader(writer.bytes());
+    };
+    for (const length of [53, 63])
+      expect(() => wrote((w) => w.choice('n', 6, length)).count('n', 0)).toThrow('a number beyond counting');
+    expect(wrote((w) => w.count('n', 2 ** 53 - 2)).count('n', 0)).toBe(2 ** 53 - 2);
+    const text = (length: number) => wrote((w) => w.count('t length', length)).text('t', '');
+    expect(() => text(2 ** 20 + 1)).toThrow('a text beyond every note');
+    // the longest may be read, and is not there
+    expect(() => text(2 ** 20)).toThrow('the end came too soon');
+    expect(() => text(2 ** 20)).toThrow(Damaged);
+  });
+
+  test('as much text as any transfer holds is written, in one piece or in several, and not a letter more', () => {
+    const most = 'x'.repeat(2 ** 17);
+    const writer = new Writer();
+    writer.text('t', most);
+    writer.text('other', most);
+    expect(() => writer.text('t', 'x')).toThrow(Damaged);
+    const reader = new Reader(writer.bytes());
+    expect([reader.text('t', ''), reader.text('other', '')].every((read) => read === most)).toBe(true);
+  });
+
+  test('a reader that is asked for more than was written finds the end', () => {
+    const writer = new Writer();
+    writer.choice('c', 8, 77);
+    const reader = new Reader(writer.bytes());
+    expect(reader.atEnd()).toBe(false);
+    expect(reader.choice('c', 8, 0)).toBe(77);
+    expect(reader.atEnd()).toBe(true);
+    expect(() => {
+      for (let more = 0; more < 100; more++) reader.choice('d', 8, 0);
+    }).toThrow('the end came too soon');
   });
 
   // Shannon's bound: p bits of yes among n questions cannot take less than n·H(p), and a learner pays little more
