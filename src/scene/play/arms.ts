@@ -1,5 +1,5 @@
 /** Arms and hands of the play pictures: small ones at the bed, large ones close by. */
-import { at, plus, smooth, straight, turn, type Point, type Shape } from '../shapes.ts';
+import { at, distance, plus, smooth, straight, turn, type Point, type Shape } from '../shapes.ts';
 import { drawHand, type HandPose } from '../parts/hand.ts';
 import { points } from '../parts/points.ts';
 import { SQUARE } from '../things/pen.ts';
@@ -31,7 +31,29 @@ function smallHand(
   return [{ d: smooth(outline, false, 0.9), fill, line: 'ink', weight: 2 }];
 }
 
-/** An arm as two lines, the wide one in ink: sleeve down to the elbow, then bare to the wrist. */
+/** How much farther than the bare arm its sleeve reaches on each side. */
+const CUFF = 2.5;
+
+/** The line of an arm from 0 at the shoulder to 1 at the wrist, bent at the elbow. */
+function lineOf(shoulder: Point, reach: Reach, side: 1 | -1, width: number): (t: number) => Point {
+  const wrist = at(reach[0], reach[1]);
+  const long = Math.hypot(wrist.x - shoulder.x, wrist.y - shoulder.y);
+  const elbow = at(
+    (shoulder.x + wrist.x) / 2 + side * Math.min(9, width * 0.9),
+    (shoulder.y + wrist.y) / 2 + Math.max(2, 12 - long * 0.2),
+  );
+  return (t) =>
+    at(
+      (1 - t) ** 2 * shoulder.x + 2 * t * (1 - t) * elbow.x + t * t * wrist.x,
+      (1 - t) ** 2 * shoulder.y + 2 * t * (1 - t) * elbow.y + t * t * wrist.y,
+    );
+}
+
+/** Whether all that is bare of an arm lies under the round end of its sleeve, as on an arm that rests. */
+export const isSleeved = (shoulder: Point, reach: Reach, side: 1 | -1, width: number): boolean =>
+  distance(lineOf(shoulder, reach, side, width)(0.5), at(reach[0], reach[1])) <= CUFF;
+
+/** An arm as two lines, the wide one in ink: bare to the wrist, and over it the sleeve down to the elbow. */
 export function arm(
   shoulder: Point,
   reach: Reach,
@@ -39,24 +61,15 @@ export function arm(
   width: number,
   colours: { cloth: string; skin: string },
 ): Shape[] {
+  const on = lineOf(shoulder, reach, side, width);
   const wrist = at(reach[0], reach[1]);
-  const long = Math.hypot(wrist.x - shoulder.x, wrist.y - shoulder.y);
-  const elbow = at(
-    (shoulder.x + wrist.x) / 2 + side * Math.min(9, width * 0.9),
-    (shoulder.y + wrist.y) / 2 + Math.max(2, 12 - long * 0.2),
-  );
-  const on = (t: number) =>
-    at(
-      (1 - t) ** 2 * shoulder.x + 2 * t * (1 - t) * elbow.x + t * t * wrist.x,
-      (1 - t) ** 2 * shoulder.y + 2 * t * (1 - t) * elbow.y + t * t * wrist.y,
-    );
   const bare = smooth([on(0.3), on(0.65), wrist]);
   const sleeve = smooth([shoulder, on(0.25), on(0.5)]);
   return [
     { d: bare, line: 'ink', weight: width },
     { d: bare, line: colours.skin, weight: width - 4 },
     ...smallHand(reach, width * 1.45, thumbOf(reach, side), colours.skin),
-    { d: sleeve, line: 'ink', weight: width + 5 },
+    { d: sleeve, line: 'ink', weight: width + 2 * CUFF },
     { d: sleeve, line: colours.cloth, weight: width + 1 },
   ];
 }

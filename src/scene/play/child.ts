@@ -4,7 +4,7 @@ import { at, oval, plus, smooth, turn, type Point, type Shape } from '../shapes.
 import { hairInFront } from '../parts/hair.ts';
 import { headForm, type HeadFrame } from '../parts/head.ts';
 import { points } from '../parts/points.ts';
-import { arm, type Reach } from './arms.ts';
+import { arm, isSleeved, type Reach } from './arms.ts';
 import { brush, dots } from './brush.ts';
 
 export type Eyes = 'open' | 'shut' | 'up' | 'down' | 'left' | 'right';
@@ -134,10 +134,15 @@ export function childHead(c: ChildLook, age: DrawnAge): Shape[] {
 
 const CHILD = { cloth: 'gown', skin: 'skin' };
 
-/** Two arms that do not meet are drawn as one, line by line. */
-function bothArms(left: Shape[], right: Shape[], apart: number): Shape[] {
-  if (apart < 24 || left.length !== right.length) return [...left, ...right];
-  return left.map((shape, i) => ({ ...shape, d: shape.d + right[i]!.d }));
+/** The child's two arms; those that do not meet are drawn as one, line by line. */
+function bothArms(shoulder: (side: 1 | -1) => Point, left: Reach, right: Reach, width: number): Shape[] {
+  const one = (reach: Reach, side: 1 | -1) => arm(shoulder(side), reach, side, width, CHILD);
+  const [a, b] = [one(left, -1), one(right, 1)];
+  if (Math.abs(left[0] - right[0]) < 24 || a.length !== b.length) return [...a, ...b];
+  const both = a.map((shape, i) => ({ ...shape, d: shape.d + b[i]!.d }));
+  // the two bare lines come first; of arms at rest nothing of them is seen
+  const rests = isSleeved(shoulder(-1), left, -1, width) && isSleeved(shoulder(1), right, 1, width);
+  return rests ? both.slice(2) : both;
 }
 
 /** The gown from its neck down to where the blanket begins. */
@@ -203,11 +208,7 @@ export function childInBed(c: ChildLook, age: DrawnAge, bedRight: number): BedLa
           ]
         : []),
     ],
-    arms: bothArms(
-      arm(shoulder(-1), c.left ?? rest(-1), -1, r * 0.38 + 1.4, CHILD),
-      arm(shoulder(1), c.right ?? rest(1), 1, r * 0.38 + 1.4, CHILD),
-      Math.abs((c.left ?? rest(-1))[0] - (c.right ?? rest(1))[0]),
-    ),
+    arms: bothArms(shoulder, c.left ?? rest(-1), c.right ?? rest(1), r * 0.38 + 1.4),
   };
 }
 
@@ -246,11 +247,7 @@ export function childAtTray(c: ChildLook, age: DrawnAge): BedLayers {
       p.flat([14, 76, 106, 76, 115, 110, 5, 110], 'plate', 2.6),
       p.flat([5, 110, 115, 110, 115, 116, 5, 116], 'frame', 2.2),
     ],
-    arms: bothArms(
-      arm(shoulder(-1), c.left ?? rest(-1), -1, r * 0.38 + 1.4, CHILD),
-      arm(shoulder(1), c.right ?? rest(1), 1, r * 0.38 + 1.4, CHILD),
-      Math.abs((c.left ?? rest(-1))[0] - (c.right ?? rest(1))[0]),
-    ),
+    arms: bothArms(shoulder, c.left ?? rest(-1), c.right ?? rest(1), r * 0.38 + 1.4),
   };
 }
 

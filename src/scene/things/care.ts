@@ -16,7 +16,8 @@ export function handsInLap(): Shape[] {
     p.soft([30, 2, 14, 14, 8, 44, 18, 72, 34, 82, 44, 72, 34, 58, 32, 34], 'bag', BOLD, 0.8),
     p.soft([90, 2, 106, 14, 112, 44, 102, 72, 86, 82, 76, 72, 86, 58, 88, 34], 'bag', BOLD, 0.8),
     p.strokes([[60, 6, 60, 56]], FINE),
-    ...drawHand(at(84, 74), 42, 164, 'rest', 1, 'hand'),
+    // the fingers of the lower hand lie under the upper one: only its outline is seen
+    drawHand(at(84, 74), 42, 164, 'rest', 1, 'hand')[0]!,
     ...drawHand(at(36, 74), 44, 12, 'rest', -1, 'hand'),
   ];
 }
@@ -67,7 +68,8 @@ export function cleanHands(): Shape[] {
       ],
       FINE,
     ),
-    ...drawHand(at(98, 84), 58, 184, 'rest', 1, 'hand'),
+    // its fingers lie under the other hand's
+    drawHand(at(98, 84), 58, 184, 'rest', 1, 'hand')[0]!,
     ...drawHand(at(20, 78), 60, 6, 'rest', -1, 'hand'),
     p.flat([1.5, 60, 22, 62, 22, 96, 1.5, 98], 'bag'),
     p.flat([118.5, 66, 97, 68, 97, 100, 118.5, 102], 'bag'),
