@@ -131,11 +131,12 @@ export function fillingsOf(
     for (const b of able) {
       if (a.index === b.index || end > latestEnd(problem, b.idea)) continue;
       const low = Math.max(a.range[0], total - b.range[1]);
-      const high = Math.min(a.range[1], total - b.range[0]);
+      const late = GRID * Math.floor((latestEnd(problem, a.idea) - window.from) / GRID);
+      const high = Math.min(a.range[1], total - b.range[0], late);
+      if (low > high) continue;
       // with a grown-up only for the second, the first may as well last
       const need = (idea: Idea) => needsGrownUp(idea, problem.child.ageMonths);
       const first = !need(a.idea) && need(b.idea) ? high : low;
-      if (low > high || window.from + first > latestEnd(problem, a.idea)) continue;
       const worth = weight * Math.floor((a.base + b.base) / 2) - NOT_FIRST;
       for (const length of pins.length ? range(low, high) : [first])
         fillings.push({
