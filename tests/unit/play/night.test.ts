@@ -5,7 +5,7 @@ import { IDEAS } from '#content/ideas.ts';
 import { windowsOf, type DaySketch } from '#domain/play/day.ts';
 import { nightIdeas } from '#domain/play/night.ts';
 import { planDay } from '#domain/play/plan.ts';
-import type { DayProblem, Idea, Need, OrdinaryWindow } from '#domain/play/types.ts';
+import type { Caution, DayProblem, Idea, Need, OrdinaryWindow } from '#domain/play/types.ts';
 import { vetted } from '#domain/play/vet.ts';
 import { madeUpDay } from '../../helpers/play-days.ts';
 
@@ -38,14 +38,20 @@ function* nights(): Generator<DayProblem> {
                 };
 }
 
+/** What gets lost in a dark bed, tangles, cuts, stirs up or wets. */
+const WATCHED: readonly Caution[] = [
+  ...(['cord', 'small-parts', 'scissors', 'bits', 'shaking', 'throwing', 'not-in-mouth', 'water'] as const),
+  'screen',
+];
+
 /** Each law in words of its own: no list of the night may hold such an idea. */
 const NEVER: Record<string, (night: DayProblem, idea: Idea) => boolean> = {
   'nothing that needs the head up': (_, { position }) => position === 'propped',
   'nothing that can be heard': (_, { noise }) => noise > 0,
   'nothing that needs light or gives it': (_, { dark }) => !dark,
   'no screen, not even a call': (_, { screen, kind }) => screen !== 'no' || kind === 'screen',
-  'no cord, nothing small, no scissors': (_, { cautions }) =>
-    cautions.some((code) => ['cord', 'small-parts', 'scissors', 'bits'].includes(code)),
+  'no cord, nothing small, no scissors, nothing that has to be watched': (_, { cautions }) =>
+    cautions.some((code) => WATCHED.includes(code)),
   'nothing that wakes up': (_, { energy }) => energy > 1,
   'nothing that makes a mess': (_, { mess }) => mess > 0,
   'nothing for another age': ({ child }, { ages, fromMonths }) =>
@@ -86,10 +92,7 @@ const PLANTED: Idea[] = (
     { dark: false },
     { screen: 'call' },
     { screen: 'yes' },
-    { cautions: ['cord'] },
-    { cautions: ['small-parts'] },
-    { cautions: ['scissors'] },
-    { cautions: ['bits'] },
+    ...WATCHED.map((code) => ({ cautions: [code] })),
     { energy: 2 },
     { mess: 1 },
     { ages: [3, 6] },
@@ -127,7 +130,8 @@ describe('the list for the dark hours', () => {
         if (night.child.ageMonths < 36) expect(list.every(({ grownUp }) => grownUp)).toBe(true);
         for (const { idea, grownUp } of list) if (idea.who === 'adult') expect(grownUp).toBe(true);
       }
-      expect(broken).toEqual([]);
+      // a few say enough, and thousands are long in the saying
+      expect(broken.slice(0, 9)).toEqual([]);
       for (const [law, count] of forbidden) expect([law, count > 0]).toEqual([law, true]);
       expect(offered).toBeGreaterThan(10_000);
     },

@@ -100,7 +100,9 @@ describe('what no bed is given', () => {
         for (const [law, never] of Object.entries(NEVER)) {
           if (!never(bed, idea)) continue;
           forbidden.set(law, forbidden.get(law)! + 1);
-          if (possible) broken.set(law, [...(broken.get(law) ?? []), `${idea.id} ${JSON.stringify(bed)}`]);
+          // a few say enough, and thousands are long in the saying
+          const said = broken.get(law) ?? [];
+          if (possible && said.length < 3) broken.set(law, [...said, `${idea.id} ${JSON.stringify(bed)}`]);
         }
       }
     }
