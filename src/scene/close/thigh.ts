@@ -77,7 +77,6 @@ export function layoutThigh(spec: SceneSpec, view: View) {
     kneecapHeight: 3 + 14 * Math.abs(Math.sin(facing)),
     middle: at(BREAK, mix(bare.upper(BREAK), bare.lower(BREAK), 0.46)),
     top: at(BREAK, bare.upper(BREAK)),
-    kneeTop: at(372, bare.upper(372)),
     kneeBack: at(368, bare.lower(368)),
   };
 }

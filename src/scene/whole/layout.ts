@@ -16,27 +16,34 @@ interface Build {
   head: number;
   /** Thickness of limbs against a five-year-old's. */
   girth: number;
+  /** Size of the feet, toes and foot plate against the foot as it is written down in foot.ts. */
   foot: number;
 }
 
-const BUILDS: Record<DrawnAge, Build> = {
+export const BUILDS: Record<DrawnAge, Build> = {
   2: { leg: 134, torso: 74, head: 34, girth: 1.06, foot: 0.98 },
   5: { leg: 174, torso: 76, head: 30, girth: 1.12, foot: 1.14 },
   9: { leg: 178, torso: 78, head: 28, girth: 1.1, foot: 1.17 },
   14: { leg: 180, torso: 79, head: 26, girth: 1.14, foot: 1.22 },
 };
 
-/** Along the bed, from the head end. */
+/** Along the bed, from the head end; `depth` is from its near to its far side, `thick` the mattress. */
 export const BED = { head: 15, foot: 400, depth: 100, thick: 22 } as const;
+/** Along the bed, where the sole of an unslid leg lies. */
 const SOLE = 330;
 /** How far a body can slide before its foot plate meets the end board. */
 export const SLIDE = 52;
+/** Height of the level bed's near edge in the picture. */
 const LEVEL = 216;
+/** What the bed tilts about. */
 const PIVOT = at(170, LEVEL);
+/** Degrees of the head end at `headRaise` 1. */
 const BACKREST = 42;
 /** The ground under the hanging weight and under the bed's wheels. */
 export const FLOOR = 336;
 export const WHEEL_RADIUS = 12;
+/** The wheel's axle, in a line with the pulled leg. */
+const axleOn = (bed: Place): Point => bed(430, 30 - WHEEL_RADIUS, NEAR);
 export const BAG = { width: 38, height: 58 } as const;
 /** The bag's room above the floor at `loadHeight` 1. */
 const LOAD_ROOM = 92;
@@ -111,13 +118,13 @@ export function layoutWhole(spec: SceneSpec, view: View) {
   const otherHip = between(flat(shift(hipAlong) + 4, 18, FAR - 4), plus(hip, at(-4, 8)), out);
 
   // the pull: one cord from the plate over the wheel to the bag
-  const wheel = flat(430, 30 - WHEEL_RADIUS, NEAR);
+  const wheel = axleOn(flat);
   const plate = plateAt(hipNear, ankle, soleDepth, spec.plateGap, spec.plateTilt + 10 * out);
   const overWheel = tangent(plate.tie, wheel, WHEEL_RADIUS);
   const drop = at(wheel.x + WHEEL_RADIUS, wheel.y);
 
   // loadHeight is set by staff on the raised, unslid bed; what moves since then uses up or frees the same cord
-  const usualWheel = hill(430, 30 - WHEEL_RADIUS, NEAR);
+  const usualWheel = axleOn(hill);
   const usualHip = hill(hipAlong, 19 * build.girth, NEAR);
   const usualAnkle = hill(SOLE - soleDepth, 15 * build.foot + 9, NEAR);
   const usualTie = plateAt(usualHip, usualAnkle, soleDepth, 1, 0).tie;

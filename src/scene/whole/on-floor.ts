@@ -2,7 +2,7 @@
 import type { SceneSpec } from '../spec.ts';
 import { at, between, plus, smooth, straight, type Point, type Shape } from '../shapes.ts';
 import { drawArm, drawHeadAndNeck, drawTrunk, trunk } from './body.ts';
-import { BED, type WholeGeometry } from './layout.ts';
+import { BED, BUILDS, type WholeGeometry } from './layout.ts';
 import { drawOtherLeg, drawPulledLeg } from './leg.ts';
 import { drawPlate } from './pull.ts';
 
@@ -14,7 +14,7 @@ const WALL = 290;
 
 /** The joints of the same child, sitting on the floor with the bandaged leg straight ahead. */
 function sitting(g: WholeGeometry): WholeGeometry {
-  const k = g.build.leg / 174;
+  const k = g.build.leg / BUILDS[5].leg;
   const hip = at(303, GROUND - 14);
   const ankle = at(hip.x + 6 + 122 * k, GROUND - 9);
   const center = plus(ankle, at(g.soleDepth + 9, -5));

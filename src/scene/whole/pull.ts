@@ -4,6 +4,7 @@ import { at, between, oval, plus, smooth, straight, turn, type Point, type Shape
 import { BAG, FLOOR, SEAT, WHEEL_RADIUS, type WholeGeometry } from './layout.ts';
 import { scale } from './limbs.ts';
 
+/** Width of the cord. */
 const CORD = 2.2;
 
 /** A point of the plate: `a` up along it, `b` away from the foot. */
