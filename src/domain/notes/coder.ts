@@ -22,8 +22,6 @@ interface Odds {
 }
 
 export interface Coder {
-  /** True when it writes; `wanted` below counts only then. */
-  readonly writes: boolean;
   /** One yes or no, among the odds called `about`. */
   flag(about: string, wanted: boolean): boolean;
   /** A whole number from 0 to 2^bits − 1. */
@@ -45,7 +43,6 @@ const LONGEST_TEXT = 1 << 20;
 const MOST_WRITTEN = 1 << 18;
 
 abstract class Bits implements Coder {
-  abstract readonly writes: boolean;
   /** Codes one bit whose chance of being 1 is `yes` in 65536. */
   protected abstract bit(yes: number, wanted: number): number;
 
@@ -112,7 +109,8 @@ abstract class Bits implements Coder {
     let before = 0;
     let page = 0;
     for (let i = 0; i < length; i++) {
-      const unit = this.writes ? wanted.charCodeAt(i) : 0;
+      // a reader has no text yet: what is no number counts as none
+      const unit = wanted.charCodeAt(i);
       // a writing system stays on its page of 256 signs
       page = this.choice(`${about} page ${page}`, 8, unit >>> 8);
       before = this.choice(`${about} ${page} ${before >>> 5}`, 8, unit & 0xff);
@@ -124,7 +122,6 @@ abstract class Bits implements Coder {
 
 /** Writes: give it everything, then take the bytes. Errors: throws `Damaged` for more text than any transfer holds. */
 export class Writer extends Bits {
-  readonly writes = true;
   protected override textLeft = MOST_WRITTEN;
   private low = 0;
   private high = 0xffffffff;
@@ -151,7 +148,6 @@ export class Writer extends Bits {
 
 /** Reads what a `Writer` wrote. Errors: throws `Damaged`, or goes on with nonsense that a check sum must find. */
 export class Reader extends Bits {
-  readonly writes = false;
   private low = 0;
   private high = 0xffffffff;
   private seen: number;

@@ -129,7 +129,7 @@ export function frameCollector(): Collector {
 class Pieces {
   readonly needed: number;
   got = 0;
-  private readonly rows: ({ set: Uint32Array; body: Uint8Array } | undefined)[];
+  private readonly rows: { set: Uint32Array; body: Uint8Array }[] = [];
   private readonly length: number;
   private readonly transfer: number;
   private done: Uint8Array | undefined;
@@ -138,14 +138,13 @@ class Pieces {
     this.length = length;
     this.transfer = transfer;
     this.needed = Math.ceil(length / size);
-    this.rows = new Array(this.needed).fill(undefined);
   }
 
-  take(number: number, piece: Uint8Array): void {
+  /** Takes the pieces of a frame; `body` is its own from here on. */
+  take(number: number, body: Uint8Array): void {
     if (this.got === this.needed) return;
     const set = new Uint32Array(Math.ceil(this.needed / 32));
     for (const i of piecesIn(number, this.needed)) set[i >>> 5]! ^= 1 << (i & 31);
-    const body = piece.slice();
     for (let i = 0; i < this.needed; i++) {
       if (!has(set, i)) continue;
       const row = this.rows[i];
@@ -162,7 +161,7 @@ class Pieces {
   /** The whole, if it is what its frames say; only when as many were got as needed. */
   whole(): Uint8Array | undefined {
     if (this.done) return this.done;
-    const rows = this.rows as { set: Uint32Array; body: Uint8Array }[];
+    const { rows } = this;
     // from the last: each row then holds its own piece alone
     for (let i = this.needed - 1; i >= 0; i--)
       for (let later = i + 1; later < this.needed; later++)

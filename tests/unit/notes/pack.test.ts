@@ -102,6 +102,24 @@ describe('packed notes', () => {
     expect(() => packNotes(many)).toThrow(RangeError);
   });
 
+  test('the full look asks the same questions every time: told again they cost nothing, and others are not taken for them', () => {
+    const look = (n: number, signs: readonly string[], answer: string) =>
+      parseEntry({
+        ...{ id: `3fa91c-${n}`, t: 29_900_000 + 60 * n, off: 0, kind: 'look' },
+        answers: Object.fromEntries(signs.map((sign) => [sign, answer])),
+      });
+    const [asked, others] = [SIGN_IDS.slice(0, 20), SIGN_IDS.slice(20, 40)];
+    const first = look(1, asked, 'like-usual');
+    const size = (...looks: Entry[]) => packNotes([first, ...looks]).length - packNotes([first]).length;
+    expect(size(look(2, asked, 'like-usual'))).toBeLessThan(8);
+    expect(size(look(2, others, 'like-usual'))).toBeGreaterThan(8);
+    for (const second of [
+      ...[look(2, others, 'different'), look(2, asked.slice(1), 'not-sure')],
+      look(2, [...asked.slice(1), 'toes-cool'], 'not-looked'),
+    ])
+      expect(unpacked(packNotes([first, second, first, second]))).toEqual([first, second, first, second]);
+  });
+
   // the aim is 4.5; a word that was added after version 1 is spelled out and costs some more
   test.each(['even', 'likely'] as const)('a fortnight of two phones, %s: at most 3 bytes a note', (mix) => {
     for (const seed of [1, 2, 3]) {
@@ -253,7 +271,7 @@ describe('the coder', () => {
     );
     const walk = (coder: Writer | Reader, steps: readonly { how: string; value: unknown }[]) =>
       steps.map(({ how, value }) => {
-        const reading = !coder.writes;
+        const reading = coder instanceof Reader;
         if (how === 'flag') return coder.flag('f', reading ? false : (value as boolean));
         if (how === 'choice') return coder.choice('c', 5, reading ? 0 : (value as number));
         if (how === 'count') return coder.count('n', reading ? 0 : (value as number));
@@ -282,6 +300,8 @@ describe('the coder', () => {
       for (const answer of answers)
         if (reader.flag('one', false) !== answer) throw new Error('another answer');
       expect(reader.atEnd()).toBe(true);
+      // at rest a usual answer costs log2(65536 / (65536 − 158)) bits: 44 bytes in all
+      expect(writer.bytes().length).toBeLessThan(60);
     },
   );
 
@@ -309,6 +329,12 @@ describe('the coder', () => {
     expect(() => writer.text('t', 'x')).toThrow(Damaged);
     const reader = new Reader(writer.bytes());
     expect([reader.text('t', ''), reader.text('other', '')].every((read) => read === most)).toBe(true);
+  });
+
+  test('of two answers as likely a yes has the lower half, up to its very end', () => {
+    const first = (...bytes: number[]) => new Reader(Uint8Array.from(bytes)).flag('one', false);
+    expect(first(0x7f, 0xff, 0xff, 0xff)).toBe(true);
+    expect(first(0x80)).toBe(false);
   });
 
   test('a reader that is asked for more than was written finds the end', () => {
