@@ -13,6 +13,7 @@ import {
   type Point,
   type Shape,
 } from '../shapes.ts';
+import { SWELL } from '../parts/foot.ts';
 import { angleOf } from './layout.ts';
 import { leftOf, scale, unit } from './limbs.ts';
 
@@ -75,7 +76,7 @@ export function drawFoot(from: Point, ankle: Point, look: FootLook): Shape[] {
   // open towards the leg, so that shin and foot are one skin
   const shapes: Shape[] = [{ d: smooth(body), fill: 'skin', line: 'ink' }];
   const shifted = look.toneShift !== 'none';
-  const wider = [1, 1.16, 1.32][look.swell]!;
+  const wider = SWELL[look.swell];
   const order = away ? [0, 1, 2, 3, 4] : [4, 3, 2, 1, 0];
   const turned = angleOf(place(0, 0), place(10, 0)) + 90;
   const nails: string[] = [];
@@ -113,7 +114,7 @@ export function drawFoot(from: Point, ankle: Point, look: FootLook): Shape[] {
     { d: nails.join(''), line: 'nail', weight: wide },
   );
   if (creases.length > 0) shapes.push({ d: creases.join(''), line: 'soft', weight: 0.9 });
-  // ankle bone and the fold of the instep
+  // ankle bone
   shapes.push({
     d: smooth([place(3.5, -1.5), place(2.5, 2.5), place(-1.5, 3), place(-4, 0.5)]),
     line: 'soft',
