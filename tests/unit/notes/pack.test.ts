@@ -71,6 +71,17 @@ describe('packed notes', () => {
     expect(packed.length).toBeLessThan(JSON.stringify(song).length);
   });
 
+  test.each([
+    { t: 29_900_000.5, off: 60 },
+    { t: 29_900_000, off: 0.5 },
+    { t: -0.5, off: -60 },
+    { t: -29_900_000, off: -60 },
+  ])('a clock that tells $t and $off comes back so', (clock) => {
+    const notes = [1, 2].map((n) => parseEntry({ id: `3fa91c-${n}`, ...clock, kind: 'bell' }));
+    expect(unpacked(packNotes(notes))).toEqual(notes);
+    expect(notes[0]).toMatchObject({ kind: 'bell' });
+  });
+
   test('the same notes give the same bytes', () => {
     fc.assert(
       fc.property(fc.array(anyNote, { maxLength: 5 }), (entries) => {
@@ -114,7 +125,11 @@ describe('packed notes', () => {
     expect(size(look(2, asked, 'like-usual'))).toBeLessThan(8);
     expect(size(look(2, others, 'like-usual'))).toBeGreaterThan(8);
     for (const second of [
-      ...[look(2, others, 'different'), look(2, asked.slice(1), 'not-sure')],
+      ...[
+        look(2, others, 'different'),
+        look(2, asked.slice(1), 'not-sure'),
+        look(2, asked.slice(0, 12), 'different'),
+      ],
       look(2, [...asked.slice(1), 'toes-cool'], 'not-looked'),
     ])
       expect(unpacked(packNotes([first, second, first, second]))).toEqual([first, second, first, second]);
@@ -182,6 +197,19 @@ describe('what is not whole is not read', () => {
     new DataView(bytes.buffer, bytes.byteOffset).setUint32(2, sum);
     return bytes;
   }
+
+  test('with the outer sum made right: other notes than their own sum says, or a byte behind them, are damage', () => {
+    const damaged = { ok: false, reason: 'damaged' };
+    expect(unpackNotes(summed(packed.slice()))).toMatchObject({ ok: true });
+    for (const at of [6, 7, 8, 9]) {
+      const bytes = packed.slice();
+      bytes[at]! ^= 1;
+      expect(unpackNotes(summed(bytes))).toEqual(damaged);
+    }
+    for (const more of [0, 1, 255])
+      expect(unpackNotes(summed(Uint8Array.from([...packed, more])))).toEqual(damaged);
+    expect(unpackNotes(summed(packed.slice(0, 10)))).toEqual(damaged);
+  });
 
   test('a hundred thousand changed ones, the outer sum made right: no crash, nothing read', () => {
     const next = chance(11);
