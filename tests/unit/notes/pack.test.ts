@@ -71,6 +71,23 @@ describe('packed notes', () => {
     expect(packed.length).toBeLessThan(JSON.stringify(song).length);
   });
 
+  test('own words without their language are told in few bytes, with it in as many as it takes', () => {
+    const own = { id: '3fa91c-1', t: 29_900_000, off: 60, kind: 'question', own: 'May she sit up?' };
+    const [without, tagged] = [own, { ...own, in: 'de' }].map((row) => packNotes([parseEntry(row)]));
+    expect(without!.length).toBeLessThan(45);
+    expect(tagged!.length).toBeGreaterThan(without!.length + 20);
+    expect(unpacked(tagged!)).toEqual([parseEntry({ ...own, in: 'de' })]);
+  });
+
+  test.each([5, null, 'words', { id: 'b-7', t: 9, off: 0, kind: 'bell' }])(
+    'a strange note that holds %j comes back with its own id',
+    (raw) => {
+      const strange = { id: 'a-1', t: 29_900_000, off: 60, kind: 'unknown', raw } as unknown as Entry;
+      expect(unpacked(packNotes([strange]))).toEqual([parseEntry(strange)]);
+      expect(parseEntry(strange)).toMatchObject({ id: 'a-1', kind: 'unknown' });
+    },
+  );
+
   test.each([
     { t: 29_900_000.5, off: 60 },
     { t: 29_900_000, off: 0.5 },
