@@ -11,7 +11,11 @@ import { BESIDE, bubble, inBed, plaster, pulledBed, roll, together, tube } from 
 
 /** A nurse brings a small cup and a glass of water on a tray. */
 export const medicineVisit = (): Shape[] => [
-  ...figure({ who: 'staff', x: 60, y: 34, r: 20, hem: 124, left: [28, 92, 20], right: [92, 92, 160] }).all,
+  ...figure({
+    ...{ who: 'staff', x: 60, y: 34, r: 20, hem: 124 },
+    // the hands are behind the tray
+    ...{ left: [28, 92, 20, 'none'], right: [92, 92, 160, 'none'] },
+  }).all,
   ink.flat([8, 92, 112, 92, 108, 101, 12, 101], 'metal'),
   ink.flat([26, 68, 52, 68, 48, 92, 30, 92], 'white'),
   ink.flat([28, 79, 50, 79, 48, 91, 30, 91], 'red', 2),
