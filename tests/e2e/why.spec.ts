@@ -130,6 +130,16 @@ test('on paper: one A4 for each chosen topic in two languages, the care cards on
   const topics = await paperOf(page);
   expect(topics.millimetres).toEqual([210, 297]);
   expect(topics.sheets).toBe(FIRST_TILES.length);
+  // Source: clear print for adults is 12 points or more (RNIB, Clear Print, from memory); each topic is still one sheet
+  await page.locator('input[name="languages"][value="one"]').check();
+  await page.locator('details > summary').first().click();
+  for (const topic of await page.locator('input[name="topics"]').all()) await topic.check();
+  await expect(page.locator('[data-sheet]')).toHaveCount(TOPIC_IDS.length);
+  await expect(page.locator('[data-sheet] .topic-picture svg').last()).toBeVisible();
+  expect((await paperOf(page)).sheets).toBe(TOPIC_IDS.length);
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.locator('[data-sheet] .columns p').last()).toHaveCSS('font-size', `${(12 * 96) / 72}px`);
+  await page.emulateMedia({ media: null });
 
   await page.goto(`${page1}care/`);
   await scriptRuns(page);
