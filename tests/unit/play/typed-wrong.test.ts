@@ -174,6 +174,11 @@ describe('a pin', () => {
     expect(refused([put('a', 'w', 600, 10), put('b', 'v', 900, 10)])).toEqual([]);
   });
 
+  it('that breaks a rule by itself is told that rule alone, wherever others stand', () => {
+    const ideas = [idea('a'), idea('b', { hands: 2 })];
+    expect(refused([put('a', 'w', 600, 10), put('b', 'w', 605, 10)], { ideas })).toEqual(['b H4']);
+  });
+
   it('keeps away from what was done, too', () => {
     const done = [put('a', 'w', 600, 10)];
     expect(refused([put('b', 'w', 610, 10)], { done })).toEqual(['b H2']);
@@ -194,6 +199,9 @@ describe('a pin', () => {
     expect(refused([put('a', 'm', 600, 10)], { windows })).toEqual([]);
     expect(refused([put('a', 'm', 600, 10), put('b', 'm', 610, 5)], { windows })).toEqual([]);
     expect(refused([put('a', 'm', 600, 15), put('b', 'm', 610, 5)], { windows })).toEqual(['b H2']);
+    // how many a stretch may hold is not said of moments
+    const both = [put('a', 'm', 600, 10), put('b', 'm', 610, 5)];
+    expect(refused(both, { windows, perWindow: 1 })).toEqual([]);
     // the five minutes before it cannot be filled by an idea that takes ten
     const long = [idea('a'), idea('b', { minutes: [10, 30] })];
     expect(refused([put('a', 'm', 605, 10)], { windows, ideas: long })).toEqual(['a H2']);
