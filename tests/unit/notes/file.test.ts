@@ -127,6 +127,19 @@ describe('a file that is refused says why and where', () => {
     });
   });
 
+  test('few long notes: a file is written up to the last letter that is read', () => {
+    const songs = (letters: number) =>
+      Array.from({ length: 31 }, (_, i) => {
+        const raw = 'x'.repeat(Math.min(99_000, Math.max(0, letters - 99_000 * i)));
+        return parseEntry({ id: `a-${i}`, t: 1, off: 0, kind: 'song', raw });
+      });
+    const room = LARGEST_FILE - writeNotesFile(songs(0)).length;
+    const text = writeNotesFile(songs(room));
+    expect(text).toHaveLength(LARGEST_FILE);
+    expect(read(text)).toHaveLength(31);
+    expect(() => writeNotesFile(songs(room + 1))).toThrow(`saw 31 in ${LARGEST_FILE + 1}`);
+  });
+
   test('a file that would be too large is not written', () => {
     const words = 'ß'.repeat(140);
     const many = Array.from({ length: 30_000 }, (_, i) =>
