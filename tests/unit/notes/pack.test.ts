@@ -228,6 +228,27 @@ describe('what is not whole is not read', () => {
     expect(unpackNotes(summed(packed.slice(0, 10)))).toEqual(damaged);
   });
 
+  test('a clock that a stranger set right for no phone at all is damage', () => {
+    const writer = new Writer();
+    writer.count('notes', 1);
+    // the tenth shape; an id spelled out, no minutes, the offset 0, by nobody
+    writer.choice('shape after 0', 5, 9);
+    writer.count('note phone after 0', 0);
+    writer.text('id', 'x');
+    writer.flag('earlier', false);
+    writer.count('minutes', 0);
+    writer.flag('same offset', true);
+    writer.choice('by 0', 3, 0);
+    writer.count('clock', 0);
+    const body = [...writer.bytes(), 0, 0, 0, 0];
+    expect(unpackNotes(summed(Uint8Array.from([0xb7, 1, ...new Array<number>(8).fill(0), ...body])))).toEqual(
+      {
+        ok: false,
+        reason: 'damaged',
+      },
+    );
+  });
+
   test('a hundred thousand changed ones, the outer sum made right: no crash, nothing read', () => {
     const next = chance(11);
     const small = packNotes(fortnight(8, 5, 'even'));
