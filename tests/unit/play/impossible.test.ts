@@ -68,16 +68,20 @@ function narrowBed(seed: number): [DayProblem, PlayWindow] {
     needs: [],
     ...(n % 3 ? { moments: ['needle', 'bandage'] as const } : {}),
     minutes: n % 5 ? [5, 5 + 5 * (n % 4)] : [20, 30],
+    // a lead, and nothing else
+    ...(n % 4 === 1 ? { cautions: ['cord'] as const, things: [], who: 'adult' as const } : {}),
     // what only the ban on eating keeps away
     ...(n % 4 === 3 ? { cautions: ['food'] as const, things: [], hands: 0 as const, noise: 0 as const } : {}),
   }));
   const moment = day.windows.find((window): window is HardMoment => window.kind === 'hard')!;
+  const end = moment.from + moment.minutes;
   const never = [ideas[seed % 16]!.id, ideas[(seed * 7) % 16]!.kind, 'talk'];
   const problem = {
     ...{ ...day, ideas, eating: seed % 2 > 0, freeHands: (seed % 3) as 0 | 1 | 2 },
     child: { ...day.child, never: [...new Set(never)] },
     room: { ...day.room, things: day.room.things.slice(0, 3) },
-    lightsOut: seed % 5 ? day.lightsOut : moment.from + moment.minutes + 50,
+    // leads and films are put away an hour before: just in time, ten minutes too early, or far from it
+    lightsOut: [end + 60, end + 50, day.lightsOut, day.lightsOut][seed % 4]!,
   };
   return [problem, moment];
 }
