@@ -3,7 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { checkSum } from '#domain/notes/check-sum.ts';
 import { mergeNotes, type Entry } from '#domain/notes/entries.ts';
-import { bytesOfLetters, framesOf, lettersOf } from '#domain/notes/frames.ts';
+import { bytesOfCharacters, framesOf, charactersOf } from '#domain/notes/frames.ts';
 import { LARGEST_FILE, writeNotesFile } from '#domain/notes/file.ts';
 import { writeTransfer } from '#domain/notes/transfer.ts';
 import { instant } from '#domain/units.ts';
@@ -126,10 +126,10 @@ test.describe('moving code', () => {
   });
 
   test('a code of a later version says so and changes nothing', async ({ browser }) => {
-    const bytes = bytesOfLetters(send(STAY, minuteNow()).frame(0))!;
+    const bytes = bytesOfCharacters(send(STAY, minuteNow()).frame(0))!;
     bytes[1]! += 1;
     new DataView(bytes.buffer).setUint32(bytes.length - 4, checkSum(bytes.subarray(0, -4)));
-    const page = await phone(browser, { codes: [codeOf(lettersOf(bytes))] });
+    const page = await phone(browser, { codes: [codeOf(charactersOf(bytes))] });
     await page.locator('[data-action="receive"]').tap();
     await expect(page.locator('[data-fault]')).toHaveText(english['pass:got.too-new']!, { timeout: 20_000 });
     expect(await keptNotes(page)).toEqual([]);

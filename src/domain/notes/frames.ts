@@ -7,7 +7,7 @@
  * frame's number alone.
  *
  * Frame: 0xB8, version, transfer (3, from the check sum of the whole), length of the whole (3), number (3), the piece,
- * check sum of all that (4). As text in the 45 signs that a code's alphanumeric form has: every reader of codes gives
+ * check sum of all that (4). As text in the 45 characters that a code's alphanumeric form has: every reader of codes gives
  * text back unchanged, but not every one bytes.
  * Source: RFC 9285 (base 45), from memory, its own examples in the tests; random linear codes over one bit.
  */
@@ -21,8 +21,8 @@ const LAST_NUMBER = 0xffffff;
 /** More than twenty thousand notes; a stranger's frame cannot make a phone hold more. */
 export const LARGEST_TRANSFER = 64 * 1024;
 /**
- * Bytes of one frame. A code of version 10 at medium correction holds 311 signs of the alphanumeric form
- * (ISO/IEC 18004, table of capacities, from memory; the tests ask the code maker), two bytes in three signs.
+ * Bytes of one frame. A code of version 10 at medium correction holds 311 characters of the alphanumeric form
+ * (ISO/IEC 18004, table of capacities, from memory; the tests ask the code maker), two bytes in three characters.
  */
 export const FRAME_BYTES = 206;
 const LEAST_PIECE = 16;
@@ -59,7 +59,7 @@ export function framesOf(bytes: Uint8Array, { size = FRAME_BYTES }: { size?: num
       const body = frame.subarray(HEAD, HEAD + length);
       for (const i of piecesIn(number, needed)) lay(body, piece(i));
       new DataView(frame.buffer).setUint32(HEAD + length, checkSum(frame.subarray(0, HEAD + length)));
-      return lettersOf(frame);
+      return charactersOf(frame);
     },
   };
 }
@@ -91,7 +91,7 @@ export function frameCollector(): Collector {
   const transfers = new Map<string, Pieces>();
   return {
     take(text) {
-      const frame = bytesOfLetters(text);
+      const frame = bytesOfCharacters(text);
       if (!frame || frame.length <= HEAD + TAIL || frame[0] !== OURS) return { ok: false, reason: 'foreign' };
       const view = new DataView(frame.buffer, frame.byteOffset, frame.byteLength);
       const end = frame.length - TAIL;
@@ -198,31 +198,31 @@ function mixed(value: number): number {
   return (bits ^ (bits >>> 16)) >>> 0;
 }
 
-const LETTERS = '0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:';
-const VALUES = new Map([...LETTERS].map((letter, value) => [letter, value]));
+const CHARACTERS = '0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:';
+const VALUES = new Map([...CHARACTERS].map((character, value) => [character, value]));
 
 /**
- * Bytes as the 45 signs of a code's alphanumeric form: two bytes in three signs, a last one in two.
- * @example lettersOf(new Uint8Array([65, 66])) // 'BB8'
+ * Bytes as the 45 characters of a code's alphanumeric form: two bytes in three characters, a last one in two.
+ * @example charactersOf(new Uint8Array([65, 66])) // 'BB8'
  */
-export function lettersOf(bytes: Uint8Array): string {
+export function charactersOf(bytes: Uint8Array): string {
   let text = '';
   for (let i = 0; i < bytes.length; i += 2) {
     const pair = i + 1 < bytes.length;
     const value = pair ? bytes[i]! * 256 + bytes[i + 1]! : bytes[i]!;
-    text += LETTERS[value % 45]! + LETTERS[Math.floor(value / 45) % 45]!;
-    if (pair) text += LETTERS[Math.floor(value / 2025)]!;
+    text += CHARACTERS[value % 45]! + CHARACTERS[Math.floor(value / 45) % 45]!;
+    if (pair) text += CHARACTERS[Math.floor(value / 2025)]!;
   }
   return text;
 }
 
-/** Back to bytes; nothing where it cannot have come from `lettersOf`. */
-export function bytesOfLetters(text: string): Uint8Array | undefined {
-  // no code holds more than 4296 signs
+/** Back to bytes; nothing where it cannot have come from `charactersOf`. */
+export function bytesOfCharacters(text: string): Uint8Array | undefined {
+  // no code holds more than 4296 characters
   if (text.length % 3 === 1 || text.length > 4296) return undefined;
   const bytes: number[] = [];
   for (let i = 0; i < text.length; i += 3) {
-    const values = [...text.slice(i, i + 3)].map((letter) => VALUES.get(letter) ?? NaN);
+    const values = [...text.slice(i, i + 3)].map((character) => VALUES.get(character) ?? NaN);
     const value = values.reduce((sum, digit, place) => sum + digit * 45 ** place, 0);
     if (!(value <= (values.length === 3 ? 0xffff : 0xff))) return undefined;
     if (values.length === 3) bytes.push(value >>> 8);

@@ -3,12 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { encode } from 'uqr';
 import { checkSum } from '#domain/notes/check-sum.ts';
 import {
-  bytesOfLetters,
+  bytesOfCharacters,
   FRAME_BYTES,
   frameCollector,
   framesOf,
   LARGEST_TRANSFER,
-  lettersOf,
+  charactersOf,
   type Collector,
   type FrameSequence,
 } from '#domain/notes/frames.ts';
@@ -125,10 +125,10 @@ describe('moving frames', () => {
     const bytes = someBytes(600, 4);
     const frames = framesOf(bytes);
     const collector = frameCollector();
-    const wrong = bytesOfLetters(frames.frame(0))!;
+    const wrong = bytesOfCharacters(frames.frame(0))!;
     wrong[20]! ^= 1;
     new DataView(wrong.buffer).setUint32(wrong.length - 4, checkSum(wrong.subarray(0, -4)));
-    expect(collector.take(lettersOf(wrong))).toMatchObject({ ok: true, got: 1 });
+    expect(collector.take(charactersOf(wrong))).toMatchObject({ ok: true, got: 1 });
     for (let n = 1; n < frames.needed - 1; n++) collector.take(frames.frame(n));
     expect(collector.take(frames.frame(frames.needed - 1))).toEqual({ ok: false, reason: 'damaged' });
     expect(film(collector, frames, countFrom(0)).whole).toEqual(bytes);
@@ -138,12 +138,12 @@ describe('moving frames', () => {
     const frames = framesOf(packNotes(fortnight(600, 2, 'even')));
     for (let n = 0; n < 40; n++) {
       const text = frames.frame(n);
-      expect(bytesOfLetters(text)!.length).toBeLessThanOrEqual(FRAME_BYTES);
+      expect(bytesOfCharacters(text)!.length).toBeLessThanOrEqual(FRAME_BYTES);
       expect(encode(text, { ecc: 'M' }).version).toBeLessThanOrEqual(10);
     }
     // two more bytes would not fit, so the limit is no smaller than it must be
-    expect(encode(lettersOf(new Uint8Array(FRAME_BYTES).fill(255)), { ecc: 'M' }).version).toBe(10);
-    expect(encode(lettersOf(new Uint8Array(FRAME_BYTES + 2).fill(255)), { ecc: 'M' }).version).toBe(11);
+    expect(encode(charactersOf(new Uint8Array(FRAME_BYTES).fill(255)), { ecc: 'M' }).version).toBe(10);
+    expect(encode(charactersOf(new Uint8Array(FRAME_BYTES + 2).fill(255)), { ecc: 'M' }).version).toBe(11);
   });
 
   test('a day of two phones is one or two frames, a fortnight at most fifteen', () => {
@@ -187,7 +187,7 @@ describe('what a camera may also see', () => {
     );
     frame.set(piece, 11);
     view.setUint32(11 + piece.length, checkSum(frame.subarray(0, -4)));
-    return lettersOf(frame);
+    return charactersOf(frame);
   }
 
   test('a frame made by hand is one of ours', () => {
@@ -198,16 +198,16 @@ describe('what a camera may also see', () => {
   });
 
   test('what is shorter than a frame with a piece, or begins otherwise, is foreign; what is long enough is ours', () => {
-    const frame = bytesOfLetters(madeUp(7, 1, 0, new Uint8Array(1)))!;
+    const frame = bytesOfCharacters(madeUp(7, 1, 0, new Uint8Array(1)))!;
     expect(frame).toHaveLength(16);
     for (let length = 1; length <= 15; length++)
-      expect(frameCollector().take(lettersOf(frame.slice(0, length)))).toEqual({
+      expect(frameCollector().take(charactersOf(frame.slice(0, length)))).toEqual({
         ok: false,
         reason: 'foreign',
       });
-    expect(frameCollector().take(lettersOf(frame.fill(0, 15)))).toEqual({ ok: false, reason: 'damaged' });
+    expect(frameCollector().take(charactersOf(frame.fill(0, 15)))).toEqual({ ok: false, reason: 'damaged' });
     frame[0] = 0xb7;
-    expect(frameCollector().take(lettersOf(frame))).toEqual({ ok: false, reason: 'foreign' });
+    expect(frameCollector().take(charactersOf(frame))).toEqual({ ok: false, reason: 'foreign' });
   });
 
   test('nobody shows nothing, more than there may be, or a large whole in crumbs', () => {
@@ -262,11 +262,11 @@ describe('what a camera may also see', () => {
   });
 
   test('a later version says so', () => {
-    const frame = bytesOfLetters(framesOf(someBytes(50, 1)).frame(0))!;
+    const frame = bytesOfCharacters(framesOf(someBytes(50, 1)).frame(0))!;
     frame[1] = 2;
-    expect(frameCollector().take(lettersOf(frame))).toEqual({ ok: false, reason: 'damaged' });
+    expect(frameCollector().take(charactersOf(frame))).toEqual({ ok: false, reason: 'damaged' });
     new DataView(frame.buffer).setUint32(frame.length - 4, checkSum(frame.subarray(0, -4)));
-    expect(frameCollector().take(lettersOf(frame))).toEqual({ ok: false, reason: 'too-new' });
+    expect(frameCollector().take(charactersOf(frame))).toEqual({ ok: false, reason: 'too-new' });
   });
 
   test('a hundred thousand spoilt frames among good ones: no crash, and the whole is still the whole', () => {
@@ -274,7 +274,7 @@ describe('what a camera may also see', () => {
     const frames = framesOf(bytes, { size: 60 });
     const next = chance(21);
     const below = (n: number) => Math.floor(next() * n);
-    const signs = '0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:az\u0000😀';
+    const characters = '0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:az\u0000😀';
     let collector = frameCollector();
     let wholes = 0;
     const runs = cases(100_000);
@@ -289,15 +289,15 @@ describe('what a camera may also see', () => {
           how === 0
             ? text.slice(0, at)
             : how === 1
-              ? text.slice(0, at) + signs[below(signs.length)]! + text.slice(at + 1)
-              : text.slice(0, at) + signs[below(signs.length)]! + text.slice(at);
+              ? text.slice(0, at) + characters[below(characters.length)]! + text.slice(at + 1)
+              : text.slice(0, at) + characters[below(characters.length)]! + text.slice(at);
       }
       // the last kind is spoilt inside, with a sum that fits: only the sum over the whole finds it
       if (how === 3) {
-        const inside = bytesOfLetters(good)!;
+        const inside = bytesOfCharacters(good)!;
         inside[2 + below(inside.length - 6)] = below(256);
         new DataView(inside.buffer).setUint32(inside.length - 4, checkSum(inside.subarray(0, -4)));
-        text = lettersOf(inside);
+        text = charactersOf(inside);
       }
       const spoilt = collector.take(text);
       if (how < 3 && text !== good) expect(spoilt.ok).toBe(false);
@@ -313,10 +313,10 @@ describe('what a camera may also see', () => {
   });
 });
 
-describe('bytes as signs of a code', () => {
+describe('bytes as characters of a code', () => {
   test('as many as the largest code holds are read, and no more', () => {
-    expect(bytesOfLetters('0'.repeat(4296))).toEqual(new Uint8Array(2864));
-    expect(bytesOfLetters('0'.repeat(4299))).toBeUndefined();
+    expect(bytesOfCharacters('0'.repeat(4296))).toEqual(new Uint8Array(2864));
+    expect(bytesOfCharacters('0'.repeat(4299))).toBeUndefined();
   });
 
   // Source: RFC 9285, examples of sections 4.3 and 4.4
@@ -325,22 +325,22 @@ describe('bytes as signs of a code', () => {
     ['Hello!!', '%69 VD92EX0'],
     ['base-45', 'UJCLQE7W581'],
     ['ietf!', 'QED8WEX0'],
-  ])('%s is %s', (bytes, signs) => {
-    expect(lettersOf(Buffer.from(bytes))).toBe(signs);
-    expect(Buffer.from(bytesOfLetters(signs)!).toString()).toBe(bytes);
+  ])('%s is %s', (bytes, characters) => {
+    expect(charactersOf(Buffer.from(bytes))).toBe(characters);
+    expect(Buffer.from(bytesOfCharacters(characters)!).toString()).toBe(bytes);
   });
 
   test('come back, and every sign is one of the alphanumeric form', () => {
     fc.assert(
       fc.property(fc.uint8Array({ maxLength: 400 }), (bytes) => {
-        expect(lettersOf(bytes)).toMatch(/^[0-9A-Z $%*+\-./:]*$/);
-        expect(bytesOfLetters(lettersOf(bytes))).toEqual(bytes);
+        expect(charactersOf(bytes)).toMatch(/^[0-9A-Z $%*+\-./:]*$/);
+        expect(bytesOfCharacters(charactersOf(bytes))).toEqual(bytes);
       }),
     );
   });
 
   // GGW is 65536: one more than two bytes hold (RFC 9285, section 6)
-  test.each(['GGW', ':::', 'A', 'ABCD', 'ab8', ' é ', '::'])('%s comes from no bytes', (signs) => {
-    expect(bytesOfLetters(signs)).toBeUndefined();
+  test.each(['GGW', ':::', 'A', 'ABCD', 'ab8', ' é ', '::'])('%s comes from no bytes', (characters) => {
+    expect(bytesOfCharacters(characters)).toBeUndefined();
   });
 });
