@@ -321,7 +321,7 @@ describe('one placement by itself', () => {
     at: fc.record({ minutes: some(5, 10, 15, 20) }),
   });
   const anyStretch = fc.record({ propped: fc.boolean(), quiet: fc.boolean(), grownUp: fc.boolean() });
-  const anyMoment = fc.record({
+  const anyMoment: fc.Arbitrary<Partial<HardMoment>> = fc.record({
     ...{ propped: fc.boolean(), quiet: fc.boolean(), grownUp: fc.boolean(), minutes: some(10, 15) },
     ...{ procedure: some('needle', 'bandage', 'other'), freeHands: some(0, 1, 2) },
   });
@@ -333,7 +333,7 @@ describe('one placement by itself', () => {
         // a film on a lead goes by the rule about films
         const cautions = one.idea!.cautions!.filter((code) => one.idea!.screen !== 'yes' || code !== 'cord');
         const idea = { ...one.idea, cautions };
-        const at = moment ? { minutes: moment.minutes } : one.at!;
+        const at = moment ? { minutes: moment.minutes! } : one.at!;
         const [problem, placement] = dayOf({ ...one, idea, window, at, ...(moment ? { moment } : {}) });
         const rules = checkPlan(problem, { placements: [placement] }).map(({ rule }) => rule);
         if (new Set(rules).size > 1) several++;

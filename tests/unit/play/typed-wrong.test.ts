@@ -63,6 +63,7 @@ describe('a window', () => {
     const late = { lightsOut: 1440 };
     expect(faults([open('w', 360, 60)])).toEqual([]);
     expect(faults([open('w', 355, 60)])).toEqual(['windows › w: from: between 06:00 and 22:00: 355']);
+    expect(faults([open('w', 0, 60)])).toEqual(['windows › w: from: between 06:00 and 22:00: 0']);
     expect(faults([open('w', 1260, 60)], late)).toEqual([]);
     expect(faults([hard('w', 1265, 60)], late)).toEqual(['windows › w: from: between 06:00 and 22:00: 1265']);
   });
