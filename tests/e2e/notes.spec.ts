@@ -233,7 +233,10 @@ test.describe('striking, pairs, sums', () => {
     await page.goto('/en/for-staff/');
     await expect(page.locator('[data-staff="recent"] .struck')).toHaveCount(1);
     expect(await plain(page.locator('.struck [data-struck-at]'))).toContain('struck 14:20');
-    await expect(page.locator('.struck [data-struck-at]')).not.toHaveCSS('text-decoration-line', 'line-through');
+    await expect(page.locator('.struck [data-struck-at]')).not.toHaveCSS(
+      'text-decoration-line',
+      'line-through',
+    );
   });
 
   for (const kind of ['bell', 'told', 'nurse-came'] as const)
