@@ -1,11 +1,14 @@
 /** Plans a day of play off the page, so that a tap is never answered late. */
 import { planWith } from '#domain/play/plan.ts';
+import { WARM_UP } from '#domain/play/solve.ts';
 import type { DayProblem, Impossible, Placement, Plan } from '#domain/play/types.ts';
 
 export interface PlanQuestion {
   number: number;
   problem: DayProblem;
   stay: readonly Placement[];
+  /** Nobody waits for an answer. */
+  warmUp?: true;
 }
 export interface PlanAnswer {
   number: number;
@@ -19,7 +22,11 @@ const channel = self as unknown as {
   onmessage: ((event: MessageEvent<PlanQuestion>) => void) | null;
   postMessage(answer: PlanAnswer): void;
 };
-channel.onmessage = ({ data: { number, problem, stay } }) => {
+channel.onmessage = ({ data: { number, problem, stay, warmUp } }) => {
+  if (warmUp) {
+    planWith(problem, stay, WARM_UP, () => undefined);
+    return;
+  }
   const early = (result: Plan | Impossible) => channel.postMessage({ number, result, early: true });
   channel.postMessage({ number, result: planWith(problem, stay, undefined, early) });
 };

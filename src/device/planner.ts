@@ -2,12 +2,16 @@
 import type { DayProblem, Impossible, Placement, Plan } from '#domain/play/types.ts';
 import type { PlanAnswer, PlanQuestion } from './plan-worker.ts';
 
-/** `early` is given a good plan where the best takes longer than a blink. */
-export type Planner = (
-  problem: DayProblem,
-  stay: readonly Placement[],
-  early?: (plan: Plan | Impossible) => void,
-) => Promise<Plan | Impossible>;
+export interface Planner {
+  /** `early` is given a good plan where the best takes longer than a blink. */
+  plan(
+    problem: DayProblem,
+    stay: readonly Placement[],
+    early?: (plan: Plan | Impossible) => void,
+  ): Promise<Plan | Impossible>;
+  /** Gets ready while nobody waits yet, with any day: the first one would take several times as long. */
+  warmUp(problem: DayProblem): void;
+}
 
 /** Within so many milliseconds the best plan is simply there: nobody has to see one change into the other. */
 const BLINK = 100;
@@ -16,20 +20,33 @@ const BLINK = 100;
 export function browserPlanner(): Planner {
   let worker: Worker | undefined;
   let number = 0;
-  const inPage: Planner = async (problem, stay) =>
+  const inPage: Planner['plan'] = async (problem, stay) =>
     (await import('#domain/play/plan.ts')).planWith(problem, stay);
+  /** Whether it failed, maybe while nobody waited for it. */
+  let failed = false;
+  const started = () => {
+    try {
+      if (!worker) {
+        worker = new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' });
+        worker.addEventListener('error', () => (failed = true));
+      }
+    } catch {
+      failed = true;
+    }
+    return failed ? undefined : worker;
+  };
+  // a proxy of the page's state cannot cross over
+  const plainly = (problem: DayProblem, stay: readonly Placement[]) =>
+    JSON.parse(JSON.stringify({ problem, stay })) as Omit<PlanQuestion, 'number'>;
 
-  return (problem, stay, early) => {
+  const warmUp: Planner['warmUp'] = (problem) =>
+    started()?.postMessage({ number: 0, ...plainly(problem, []), warmUp: true } satisfies PlanQuestion);
+  const plan: Planner['plan'] = (problem, stay, early) => {
     number += 1;
     const own = number;
-    // a proxy of the page's state cannot cross over
-    const plain = JSON.parse(JSON.stringify({ problem, stay })) as Omit<PlanQuestion, 'number'>;
-    try {
-      worker ??= new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' });
-    } catch {
-      return inPage(problem, stay);
-    }
-    const asked = worker;
+    const plain = plainly(problem, stay);
+    const asked = started();
+    if (!asked) return inPage(problem, stay);
     const since = performance.now();
     return new Promise((resolve) => {
       let waiting: ReturnType<typeof setTimeout> | undefined;
@@ -55,4 +72,5 @@ export function browserPlanner(): Planner {
       asked.postMessage({ number: own, ...plain } satisfies PlanQuestion);
     });
   };
+  return { plan, warmUp };
 }

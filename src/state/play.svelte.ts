@@ -134,6 +134,12 @@ export function problemNow(): DayProblem | undefined {
   return bed && problemOf(bed, IDEAS).problem;
 }
 
+/** Lets the planner get ready while the open bed is being described. */
+export function warmUpPlanner(): void {
+  const problem = problemNow();
+  if (problem) (planner ??= browserPlanner()).warmUp(problem);
+}
+
 /**
  * `old` is the plan that the family knows; without one nothing has changed, and a good plan stands there, as `stands` is
  * told, while the best is still looked for.
@@ -159,7 +165,7 @@ async function ask(
     changes = old && changesBetween(old, plan, from);
     stands?.();
   };
-  const found = await planner(problem, stay, old ? undefined : show);
+  const found = await planner.plan(problem, stay, old ? undefined : show);
   if (own !== question) return;
   planning = false;
   show(found);

@@ -19,6 +19,8 @@ export interface Effort {
   nodes: number;
 }
 export const EFFORT: Effort = { steps: 400, tries: 30, nodes: 120_000 };
+/** Just enough that every part of the search has run: the engine then knows it, and the next day takes far less. */
+export const WARM_UP: Effort = { steps: 60, tries: 10, nodes: 1500 };
 
 /** Steps of the prices and parts side by side for a plan to be shown while a better one is looked for. */
 const EARLY_STEPS = 8;
