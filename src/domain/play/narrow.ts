@@ -22,7 +22,6 @@ function leave(
   end: number,
   worth: number,
 ): void {
-  const { model } = board;
   let t = s + 1;
   for (; isNear(board, t, end); t++) {
     const at = (2 * t + kept) * K + kind;

@@ -4,7 +4,7 @@
  * then a better plan may have been missed, and the answer says so. A count ends it, never a clock.
  */
 import { rankedPuts, wantedFrom } from './ahead.ts';
-import { FAMILIES_AT, K, keptAt, keptAtStart, NEVER, NO_KIND, POINT, thenAt, type Board } from './board.ts';
+import { FAMILIES_AT, keptAt, keptAtStart, NEVER, NO_KIND, POINT, thenAt, type Board } from './board.ts';
 import { beside, isNear, restFrom } from './bound.ts';
 import { GRID } from './feasible.ts';
 import { FAMILY, grownUpCost, NOT_FIRST, SAME_KIND } from './objective.ts';
