@@ -8,7 +8,7 @@ export const MOST_WINDOWS = 16;
 export const PLAY_FROM = 6 * 60;
 export const PLAY_UNTIL = 22 * 60;
 /** No free cord and no screen this long before lights-out. */
-export const LAST_HOUR = 60;
+const LAST_HOUR = 60;
 /** After a hard moment, this long nothing livelier than the calmest starts. */
 export const SETTLE = 10;
 const UNDER_TWO = 24;

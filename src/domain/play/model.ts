@@ -97,7 +97,7 @@ export interface Model {
 }
 
 /** What a placement that stays where it was adds: far too little, taken together, to weigh against one point. */
-export const STAYS = 1 / 64;
+const STAYS = 1 / 64;
 
 /** Loses against every real filling, so that a moment stays empty only where nothing is left for it. */
 export const EMPTY_MOMENT = 1000;

@@ -11,14 +11,14 @@ import {
 } from './types.ts';
 
 export const ALL_TERMS: Terms = { novelty: true, wish: true, minutes: true, day: true };
-export const LIKE = 3;
+const LIKE = 3;
 export const NOT_FIRST = 2;
 export const SAME_KIND = 2;
 export const NEAR_MINUTES = 60;
 export const FAMILY = 2;
 export const GROWN_UP_STEP = 15;
 export const MESS_BEFORE = 20;
-export const BORED = 3;
+const BORED = 3;
 export const LONG_WINDOW = 45;
 
 /** +3 liked, −3 disliked; the idea's own word before its kind's, dislike before like. */
@@ -55,7 +55,7 @@ export const weightOf = (window: PlayWindow) =>
   window.kind === 'ordinary' ? 1 : window.weight === 3 ? 3 : 2;
 
 /** Points for the length of an idea in an ordinary window. */
-export const minutePoints = (terms: Terms, minutes: number) => (terms.minutes ? Math.floor(minutes / 10) : 0);
+const minutePoints = (terms: Terms, minutes: number) => (terms.minutes ? Math.floor(minutes / 10) : 0);
 
 /** Starts of everything fixed, hard moments among them, in order. */
 export function fixedStarts({ events, windows }: DayProblem): number[] {

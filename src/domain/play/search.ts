@@ -76,7 +76,7 @@ function begun(part: Part, kept: number, bound: number): Part {
   return part;
 }
 
-export const bitsOf = (mask: number) => {
+const bitsOf = (mask: number) => {
   let bits = 0;
   for (let rest = mask; rest; rest &= rest - 1) bits++;
   return bits;

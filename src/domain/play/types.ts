@@ -41,7 +41,6 @@ export const FAMILIES = {
   body: 'calm',
   sense: 'calm',
 } as const satisfies Record<Kind, string>;
-export type Family = (typeof FAMILIES)[Kind];
 /** How many families there are. */
 export const FAMILY_COUNT = new Set(Object.values(FAMILIES)).size;
 
