@@ -23,25 +23,19 @@ export function wantedFrom(board: Board): { masks: Int32Array[]; last: number[][
       const twin = model.twin[idea]!;
       if (twin >= 0) mask[twin >> 5]! |= 1 << (twin & 31);
     };
-    const { open, closed } = board;
-    for (const idea of open[s]?.putIdea ?? []) want(idea);
-    const moment = closed[s];
-    if (moment)
-      for (let f = 0; f < moment.net.length; f++) {
-        want(moment.one[f]!);
-        if (moment.two[f]! >= 0) want(moment.two[f]!);
-      }
+    const { putOne, putTwo, reached } = board.squares[s]!;
+    for (let p = 0; p < putOne.length; p++) {
+      want(putOne[p]!);
+      if (putTwo[p]! >= 0) want(putTwo[p]!);
+    }
     masks.unshift(mask);
     last.unshift(ends);
-    let most = 0;
-    const here = open[s];
-    if (here) {
-      const { most: places, room: size } = model.stages[s]!;
-      for (let n = 1; n <= places; n++)
-        for (let place = size + 1; place > n; place--)
-          if (here.reached[n * (size + 2) + place]) most = Math.max(most, place - n);
-    }
-    room.unshift(room[0]! + most);
+    let play = 0;
+    const { open, most, room: size } = model.stages[s]!;
+    for (let n = 1; open && n <= most; n++)
+      for (let place = size + 1; place > n; place--)
+        if (reached[n * (size + 2) + place]) play = Math.max(play, place - n);
+    room.unshift(room[0]! + play);
   }
   // what can stand nowhere is lost at once
   last.push(model.ideas.flatMap((_, idea) => (seen[idea] || !board.price[idea] ? [] : [idea])));
@@ -57,14 +51,12 @@ export interface Ranked {
 
 /** Puts of each sort that is still alive, the best first. */
 export function rankedPuts(board: Board, s: number): Ranked[] {
-  const { putIdea, putSort, putWorth, sortUnits } = board.open[s]!;
-  const { once, each } = board;
+  const { putSort, putNet } = board.squares[s]!;
   const all: Ranked[] = [];
   const bySort: (Ranked | undefined)[] = [];
-  for (let p = 0; p < putIdea.length; p++) {
+  for (let p = 0; p < putSort.length; p++) {
     const sort = putSort[p]!;
-    const idea = putIdea[p]!;
-    const net = putWorth[p]! - once[idea]! - each[idea]! * sortUnits[sort]!;
+    const net = putNet[p]!;
     let ranked = bySort[sort];
     if (!ranked) all.push((ranked = bySort[sort] = { sort, puts: [], nets: [] }));
     const { puts, nets } = ranked;

@@ -5,7 +5,7 @@
  * Everything is counted in whole grains, so sums are exact and the same on every engine.
  */
 import { GRID, LONG_FREE, NOON } from './feasible.ts';
-import { messyAt, type Filling, type Model, type Stage } from './model.ts';
+import { messyAt, type Model, type Stage } from './model.ts';
 import { GROWN_UP_STEP, NEAR_MINUTES } from './objective.ts';
 import { FAMILY_COUNT, KINDS } from './types.ts';
 
@@ -28,12 +28,17 @@ export const GROWN_UP = 2;
 export const FAMILIES_AT = 3;
 
 /**
- * What may stand in an open stage. A sort is all that is alike but for its idea: kind, units, calm, messy and late; lists
- * of `sort…` have one entry for each, lists of `put…` one for each idea and length.
+ * What may stand in a stage. A put is an idea for some time or, in a hard moment, two that follow one another. A sort is all
+ * that is alike but for its ideas: kinds, units, calm, messy and late. Lists of `sort…` have one entry for each sort, lists
+ * of `put…` one for each put.
  */
-export interface Open {
+export interface Square {
+  /** Kinds of the first idea and of the last. */
   sortKind: Int32Array;
+  sortLast: Int32Array;
   sortUnits: Int32Array;
+  /** Units that count as play: none in a moment or a pin. */
+  sortPlay: Int32Array;
   /** From the next place on: how much further in `then` a placement of the sort leads. */
   sortStep: Int32Array;
   /** By place and sort: points it loses there in grains, or −1 where it may not begin. */
@@ -41,33 +46,29 @@ export interface Open {
   /** Best worth at prices, and the put that has it. */
   sortBest: Int32Array;
   sortPut: Int32Array;
-  /** Sorts that still hold a put, and their kinds. */
+  /** Sorts that still hold a put, and their last kinds. */
   alive: Int32Array;
   kinds: Int32Array;
-  putIdea: Int32Array;
+  putOne: Int32Array;
+  /** The second idea, or −1. */
+  putTwo: Int32Array;
+  /** Units of the first. */
+  putFirst: Int32Array;
   putSort: Int32Array;
   putWorth: Int32Array;
+  /** Units that need a grown-up. */
+  putGrownUp: Int32Array;
+  /** Worth at the prices for which the board was solved. */
+  putNet: Int32Array;
   /** By number placed and next place: whether puts can lead there. */
   reached: Uint8Array;
   /** By next place: whether the last placement of the stage can end just before it. */
   ends: Uint8Array;
-  /** What follows a placement: by number, next place, half-hour and kind. */
+  /** What follows a placement: by number, next place, half-hour and last kind. */
   then: Int32Array;
   /** Room to work in: the same shape as `then`; and three lists of sorts. */
   grown: Int32Array;
   fit: readonly [Int32Array, Int32Array, Int32Array];
-}
-/** Ways to fill a moment or a pin. */
-export interface Closed {
-  /** Index among the fillings of the stage. */
-  at: Int32Array;
-  one: Int32Array;
-  /** The second idea, or −1. */
-  two: Int32Array;
-  worth: Int32Array;
-  grownUp: Int32Array;
-  net: Int32Array;
-  end: number;
 }
 
 export interface Board {
@@ -80,8 +81,8 @@ export interface Board {
   possible: number;
   /** At least as many grains as a day can lose to minutes of a grown-up: with them, whole points stay whole. */
   spare: number;
-  open: (Open | undefined)[];
-  closed: (Closed | undefined)[];
+  /** By stage. */
+  squares: Square[];
   /** By stage and half-hour kept: best first placement or filling, its kind, and the best of another kind. */
   first: Int32Array;
   firstKind: Int32Array;
@@ -123,95 +124,72 @@ export function keptAtStart({ stages, freeWanted }: Model, s: number): number {
 /** The budget on the grid, with the part of a step that costs nothing yet. */
 const freeUnits = ({ budget }: Model) => Math.ceil(budget / GRID) + GROWN_UP_STEP / GRID - 1;
 
-function openOf(model: Model, s: number): Open {
-  const stage = model.stages[s]!;
-  const { room, from, candidates, most } = stage;
+function squareOf(model: Model, s: number): Square {
+  const { room, from, candidates, fillings, most, open, settleUntil } = model.stages[s]!;
   const sortOf = new Map<string, number>();
-  const [kinds, units, calm, messy, late]: [number[], number[], boolean[], boolean[], number[]] = [
-    [],
-    [],
-    [],
-    [],
-    [],
-  ];
-  const [idea, sort, worth]: [number[], number[], number[]] = [[], [], []];
-  for (const candidate of candidates) {
-    const it = model.ideas[candidate.idea]!;
-    const kind = model.kind[candidate.idea]!;
-    for (const length of candidate.lengths) {
-      const facts = [kind, length, it.energy === 1, it.mess > 0, model.latest[candidate.idea]!] as const;
-      const key = facts.join();
-      if (!sortOf.has(key)) {
-        sortOf.set(key, kinds.length);
-        kinds.push(kind);
-        units.push(length);
-        calm.push(facts[2]);
-        messy.push(facts[3]);
-        late.push(facts[4]);
-      }
-      idea.push(candidate.idea);
-      sort.push(sortOf.get(key)!);
-      const points = candidate.base + (model.terms.minutes ? length >> 1 : 0);
-      worth.push(POINT * points - (model.grownUp[candidate.idea] ? length : 0));
-    }
-  }
-  const cost = new Int32Array(kinds.length * (room + 2)).fill(-1);
-  kinds.forEach((_, g) => {
-    for (let place = 0; place + units[g]! <= room; place++) {
+  const sorts: number[][] = [];
+  const puts: number[][] = [];
+  const add = (ideas: readonly number[], units: readonly number[], points: number) => {
+    const [one, two = -1] = ideas as [number, number?];
+    const { energy, mess } = model.ideas[one]!;
+    const total = units.reduce((sum, each) => sum + each);
+    const last = model.kind[two < 0 ? one : two]!;
+    const sort = [
+      ...[model.kind[one]!, last, total, open ? total : 0, 2 * K * total + last],
+      // what fills a moment or a pin is known to keep its rules
+      ...(open ? [+(energy === 1), +(mess > 0), model.latest[one]!] : [1, 0, LATER_THAN_ANY]),
+    ];
+    const key = sort.join();
+    if (!sortOf.has(key)) sortOf.set(key, sorts.push(sort) - 1);
+    const grownUp = ideas.reduce((sum, idea, n) => sum + (model.grownUp[idea] ? units[n]! : 0), 0);
+    puts.push([one, two, units[0]!, sortOf.get(key)!, POINT * points - grownUp, grownUp]);
+  };
+  for (const { idea, lengths, base } of candidates)
+    for (const units of lengths) add([idea], [units], base + (model.terms.minutes ? units >> 1 : 0));
+  for (const { ideas, units, worth, lost = 0 } of fillings) add(ideas, units, worth - lost);
+  const size = sorts.length;
+  const sortCost = new Int32Array(size * (room + 2)).fill(-1);
+  sorts.forEach(([, , units, , , calm, messy, late], g) => {
+    for (let place = 0; place + units! <= room; place++) {
       const start = from + GRID * place;
-      const end = start + GRID * units[g]!;
-      if (end > late[g]! || (start <= stage.settleUntil && !calm[g])) continue;
-      cost[place * kinds.length + g] = messy[g] && messyAt(model, end) ? POINT : 0;
+      const end = start + GRID * units!;
+      if (end > late! || (start <= settleUntil && !calm)) continue;
+      sortCost[place * size + g] = messy && messyAt(model, end) ? POINT : 0;
     }
   });
-  const whole = (list: readonly number[]) => Int32Array.from(list);
+  const column = (rows: readonly number[][], n: number) => Int32Array.from(rows, (row) => row[n]!);
+  const blank = () => new Int32Array(size);
+  const table = () => new Int32Array((most + 1) * (room + 2) * 2 * K).fill(NEVER);
   return {
-    sortKind: whole(kinds),
-    sortUnits: whole(units),
-    sortStep: whole(units.map((length, g) => length * 2 * K + kinds[g]!)),
-    sortCost: cost,
-    sortBest: new Int32Array(kinds.length),
-    sortPut: new Int32Array(kinds.length),
-    alive: whole(kinds.map((_, g) => g)),
-    kinds: whole([...new Set(kinds)]),
-    putIdea: whole(idea),
-    putSort: whole(sort),
-    putWorth: whole(worth),
-    reached: new Uint8Array(0),
-    ends: new Uint8Array(0),
-    then: new Int32Array((most + 1) * (room + 2) * 2 * K).fill(NEVER),
-    grown: new Int32Array((most + 1) * (room + 2) * 2 * K),
-    fit: [whole(kinds), whole(kinds), whole(kinds)],
-  };
-}
-
-/** Units of a moment or a pin, which all its fillings take. */
-const unitsOf = (fillings: readonly Filling[]) =>
-  fillings[0]?.units.reduce((sum, units) => sum + units, 0) ?? 0;
-
-function closedOf(model: Model, s: number): Closed {
-  const { fillings, from } = model.stages[s]!;
-  const grownUp = fillings.map(({ ideas, units }) =>
-    ideas.reduce((sum, idea, n) => sum + (model.grownUp[idea] ? units[n]! : 0), 0),
-  );
-  const total = unitsOf(fillings);
-  const whole = (list: readonly number[]) => Int32Array.from(list);
-  return {
-    at: whole(fillings.map((_, f) => f)),
-    one: whole(fillings.map(({ ideas }) => ideas[0]!)),
-    two: whole(fillings.map(({ ideas }) => ideas[1] ?? -1)),
-    worth: whole(fillings.map(({ worth, lost }, f) => POINT * (worth - (lost ?? 0)) - grownUp[f]!)),
-    grownUp: whole(grownUp),
-    net: new Int32Array(fillings.length),
-    end: from + GRID * total,
+    sortKind: column(sorts, 0),
+    sortLast: column(sorts, 1),
+    sortUnits: column(sorts, 2),
+    sortPlay: column(sorts, 3),
+    sortStep: column(sorts, 4),
+    sortCost,
+    sortBest: blank(),
+    sortPut: blank(),
+    alive: blank().map((_, g) => g),
+    kinds: Int32Array.from(new Set(column(sorts, 1))),
+    putOne: column(puts, 0),
+    putTwo: column(puts, 1),
+    putFirst: column(puts, 2),
+    putSort: column(puts, 3),
+    putWorth: column(puts, 4),
+    putGrownUp: column(puts, 5),
+    putNet: new Int32Array(puts.length),
+    reached: new Uint8Array((most + 1) * (room + 2)),
+    ends: new Uint8Array(room + 2),
+    then: table(),
+    grown: table(),
+    fit: [blank(), blank(), blank()],
   };
 }
 
 /** Lays everything on the board that may stand somewhere. */
 export function setUp(board: Board): void {
   const { model } = board;
-  board.open = model.stages.map((stage, s) => (stage.open ? tidied(model, s, openOf(model, s)) : undefined));
-  board.closed = model.stages.map((stage, s) => (stage.open ? undefined : closedOf(model, s)));
+  board.squares = model.stages.map((stage, s) => tidied(stage, squareOf(model, s)));
 }
 
 /** A board for this model, with all prices nought. */
@@ -236,18 +214,15 @@ export function boardOf(model: Model): Board {
     price: new Int32Array(supply.length),
     supply,
     possible,
-    spare: stages.reduce((sum, { fillings }) => sum + unitsOf(fillings), model.cap),
-    open: [],
-    closed: [],
+    spare: stages.reduce((sum, { open, room }) => sum + (open ? 0 : room), model.cap),
+    squares: [],
     first: pairs(),
     firstKind: pairs(),
     second: pairs(),
     far: pairs(),
     after: Int32Array.from(after),
     afterEmpty: Int32Array.from(
-      stages.flatMap((stage, s) =>
-        [0, 1].map((kept) => after[2 * s + (kept || (stage.open ? freeAt(stage, 0) : 0))]!),
-      ),
+      stages.flatMap((stage, s) => [0, 1].map((kept) => after[2 * s + (kept || freeAt(stage, 0))]!)),
     ),
     nearFrom: Int32Array.from([...stages, undefined], (stage) =>
       stage && model.terms.day ? stage.from - NEAR_MINUTES : LATER_THAN_ANY,
@@ -263,8 +238,7 @@ export function boardOf(model: Model): Board {
 }
 
 /** The sorts that still hold a put, and the places that they lead to. */
-function tidied({ stages }: Model, s: number, here: Open): Open {
-  const { room, most } = stages[s]!;
+function tidied({ room, most }: Stage, here: Square): Square {
   const width = room + 2;
   const sorts = here.sortKind.length;
   const holds = new Uint8Array(sorts);
@@ -282,43 +256,37 @@ function tidied({ stages }: Model, s: number, here: Open): Open {
         reached[(count + 1) * width + next] = ends[next] = 1;
       }
     }
-  const kinds = here.kinds.filter((kind) => alive.some((g) => here.sortKind[g] === kind));
+  const kinds = here.kinds.filter((kind) => alive.some((g) => here.sortLast[g] === kind));
   return { ...here, alive, kinds, reached, ends };
 }
 
-/** Leaves in a stage only the puts or fillings for which `stays` says so; lists are made anew, so old ones can be kept. */
-export function sift(board: Board, s: number, stays: (n: number) => boolean): void {
-  const [here, moment] = [board.open[s], board.closed[s]];
-  const size = here ? here.putIdea.length : moment!.one.length;
+/** Leaves in a stage only the puts for which `stays` says so; lists are made anew, so old ones can be kept. */
+export function sift(board: Board, s: number, stays: (put: number) => boolean): void {
+  const here = board.squares[s]!;
   const left: number[] = [];
-  for (let n = 0; n < size; n++) if (stays(n)) left.push(n);
-  if (left.length === size) return;
+  for (let p = 0; p < here.putOne.length; p++) if (stays(p)) left.push(p);
+  if (left.length === here.putOne.length) return;
   const some = (list: Int32Array) => {
     const less = new Int32Array(left.length);
     for (let n = 0; n < left.length; n++) less[n] = list[left[n]!]!;
     return less;
   };
-  if (here) {
-    const { putIdea, putSort, putWorth } = here;
-    const less = { ...here, putIdea: some(putIdea), putSort: some(putSort), putWorth: some(putWorth) };
-    board.open[s] = tidied(board.model, s, less);
-    return;
-  }
-  const { at, one, two, worth, grownUp, net, end } = moment!;
-  board.closed[s] = {
-    ...{ at: some(at), one: some(one), two: some(two), worth: some(worth), grownUp: some(grownUp) },
-    ...{ net: some(net), end },
-  };
+  board.squares[s] = tidied(board.model.stages[s]!, {
+    ...here,
+    putOne: some(here.putOne),
+    putTwo: some(here.putTwo),
+    putFirst: some(here.putFirst),
+    putSort: some(here.putSort),
+    putWorth: some(here.putWorth),
+    putGrownUp: some(here.putGrownUp),
+    putNet: some(here.putNet),
+  });
 }
 
-/** Leaves in a stage only the puts and fillings of which every idea may stand there. */
+/** Leaves in a stage only the puts of which every idea may stand there. */
 export function leave(board: Board, s: number, may: (idea: number) => boolean): void {
-  const [here, moment] = [board.open[s], board.closed[s]];
-  sift(board, s, (n) => {
-    if (here) return may(here.putIdea[n]!);
-    const two = moment!.two[n]!;
-    return may(moment!.one[n]!) && (two < 0 || may(two));
-  });
+  const { putOne, putTwo } = board.squares[s]!;
+  sift(board, s, (p) => may(putOne[p]!) && (putTwo[p]! < 0 || may(putTwo[p]!)));
 }
 
 /** Index in `then` of the first kind. */

@@ -52,31 +52,22 @@ function beginAt(board: Board, s: number, kept: number, byKind: Int32Array): voi
   board.far[at] = Math.max(best, none);
 }
 
-function solveOpen(board: Board, s: number, byKind: Int32Array): void {
+function solveStage(board: Board, s: number, byKind: Int32Array): void {
   const { model, once, each } = board;
   const stage = model.stages[s]!;
-  const here = board.open[s]!;
-  const {
-    sortBest,
-    sortPut,
-    putIdea,
-    putSort,
-    putWorth,
-    sortUnits,
-    sortKind,
-    sortStep,
-    sortCost,
-    alive,
-    kinds,
-    then,
-    reached,
-    ends,
-  } = here;
+  const here = board.squares[s]!;
+  const { putOne, putTwo, putSort, putWorth, putGrownUp, putNet } = here;
+  const { sortBest, sortPut, sortPlay, sortKind, sortStep, sortCost, alive, kinds, then, reached, ends } =
+    here;
+  const grownUp = board.price[model.ideas.length + GROWN_UP]!;
   for (const g of alive) sortBest[g] = NEVER;
-  for (let p = 0; p < putIdea.length; p++) {
-    const idea = putIdea[p]!;
+  for (let p = 0; p < putOne.length; p++) {
+    const one = putOne[p]!;
+    const two = putTwo[p]!;
     const g = putSort[p]!;
-    const net = putWorth[p]! - once[idea]! - each[idea]! * sortUnits[g]!;
+    let net = putWorth[p]! - once[one]! - each[one]! * sortPlay[g]! - grownUp * putGrownUp[p]!;
+    if (two >= 0) net -= once[two]!;
+    putNet[p] = net;
     if (net > sortBest[g]!) {
       sortBest[g] = net;
       sortPut[g] = p;
@@ -167,30 +158,6 @@ function solveOpen(board: Board, s: number, byKind: Int32Array): void {
   }
 }
 
-function solveClosed(board: Board, s: number, byKind: Int32Array): void {
-  const { model, once } = board;
-  const here = board.closed[s]!;
-  const grownUp = board.price[model.ideas.length + GROWN_UP]!;
-  for (let f = 0; f < here.net.length; f++) {
-    const two = here.two[f]!;
-    here.net[f] =
-      here.worth[f]! - once[here.one[f]!]! - (two < 0 ? 0 : once[two]!) - here.grownUp[f]! * grownUp;
-  }
-  const rests: number[] = [];
-  for (let kept = keptAtStart(model, s); kept <= 1; kept++) {
-    byKind.fill(NEVER);
-    const after = board.after[2 * s + kept]!;
-    for (let kind = 0; kind < K; kind++) rests[kind] = restFrom(board, s + 1, after, kind, here.end);
-    for (let f = 0; f < here.net.length; f++) {
-      const first = model.kind[here.one[f]!]!;
-      const last = here.two[f]! < 0 ? first : model.kind[here.two[f]!]!;
-      const worth = here.net[f]! + rests[last]!;
-      if (worth > byKind[first]!) byKind[first] = worth;
-    }
-    beginAt(board, s, kept, byKind);
-  }
-}
-
 /** What supplies and families bring at prices: the part of a bound that lies in no stage. */
 export function beside({ model, price, supply, possible, spare }: Board): number {
   let sum = spare;
@@ -206,80 +173,55 @@ export function solveAt(board: Board): number {
   const n = model.ideas.length;
   for (let i = 0; i < n; i++) {
     once[i] = price[i]! + price[n + FAMILIES_AT + model.familyAt[i]!]!;
-    each[i] =
-      price[n + PLAY]! +
-      (model.screen[i] ? price[n + SCREEN]! : 0) +
-      (model.grownUp[i] ? price[n + GROWN_UP]! : 0);
+    each[i] = price[n + PLAY]! + (model.screen[i] ? price[n + SCREEN]! : 0);
   }
   const byKind = new Int32Array(K);
-  for (let s = model.stages.length - 1; s >= 0; s--)
-    if (model.stages[s]!.open) solveOpen(board, s, byKind);
-    else solveClosed(board, s, byKind);
+  for (let s = model.stages.length - 1; s >= 0; s--) solveStage(board, s, byKind);
   return board.far[keptAtStart(model, 0)]! + beside(board);
 }
 
-/** Goes through the best day at these prices, in which an idea may stand as often as it likes. */
-export function walk(board: Board, see: (stage: number, idea: number, units: number) => void): void {
+/**
+ * The best day at these prices, in which an idea may stand as often as it likes.
+ *
+ * Shape: stages and puts by turns, in order of time.
+ */
+export function walk(board: Board): number[] {
   const { model } = board;
   const same = model.terms.day ? SAME_KIND * POINT : 0;
+  const way: number[] = [];
   let kept = keptAtStart(model, 0);
   let [kind, end] = [NO_KIND, 0];
   for (let s = 0; s < model.stages.length; s++) {
-    const stage = model.stages[s]!;
-    let last = kind !== NO_KIND && isNear(board, s, end) ? kind : NO_KIND;
+    const { room, from, most, firstCost } = model.stages[s]!;
+    const { alive, sortKind, sortCost, sortBest, sortStep, sortUnits, sortLast, sortPut, then } =
+      board.squares[s]!;
+    let last = isNear(board, s, end) ? kind : NO_KIND;
     let after = board.afterEmpty[2 * s + kept]!;
     let best = restFrom(board, s + 1, after, kind, end) - board.empty[s]!;
-    const here = board.open[s];
-    if (here) {
-      const width = stage.room + 2;
-      let place = 0;
-      for (let count = 0; count < stage.most; count++) {
-        let step = -1;
-        const cost = (count ? NOT_FIRST : stage.firstCost) * POINT;
-        const next = thenAt(width, count + 1 === stage.most ? 0 : count + 1, place + 1, kept);
-        for (const g of here.alive) {
-          const loss = here.sortCost[place * here.sortKind.length + g]!;
-          if (loss < 0) continue;
-          const sort = here.sortKind[g]!;
-          const worth =
-            here.sortBest[g]! -
-            loss -
-            cost -
-            (sort === last ? same : 0) +
-            here.then[next + here.sortStep[g]!]!;
-          if (worth <= best) continue;
-          best = worth;
-          step = g;
-        }
-        if (step < 0) break;
-        see(s, here.putIdea[here.sortPut[step]!]!, here.sortUnits[step]!);
-        place += here.sortUnits[step]! + 1;
-        last = kind = here.sortKind[step]!;
-        end = stage.from + GRID * (place - 1);
-        after = board.after[2 * s + keptAt(board, s, place, kept)]!;
-        best = restFrom(board, s + 1, after, kind, end);
-      }
-    } else {
-      const moment = board.closed[s]!;
-      const filled = board.after[2 * s + kept]!;
+    let place = 0;
+    for (let count = 0; count < most; count++) {
       let step = -1;
-      for (let f = 0; f < moment.net.length; f++) {
-        const first = model.kind[moment.one[f]!]!;
-        const lastKind = moment.two[f]! < 0 ? first : model.kind[moment.two[f]!]!;
-        const worth =
-          moment.net[f]! + restFrom(board, s + 1, filled, lastKind, moment.end) - (first === last ? same : 0);
+      const cost = (count ? NOT_FIRST : firstCost) * POINT;
+      const next = thenAt(room + 2, count + 1 === most ? 0 : count + 1, place + 1, kept);
+      for (let n = 0; n < alive.length; n++) {
+        const g = alive[n]!;
+        const loss = sortCost[place * sortKind.length + g]!;
+        if (loss < 0) continue;
+        const bare = sortBest[g]! - loss - cost + then[next + sortStep[g]!]!;
+        const worth = sortKind[g] === last ? bare - same : bare;
         if (worth <= best) continue;
         best = worth;
-        step = f;
+        step = g;
       }
-      if (step >= 0) {
-        const { ideas, units } = stage.fillings[moment.at[step]!]!;
-        ideas.forEach((idea, n) => see(s, idea, units[n]!));
-        kind = model.kind[ideas[ideas.length - 1]!]!;
-        end = moment.end;
-        after = filled;
-      }
+      if (step < 0) break;
+      way.push(s, sortPut[step]!);
+      place += sortUnits[step]! + 1;
+      last = kind = sortLast[step]!;
+      end = from + GRID * (place - 1);
+      after = board.after[2 * s + keptAt(board, s, place, kept)]!;
+      best = restFrom(board, s + 1, after, kind, end);
     }
     kept = Math.max(0, after);
   }
+  return way;
 }

@@ -24,12 +24,12 @@ const WIDEST = 600;
 /** Remembers all that a case can change on a board, and gives it back. */
 function keep(board: Board): () => void {
   const [price, forced, often] = [board.price.slice(), board.forced.slice(), board.often.slice()];
-  const [open, closed] = [board.open.slice(), board.closed.slice()];
+  const squares = board.squares.slice();
   return () => {
     board.price.set(price);
     board.forced.set(forced);
     board.often.set(often);
-    [board.open, board.closed] = [open.slice(), closed.slice()];
+    board.squares = squares.slice();
   };
 }
 
@@ -37,13 +37,10 @@ function keep(board: Board): () => void {
 const bar = (board: Board, s: number, gone: number) => leave(board, s, (idea) => idea !== gone);
 
 /** Per idea in how many stages it may still stand. */
-function stagesOf({ model, open, closed }: Board): Int32Array {
+function stagesOf({ model, squares }: Board): Int32Array {
   const count = new Int32Array(model.ideas.length);
-  model.stages.forEach((_, s) => {
-    const moment = closed[s];
-    const here = new Set(open[s]?.putIdea ?? [...moment!.one, ...moment!.two]);
-    for (const idea of here) if (idea >= 0) count[idea]!++;
-  });
+  for (const { putOne, putTwo } of squares)
+    for (const idea of new Set([...putOne, ...putTwo])) if (idea >= 0) count[idea]!++;
   return count;
 }
 

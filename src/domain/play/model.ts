@@ -225,7 +225,7 @@ export function modelOf(problem: DayProblem, stay: readonly Placement[] = []): M
         ...closed(w, window.from, inMorning(window)),
         // a moment for which nothing is possible costs nothing: it is reported, not scored
         emptyCost: over || !fillings.length ? 0 : EMPTY_MOMENT,
-        fillings: over ? [] : fillings,
+        ...filledBy(over ? [] : fillings),
       });
       return;
     }
@@ -268,7 +268,7 @@ export function modelOf(problem: DayProblem, stay: readonly Placement[] = []): M
         ...closed(w, pin.from, inMorning(window)),
         // a pin stays, however little it is worth
         emptyCost: EMPTY_MOMENT,
-        fillings: [{ ideas: [index], units: [pin.minutes / GRID], worth }],
+        ...filledBy([{ ideas: [index], units: [pin.minutes / GRID], worth }]),
       });
       placed += pin.minutes;
       if (idea.screen === 'yes') screenPinned += pin.minutes;
@@ -346,6 +346,12 @@ function twinsOf(problem: DayProblem, ideas: readonly Idea[], alone: ReadonlySet
   });
 }
 
+/** All fillings of a stage take the same units. */
+const filledBy = (fillings: readonly Filling[]) => ({
+  fillings,
+  room: fillings[0]?.units.reduce((sum, units) => sum + units) ?? 0,
+});
+
 function closed(window: number, from: number, morning: boolean): Stage {
   return {
     window,
@@ -356,7 +362,7 @@ function closed(window: number, from: number, morning: boolean): Stage {
     morning,
     gap: 0,
     open: false,
-    most: 0,
+    most: 1,
     firstCost: 0,
     emptyCost: 0,
     settleUntil: -1,

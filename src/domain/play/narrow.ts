@@ -3,7 +3,7 @@
  * way there, the idea itself, and the best way on; where that is less than the goal, it is gone for good.
  */
 import { K, keptAt, keptAtStart, NEVER, POINT, sift, thenAt, type Board } from './board.ts';
-import { beside, isNear, restFrom } from './bound.ts';
+import { beside, isNear } from './bound.ts';
 import { GRID } from './feasible.ts';
 import { NOT_FIRST, SAME_KIND } from './objective.ts';
 
@@ -50,10 +50,11 @@ export function narrow(board: Board, goal: number): void {
   const same = model.terms.day ? SAME_KIND * POINT : 0;
   const before = new Int32Array(K);
   stages.forEach((stage, s) => {
-    const here = board.open[s];
+    const here = board.squares[s]!;
+    const { alive, kinds, sortKind, sortCost, sortStep, sortBest, reached, then } = here;
     const width = stage.room + 2;
-    const grown = here?.grown.fill(NEVER);
-    const through = new Int32Array(here ? here.sortKind.length : board.closed[s]!.net.length).fill(NEVER);
+    const grown = here.grown.fill(NEVER);
+    const through = new Int32Array(sortKind.length).fill(NEVER);
     for (let kept = keptAtStart(model, s); kept <= 1; kept++) {
       const far = ways.far[2 * s + kept]!;
       let [top, second, topKind] = [far, far, -1];
@@ -70,65 +71,46 @@ export function narrow(board: Board, goal: number): void {
         const none = far - board.empty[s]!;
         if (none > ways.far[2 * s + 2 + empty]!) ways.far[2 * s + 2 + empty] = none;
       }
-      if (!here || !grown) {
-        const moment = board.closed[s]!;
-        const after = board.after[2 * s + kept]!;
-        for (let f = 0; f < moment.net.length; f++) {
-          const first = model.kind[moment.one[f]!]!;
-          const last = moment.two[f]! < 0 ? first : model.kind[moment.two[f]!]!;
-          const worth = before[first]! + moment.net[f]!;
-          through[f] = Math.max(through[f]!, worth + restFrom(board, s + 1, after, last, moment.end));
-          if (after >= 0) leave(board, ways, s, after, last, moment.end, worth);
-        }
-        continue;
-      }
       for (let count = 0; count < stage.most; count++)
         for (let place = 0; place <= stage.room; place++) {
-          if (!here.reached[count * width + place]) continue;
+          if (!reached[count * width + place]) continue;
           if (count) {
             [top, second, topKind] = [NEVER, NEVER, -1];
             const at = thenAt(width, count, place, kept);
-            for (const kind of here.kinds) {
+            for (const kind of kinds) {
               const worth = grown[at + kind]!;
               if (worth > top) [second, top, topKind] = [top, worth, kind];
               else if (worth > second) second = worth;
             }
             if (top <= NEVER / 2) continue;
-            for (const kind of here.kinds)
-              before[kind] = kind === topKind ? Math.max(top - same, second) : top;
+            for (const kind of kinds) before[kind] = kind === topKind ? Math.max(top - same, second) : top;
           }
           const cost = (count ? NOT_FIRST : stage.firstCost) * POINT;
           const next = thenAt(width, count + 1, place + 1, kept);
           const on = thenAt(width, count + 1 === stage.most ? 0 : count + 1, place + 1, kept);
-          for (const g of here.alive) {
-            const loss = here.sortCost[place * here.sortKind.length + g]!;
+          for (let n = 0; n < alive.length; n++) {
+            const g = alive[n]!;
+            const loss = sortCost[place * sortKind.length + g]!;
             if (loss < 0) continue;
-            const kind = here.sortKind[g]!;
-            const bare = before[kind]! - cost - loss;
-            const to = next + here.sortStep[g]!;
-            const all = bare + here.then[to + on - next]!;
+            const bare = before[sortKind[g]!]! - cost - loss;
+            const to = sortStep[g]!;
+            const all = bare + then[on + to]!;
             if (all > through[g]!) through[g] = all;
-            const worth = bare + here.sortBest[g]!;
-            if (worth > grown[to]!) grown[to] = worth;
+            const worth = bare + sortBest[g]!;
+            if (worth > grown[next + to]!) grown[next + to] = worth;
           }
         }
       for (let count = 1; count <= stage.most; count++)
         for (let place = 2; place < width; place++) {
-          if (!here.reached[count * width + place]) continue;
+          if (!reached[count * width + place]) continue;
           const at = thenAt(width, count, place, kept);
           const after = board.after[2 * s + keptAt(board, s, place, kept)]!;
           if (after < 0) continue;
           const end = stage.from + GRID * (place - 1);
-          for (const kind of here.kinds)
+          for (const kind of kinds)
             if (grown[at + kind]! > NEVER / 2) leave(board, ways, s, after, kind, end, grown[at + kind]!);
         }
     }
-    sift(board, s, (n) => {
-      if (!here) return through[n]! >= enough;
-      const g = here.putSort[n]!;
-      const idea = here.putIdea[n]!;
-      const net = here.putWorth[n]! - board.once[idea]! - board.each[idea]! * here.sortUnits[g]!;
-      return through[g]! + net >= enough;
-    });
+    sift(board, s, (p) => through[here.putSort[p]!]! + here.putNet[p]! >= enough);
   });
 }

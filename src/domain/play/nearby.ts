@@ -41,28 +41,28 @@ export function improveNearby(
   nodes: number,
 ): Draft & { nodes: number } {
   const { model } = board;
-  const [open, closed] = [board.open.slice(), board.closed.slice()];
+  const { squares } = board;
   const groups = groupsOf(model.stages.length);
   const taken = new Uint8Array(model.ideas.length);
   let { steps, score } = start;
-  let standing: [Board['open'], Board['closed']] | undefined;
+  let standing: Board['squares'] | undefined;
   let spent = 0;
   let quiet = 0;
   for (let at = 0; quiet < groups.length && score < enough && spent < nodes; at = (at + 1) % groups.length) {
     quiet++;
     if (!standing) {
-      [board.open, board.closed] = [open.slice(), closed.slice()];
+      board.squares = squares.slice();
       const here = model.stages.map(() => new Set<number>());
       for (const { stage, idea } of steps) here[stage]!.add(idea);
       here.forEach((ideas, s) => leave(board, s, (idea) => ideas.has(idea)));
-      standing = [board.open, board.closed];
+      standing = board.squares;
     }
     const group = groups[at]!;
     taken.fill(0);
     for (const { stage, idea } of steps) if (!group.includes(stage)) taken[idea] = 1;
-    [board.open, board.closed] = [standing[0].slice(), standing[1].slice()];
+    board.squares = standing.slice();
     for (const s of group) {
-      [board.open[s], board.closed[s]] = [open[s], closed[s]];
+      board.squares[s] = squares[s]!;
       leave(board, s, (idea) => !taken[idea]);
     }
     const goal = grainsOf(pointsOf(score) + 1);
@@ -76,6 +76,6 @@ export function improveNearby(
     standing = undefined;
     quiet = 0;
   }
-  [board.open, board.closed] = [open, closed];
+  board.squares = squares;
   return { steps, score, nodes: spent };
 }

@@ -78,15 +78,22 @@ export function improvePrices(
     if (bound < wanted) break;
     for (let i = 0; i < size; i++) over[i] = -supply[i]!;
     weight /= FADE;
-    walk(board, (s, idea, units) => {
-      often[s * ideas + idea]! += weight;
-      over[idea]!++;
-      over[family + model.familyAt[idea]!]!++;
-      if (model.grownUp[idea]) over[ideas + GROWN_UP]! += units;
-      if (!model.stages[s]!.open) return;
-      over[ideas + PLAY]! += units;
-      if (model.screen[idea]) over[ideas + SCREEN]! += units;
-    });
+    const way = walk(board);
+    for (let n = 0; n < way.length; n += 2) {
+      const s = way[n]!;
+      const p = way[n + 1]!;
+      const { putOne, putTwo, putSort, putGrownUp, sortPlay } = board.squares[s]!;
+      const play = sortPlay[putSort[p]!]!;
+      over[ideas + PLAY]! += play;
+      if (model.screen[putOne[p]!]) over[ideas + SCREEN]! += play;
+      over[ideas + GROWN_UP]! += putGrownUp[p]!;
+      for (const idea of [putOne[p]!, putTwo[p]!]) {
+        if (idea < 0) continue;
+        often[s * ideas + idea]! += weight;
+        over[idea]!++;
+        over[family + model.familyAt[idea]!]!++;
+      }
+    }
     let length = 0;
     for (let i = 0; i < size; i++) {
       const next = MOMENTUM * direction[i]! + over[i]! / scale[i]!;

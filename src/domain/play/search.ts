@@ -68,14 +68,6 @@ const copyOf = (part: Part, used: Int32Array): Part => ({
   used,
 });
 
-/** A part at the beginning of the next stage. */
-function begun(part: Part, kept: number, bound: number): Part {
-  part.kept = kept;
-  part.bound = bound;
-  part.count = part.place = 0;
-  return part;
-}
-
 const bitsOf = (mask: number) => {
   let bits = 0;
   for (let rest = mask; rest; rest &= rest - 1) bits++;
@@ -86,7 +78,7 @@ const bitsOf = (mask: number) => {
 class Shortlist {
   readonly bounds: number[] = [];
   readonly from: Part[] = [];
-  /** A put, a filling, or −1 for the end of the stage. */
+  /** A put, or −1 for the end of the stage. */
   readonly choices: number[] = [];
   /** What a way must promise to come on the list. */
   least: number;
@@ -166,15 +158,12 @@ export function search(board: Board, goal: number, width: number): Found {
   const metAgain = (met: number, idea: number) =>
     terms.day && met & model.family[idea]! ? familyPrice(idea) : 0;
 
-  /** What is left over when a stage ends: ideas that had their last chance in it, and play that nothing can hold. */
-  const leftOver = (part: Part, s: number, one = -1, two = -1) => {
+  /** What is left over when a stage ends: ideas that had their last chance in it. */
+  const leftOver = (part: Part, s: number) => {
     let lost = 0;
-    for (const idea of last[s]!)
-      if (idea !== one && idea !== two && !uses(part, idea))
-        lost += board.forced[idea] ? -NEVER : price[idea]!;
+    for (const idea of last[s]!) if (!uses(part, idea)) lost += board.forced[idea] ? -NEVER : price[idea]!;
     return lost;
   };
-  const idle = (part: Part, s: number) => playPrice * Math.max(0, part.play - room[s + 1]!);
 
   /** Whether all that can follow `b` can follow `a`, and is worth as much. */
   const covers = (a: Part, b: Part) => {
@@ -215,144 +204,109 @@ export function search(board: Board, goal: number, width: number): Found {
     if (list.cut) whole = false;
     return kept;
   };
-  const withIdeas = (part: Part, s: number, ideas: readonly number[], units: readonly number[]): Part => {
-    const stage = stages[s]!;
-    const next = copyOf(part, part.used.slice());
-    next.before = part;
-    let from = stage.from + GRID * part.place;
-    next.steps = ideas.map((idea, n) => {
-      const step = { stage: s, idea, units: units[n]!, from };
-      from += GRID * units[n]!;
-      next.used[idea >> 5]! |= 1 << (idea & 31);
-      next.priced -= board.once[idea]! - metAgain(next.met, idea);
-      next.met |= model.family[idea]!;
-      if (model.grownUp[idea]) next.grownUp += GRID * units[n]!;
-      return step;
-    });
-    if (part.kind === model.kind[ideas[0]!] && (part.count > 0 || isNear(board, s, part.end))) {
-      next.worth -= same;
-      next.priced -= same;
-    }
-    next.kind = model.kind[ideas[ideas.length - 1]!]!;
-    next.end = from;
-    return next;
-  };
 
   for (let s = 0; s < stages.length; s++) {
     const stage = stages[s]!;
-    const here = board.open[s];
+    const here = board.squares[s]!;
+    const { putOne, putTwo, sortKind, sortPlay, sortCost, sortStep } = here;
     const ended = new Shortlist(goal, width);
     const end = (part: Part) => {
-      const after = board.after[2 * s + (here ? keptAt(board, s, part.place, part.kept) : part.kept)]!;
+      const after = board.after[2 * s + keptAt(board, s, part.place, part.kept)]!;
       if (after < 0) return;
       const bound =
         part.priced -
         (part.count ? 0 : board.empty[s]!) +
         restFrom(board, s + 1, after, part.kind, part.end) -
         leftOver(part, s) -
-        idle(part, s);
+        playPrice * Math.max(0, part.play - room[s + 1]!);
       if (bound >= ended.least) ended.add(bound, part, -1);
     };
-    if (here) {
-      const ranked = rankedPuts(board, s);
-      const rows = stage.room + 2;
-      const shared = s > 0 && stages[s - 1]!.window === stage.window;
-      for (const part of parts) if (!shared) part.left = model.left[stage.window]!;
-      let grown = parts;
-      for (let n = 0; n <= stage.most && grown.length; n++) {
-        for (const part of grown) end(part);
-        if (n === stage.most) break;
-        const list = new Shortlist(goal, width);
-        const cost = (n ? NOT_FIRST : stage.firstCost) * POINT;
-        for (const part of grown) {
-          if (!part.left) continue;
-          const next = thenAt(rows, n + 1 === stage.most ? 0 : n + 1, part.place + 1, part.kept);
-          const follows = n > 0 || isNear(board, s, part.end) ? part.kind : NO_KIND;
-          for (const { sort: g, puts, nets } of ranked) {
-            const loss = here.sortCost[part.place * here.sortKind.length + g]!;
-            const units = here.sortUnits[g]!;
-            if (loss < 0 || units > part.play) continue;
-            const kind = here.sortKind[g]!;
-            const bare =
-              part.priced -
-              cost -
-              loss -
-              (kind === follows ? same : 0) +
-              metAgain(part.met, here.putIdea[puts[0]!]!) +
-              here.then[next + here.sortStep[g]!]!;
-            for (let n = 0; n < puts.length; n++) {
-              const bound = bare + nets[n]!;
-              if (bound < list.least) break;
-              const idea = here.putIdea[puts[n]!]!;
-              if (!allowed(part, idea) || (model.screen[idea] && units > part.screen)) continue;
-              list.add(bound, part, puts[n]!);
-            }
+    const ranked = rankedPuts(board, s);
+    const rows = stage.room + 2;
+    const takes = stage.open ? 1 : 0;
+    if (s === 0 || stages[s - 1]!.window !== stage.window)
+      for (const part of parts) part.left = model.left[stage.window]!;
+    let grown = parts;
+    for (let n = 0; n <= stage.most && grown.length; n++) {
+      for (const part of grown) end(part);
+      if (n === stage.most) break;
+      const list = new Shortlist(goal, width);
+      const cost = (n ? NOT_FIRST : stage.firstCost) * POINT;
+      /** What a put brings to a part beside its own worth. */
+      const follows = (part: Part, g: number) =>
+        part.kind === sortKind[g] && (n > 0 || isNear(board, s, part.end)) ? same : 0;
+      const again = ({ met }: Part, p: number) => {
+        const one = putOne[p]!;
+        const two = putTwo[p]!;
+        return metAgain(met, one) + (two < 0 ? 0 : metAgain(met | model.family[one]!, two));
+      };
+      for (const part of grown) {
+        if (part.left < takes) continue;
+        const next = thenAt(rows, n + 1 === stage.most ? 0 : n + 1, part.place + 1, part.kept);
+        for (const { sort: g, puts, nets } of ranked) {
+          const loss = sortCost[part.place * sortKind.length + g]!;
+          const play = sortPlay[g]!;
+          if (loss < 0 || play > part.play) continue;
+          const bare =
+            part.priced -
+            cost -
+            loss -
+            follows(part, g) +
+            again(part, puts[0]!) +
+            here.then[next + sortStep[g]!]!;
+          for (let n = 0; n < puts.length; n++) {
+            const bound = bare + nets[n]!;
+            if (bound < list.least) break;
+            const put = puts[n]!;
+            const one = putOne[put]!;
+            const two = putTwo[put]!;
+            if (!allowed(part, one) || (two >= 0 && !allowed(part, two, one))) continue;
+            if (model.screen[one] && play > part.screen) continue;
+            list.add(bound, part, put);
           }
         }
-        grown = settle(s, list, (bound, from, choice) => {
-          const idea = here.putIdea[choice]!;
-          const g = here.putSort[choice]!;
-          const units = here.sortUnits[g]!;
-          const part = withIdeas(from, s, [idea], [units]);
-          const gain = here.putWorth[choice]! - cost - here.sortCost[from.place * here.sortKind.length + g]!;
-          part.worth += gain;
-          part.priced += gain - board.each[idea]! * units;
-          part.bound = bound;
-          part.count++;
-          part.left--;
-          part.place += units + 1;
-          part.play -= units;
-          if (model.screen[idea]) part.screen -= units;
-          return part;
-        });
       }
-    } else {
-      const moment = board.closed[s]!;
-      const order = Array.from({ length: moment.net.length }, (_, f) => f).sort(
-        (a, b) => moment.net[b]! - moment.net[a]!,
-      );
-      for (const part of parts) {
-        end(part);
-        const after = board.after[2 * s + part.kept]!;
-        if (after < 0) continue;
-        const near = isNear(board, s, part.end) ? part.kind : NO_KIND;
-        const best = Math.max(...[0, 1].map((kept) => board.far[2 * s + 2 + kept]!));
-        for (const f of order) {
-          const net = part.priced + moment.net[f]!;
-          if (net + best < ended.least) break;
-          const [one, two] = [moment.one[f]!, moment.two[f]!];
-          const [first, lastKind] = [model.kind[one]!, model.kind[two < 0 ? one : two]!];
-          const again =
-            metAgain(part.met, one) + (two < 0 ? 0 : metAgain(part.met | model.family[one]!, two));
-          const bound =
-            net +
-            again -
-            (near === first ? same : 0) +
-            restFrom(board, s + 1, after, lastKind, moment.end) -
-            leftOver(part, s, one, two) -
-            idle(part, s);
-          if (bound < ended.least || !allowed(part, one) || (two >= 0 && !allowed(part, two, one))) continue;
-          ended.add(bound, part, f);
+      grown = settle(s, list, (bound, from, p) => {
+        const one = putOne[p]!;
+        const two = putTwo[p]!;
+        const g = here.putSort[p]!;
+        const loss = cost + sortCost[from.place * sortKind.length + g]! + follows(from, g);
+        const part = copyOf(from, from.used.slice());
+        let at = stage.from + GRID * from.place;
+        let units = here.putFirst[p]!;
+        const steps: Step[] = [];
+        for (const idea of two < 0 ? [one] : [one, two]) {
+          steps.push({ stage: s, idea, units, from: at });
+          at += GRID * units;
+          units = here.sortUnits[g]! - units;
+          part.used[idea >> 5]! |= 1 << (idea & 31);
+          part.met |= model.family[idea]!;
         }
-      }
+        part.before = from;
+        part.steps = steps;
+        part.worth += here.putWorth[p]! - loss;
+        part.priced += here.putNet[p]! - loss + again(from, p);
+        part.bound = bound;
+        part.kind = here.sortLast[g]!;
+        part.end = at;
+        part.grownUp += GRID * here.putGrownUp[p]!;
+        part.count++;
+        part.left -= takes;
+        part.place += here.sortUnits[g]! + 1;
+        part.play -= sortPlay[g]!;
+        if (model.screen[one]) part.screen -= sortPlay[g]!;
+        return part;
+      });
     }
-    parts = settle(s + 1, ended, (bound, from, choice) => {
-      const kept = board.after[2 * s + (here ? keptAt(board, s, from.place, from.kept) : from.kept)]!;
-      if (choice < 0) {
-        const lost = from.count ? 0 : board.empty[s]!;
-        const priced = from.priced - lost - leftOver(from, s);
-        const part = copyOf(from, from.used);
-        part.worth -= lost;
-        part.priced = priced;
-        return begun(part, kept, bound);
-      }
-      const filling = stage.fillings[board.closed[s]!.at[choice]!]!;
-      const part = withIdeas(from, s, filling.ideas, filling.units);
-      const gain = board.closed[s]!.worth[choice]!;
-      const grownUp = board.price[model.ideas.length + 2]!;
-      part.worth += gain;
-      part.priced += gain - board.closed[s]!.grownUp[choice]! * grownUp - leftOver(part, s);
-      return begun(part, kept, bound);
+    parts = settle(s + 1, ended, (bound, from) => {
+      const part = copyOf(from, from.used);
+      const lost = from.count ? 0 : board.empty[s]!;
+      part.worth -= lost;
+      part.priced -= lost + leftOver(from, s);
+      part.kept = board.after[2 * s + keptAt(board, s, from.place, from.kept)]!;
+      part.bound = bound;
+      part.count = part.place = 0;
+      return part;
     });
   }
   let best: Part | undefined;

@@ -2,7 +2,7 @@
  * A plan all at once: the places that the relaxed day fills are shared out among the ideas, each idea once, as well as they
  * can be. Where many ideas are worth nearly as much, plans that grow step by step miss this.
  */
-import { FAMILIES_AT, leave, NEVER, POINT, type Board } from './board.ts';
+import { leave, NEVER, POINT, type Board } from './board.ts';
 import { solveAt, walk } from './bound.ts';
 import { EMPTY_MOMENT } from './model.ts';
 import { search, type Found } from './search.ts';
@@ -68,21 +68,15 @@ function gainsAt(
   taken: ReadonlySet<number>,
   places: number,
 ): Int32Array {
-  const { model, price, each } = board;
+  const { model, price } = board;
   const ideas = model.ideas.length;
   const gains = new Int32Array(ideas + places).fill(NEVER);
-  const gain = (idea: number, worth: number) => {
-    if (!taken.has(idea)) gains[idea] = worth - price[ideas + FAMILIES_AT + model.familyAt[idea]!]!;
-  };
-  const here = board.open[stage];
-  here?.putIdea.forEach((idea, p) => {
-    if (here.sortUnits[here.putSort[p]!] === units) gain(idea, here.putWorth[p]! - units * each[idea]!);
+  const { putOne, putTwo, putSort, putNet, sortUnits } = board.squares[stage]!;
+  putOne.forEach((idea, p) => {
+    if (putTwo[p]! < 0 && sortUnits[putSort[p]!] === units && !taken.has(idea))
+      gains[idea] = putNet[p]! + price[idea]!;
   });
-  const moment = board.closed[stage];
-  moment?.one.forEach((idea, f) => {
-    if (moment.two[f]! < 0) gain(idea, moment.worth[f]!);
-  });
-  return gains.fill(here ? 0 : -EMPTY_MOMENT * POINT, ideas);
+  return gains.fill(model.stages[stage]!.open ? 0 : -EMPTY_MOMENT * POINT, ideas);
 }
 
 /**
@@ -95,33 +89,34 @@ export function shareDay(board: Board, goal: number): Found {
   const { model } = board;
   const got = model.stages.map(() => new Set<number>());
   const taken = new Set<number>();
-  const filled = model.stages.map(() => [] as Place[]);
-  walk(board, (stage, _, units) => filled[stage]!.push({ stage, units }));
   const places: Place[] = [];
-  filled.forEach((list, s) => {
-    const moment = board.closed[s];
-    if (!moment || list.length < 2) {
-      places.push(...list);
-      return;
+  const way = walk(board);
+  for (let n = 0; n < way.length; n += 2) {
+    const stage = way[n]!;
+    const { putOne, putTwo, putSort, putNet, sortUnits } = board.squares[stage]!;
+    const put = way[n + 1]!;
+    if (putTwo[put]! < 0) {
+      places.push({ stage, units: sortUnits[putSort[put]!]! });
+      continue;
     }
     let best = -1;
-    moment.two.forEach((two, f) => {
-      if (two < 0 || taken.has(two) || taken.has(moment.one[f]!)) return;
-      if (best < 0 || moment.net[f]! > moment.net[best]!) best = f;
+    putTwo.forEach((two, p) => {
+      if (two < 0 || taken.has(two) || taken.has(putOne[p]!)) return;
+      if (best < 0 || putNet[p]! > putNet[best]!) best = p;
     });
-    for (const idea of best < 0 ? [] : [moment.one[best]!, moment.two[best]!]) {
+    for (const idea of best < 0 ? [] : [putOne[best]!, putTwo[best]!]) {
       taken.add(idea);
-      got[s]!.add(idea);
+      got[stage]!.add(idea);
     }
-  });
+  }
   shareOut(places.map((place) => gainsAt(board, place, taken, places.length))).forEach((idea, n) =>
     got[places[n]!.stage]!.add(idea),
   );
-  const [open, closed] = [board.open, board.closed];
-  [board.open, board.closed] = [open.slice(), closed.slice()];
+  const { squares } = board;
+  board.squares = squares.slice();
   got.forEach((ideas, s) => leave(board, s, (idea) => ideas.has(idea)));
   const found = solveAt(board) < goal ? { score: NEVER, whole: true, nodes: 0 } : search(board, goal, WIDTH);
-  [board.open, board.closed] = [open, closed];
+  board.squares = squares;
   solveAt(board);
   return found;
 }
