@@ -205,7 +205,7 @@ export function modelOf(problem: DayProblem, stay: readonly Placement[] = []): M
   let screenPinned = 0;
   windows.forEach((window, w) => {
     const pins = standing.filter((pin) => pin.window === window.id).sort((a, b) => a.from - b.from);
-    left.push(window.kind === 'hard' ? 0 : (problem.perWindow ?? 3) - pins.length);
+    left.push(window.kind === 'hard' ? 0 : Math.max(0, (problem.perWindow ?? 3) - pins.length));
     const free = (idea: Idea) => !pinned.has(idea.id);
     if (window.kind === 'hard') {
       const staying = stay.filter((old) => old.window === window.id).map(({ idea }) => idea);
@@ -251,7 +251,7 @@ export function modelOf(problem: DayProblem, stay: readonly Placement[] = []): M
         freeEnd,
         open: true,
         gap: 1,
-        most: Math.max(0, left[w]!),
+        most: left[w]!,
         firstCost: pins.length ? NOT_FIRST : 0,
         emptyCost: terms.day && problem.bored && !pins.length && window.minutes > LONG_WINDOW ? 3 : 0,
         settleUntil: window.from - sinceMoment(windows, window.from) + SETTLE,

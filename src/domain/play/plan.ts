@@ -2,7 +2,6 @@
 import { GRID, needsGrownUp } from './feasible.ts';
 import { relaxationsFor } from './impossible.ts';
 import { modelOf, type Model } from './model.ts';
-import { scoreOf } from './objective.ts';
 import type { Step } from './search.ts';
 import { EFFORT, solve, type Effort, type Outcome } from './solve.ts';
 import type { DayProblem, FreeTime, Impossible, Placement, Plan, PlayWindow, Relaxation } from './types.ts';
@@ -88,8 +87,6 @@ function planOf(
     model.stages.map(({ window }) => window),
     found.steps,
   );
-  const score = scoreOf(usable, placements);
-  const bound = Math.max(score, found.bound);
   const ideas = new Map(usable.ideas.map((idea) => [idea.id, idea]));
   // two moments may each be possible with their pins, and need the same idea for the rest
   const lost = usable.pins.filter(
@@ -98,8 +95,8 @@ function planOf(
   const plan: Plan = {
     kind: 'plan',
     placements,
-    score,
-    bound,
+    score: found.score,
+    bound: found.bound,
     free: freeTimeOf(usable.windows, placements),
     grownUpMinutes: placements.reduce(
       (sum, { idea, minutes }) =>

@@ -2,7 +2,7 @@
 import { boardOf, grainsOf, NEVER, pointsOf, POINT, setUp } from './board.ts';
 import { solveAt } from './bound.ts';
 import { branch } from './branch.ts';
-import type { Model } from './model.ts';
+import { EMPTY_MOMENT, type Model } from './model.ts';
 import { narrow } from './narrow.ts';
 import { improveNearby, type Draft } from './nearby.ts';
 import { improvePrices } from './prices.ts';
@@ -45,6 +45,7 @@ const HALFWAY = [15, 0.9] as const;
 
 export interface Outcome {
   steps: readonly Step[];
+  score: number;
   /** No plan is worth more whole points. */
   bound: number;
   nodes: number;
@@ -73,17 +74,28 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
     take({ ...near, whole: false });
     return near;
   };
-  const outcome = (bound: number): Outcome => ({
-    steps: fewestThings(model, best.steps),
-    bound: Math.max(bound, points()),
-    nodes,
-  });
+  const outcome = ({ steps, score }: Draft, bound: number): Outcome => {
+    // a moment for which nothing is left is reported, not scored
+    const missing = model.stages.filter(
+      ({ emptyCost }, s) => emptyCost === EMPTY_MOMENT && !steps.some(({ stage }) => stage === s),
+    );
+    const apart = EMPTY_MOMENT * missing.length;
+    const points = pointsOf(score);
+    return {
+      steps: fewestThings(model, steps),
+      score: points + apart,
+      bound: Math.max(bound, points) + apart,
+      nodes,
+    };
+  };
   if (first) {
     const { bound, taken } = improvePrices(board, {
       ...{ steps: EARLY_STEPS, every: 0, goal: () => NEVER, aim: () => AIM * POINT },
     });
-    const { steps, nodes: spent } = search(board, NEVER, EARLY_WIDTH);
-    if (steps) first({ steps: fewestThings(model, steps), bound: pointsOf(bound), nodes: taken + spent });
+    const { steps, score, nodes: spent } = search(board, NEVER, EARLY_WIDTH);
+    nodes = taken + spent;
+    if (steps) first(outcome({ steps, score }, pointsOf(bound)));
+    nodes = 0;
     // the whole search begins as if nothing had been shown
     board.price.fill(0);
     board.often.fill(0);
@@ -147,7 +159,7 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
     narrow(board, best.score + 1);
     more = take(search(board, best.score + 1, width())).steps !== undefined;
   }
-  return outcome(bound);
+  return outcome(best, bound);
 }
 
 /** The same steps, of several equals with those that need the fewest things; of these the smallest, in order of time. */
