@@ -23,10 +23,10 @@ export function wantedFrom(board: Board): { masks: Int32Array[]; last: number[][
       const twin = model.twin[idea]!;
       if (twin >= 0) mask[twin >> 5]! |= 1 << (twin & 31);
     };
-    const { putOne, putTwo, reached } = board.squares[s]!;
-    for (let p = 0; p < putOne.length; p++) {
-      want(putOne[p]!);
-      if (putTwo[p]! >= 0) want(putTwo[p]!);
+    const { puts, reached } = board.squares[s]!;
+    for (let p = 0; p < puts.one.length; p++) {
+      want(puts.one[p]!);
+      if (puts.two[p]! >= 0) want(puts.two[p]!);
     }
     masks.unshift(mask);
     last.unshift(ends);
@@ -45,27 +45,27 @@ export function wantedFrom(board: Board): { masks: Int32Array[]; last: number[][
 /** The puts of one sort, the best first, with what each brings at prices. */
 export interface Ranked {
   sort: number;
-  puts: number[];
+  best: number[];
   nets: number[];
 }
 
 /** Puts of each sort that is still alive, the best first. */
 export function rankedPuts(board: Board, s: number): Ranked[] {
-  const { putSort, putNet } = board.squares[s]!;
+  const { sort: sorts, net: worths } = board.squares[s]!.puts;
   const all: Ranked[] = [];
   const bySort: (Ranked | undefined)[] = [];
-  for (let p = 0; p < putSort.length; p++) {
-    const sort = putSort[p]!;
-    const net = putNet[p]!;
+  for (let p = 0; p < sorts.length; p++) {
+    const sort = sorts[p]!;
+    const net = worths[p]!;
     let ranked = bySort[sort];
-    if (!ranked) all.push((ranked = bySort[sort] = { sort, puts: [], nets: [] }));
-    const { puts, nets } = ranked;
-    let at = puts.length;
+    if (!ranked) all.push((ranked = bySort[sort] = { sort, best: [], nets: [] }));
+    const { best, nets } = ranked;
+    let at = best.length;
     for (; at > 0 && nets[at - 1]! < net; at--) {
-      puts[at] = puts[at - 1]!;
+      best[at] = best[at - 1]!;
       nets[at] = nets[at - 1]!;
     }
-    puts[at] = p;
+    best[at] = p;
     nets[at] = net;
   }
   return all;

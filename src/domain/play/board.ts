@@ -27,12 +27,26 @@ export const SCREEN = 1;
 export const GROWN_UP = 2;
 export const FAMILIES_AT = 3;
 
+/** One entry for each put: an idea for some time or, in a hard moment, two that follow one another. */
+export interface Puts {
+  one: Int32Array;
+  /** The second idea, or −1. */
+  two: Int32Array;
+  /** Units of the first. */
+  first: Int32Array;
+  sort: Int32Array;
+  worth: Int32Array;
+  /** Units that need a grown-up. */
+  grownUp: Int32Array;
+  /** Worth at the prices for which the board was solved. */
+  net: Int32Array;
+}
 /**
- * What may stand in a stage. A put is an idea for some time or, in a hard moment, two that follow one another. A sort is all
- * that is alike but for its ideas: kinds, units, calm, messy and late. Lists of `sort…` have one entry for each sort, lists
- * of `put…` one for each put.
+ * What may stand in a stage. A sort is all that is alike but for its ideas: kinds, units, calm, messy and late; lists of
+ * `sort…` have one entry for each.
  */
 export interface Square {
+  puts: Puts;
   /** Kinds of the first idea and of the last. */
   sortKind: Int32Array;
   sortLast: Int32Array;
@@ -49,17 +63,6 @@ export interface Square {
   /** Sorts that still hold a put, and their last kinds. */
   alive: Int32Array;
   kinds: Int32Array;
-  putOne: Int32Array;
-  /** The second idea, or −1. */
-  putTwo: Int32Array;
-  /** Units of the first. */
-  putFirst: Int32Array;
-  putSort: Int32Array;
-  putWorth: Int32Array;
-  /** Units that need a grown-up. */
-  putGrownUp: Int32Array;
-  /** Worth at the prices for which the board was solved. */
-  putNet: Int32Array;
   /** By number placed and next place: whether puts can lead there. */
   reached: Uint8Array;
   /** By next place: whether the last placement of the stage can end just before it. */
@@ -125,11 +128,11 @@ export function keptAtStart({ stages, freeWanted }: Model, s: number): number {
 const freeUnits = ({ budget }: Model) => Math.ceil(budget / GRID) + GROWN_UP_STEP / GRID - 1;
 
 function squareOf(model: Model, s: number): Square {
-  const { room, from, candidates, fillings, most, open, settleUntil } = model.stages[s]!;
+  const { room, from, fillings, most, open, settleUntil } = model.stages[s]!;
   const sortOf = new Map<string, number>();
   const sorts: number[][] = [];
   const puts: number[][] = [];
-  const add = (ideas: readonly number[], units: readonly number[], points: number) => {
+  for (const { ideas, units, worth } of fillings) {
     const [one, two = -1] = ideas as [number, number?];
     const { energy, mess } = model.ideas[one]!;
     const total = units.reduce((sum, each) => sum + each);
@@ -142,11 +145,8 @@ function squareOf(model: Model, s: number): Square {
     const key = sort.join();
     if (!sortOf.has(key)) sortOf.set(key, sorts.push(sort) - 1);
     const grownUp = ideas.reduce((sum, idea, n) => sum + (model.grownUp[idea] ? units[n]! : 0), 0);
-    puts.push([one, two, units[0]!, sortOf.get(key)!, POINT * points - grownUp, grownUp]);
-  };
-  for (const { idea, lengths, base } of candidates)
-    for (const units of lengths) add([idea], [units], base + (model.terms.minutes ? units >> 1 : 0));
-  for (const { ideas, units, worth, lost = 0 } of fillings) add(ideas, units, worth - lost);
+    puts.push([one, two, units[0]!, sortOf.get(key)!, POINT * worth - grownUp, grownUp]);
+  }
   const size = sorts.length;
   const sortCost = new Int32Array(size * (room + 2)).fill(-1);
   sorts.forEach(([, , units, , , calm, messy, late], g) => {
@@ -171,25 +171,21 @@ function squareOf(model: Model, s: number): Square {
     sortPut: blank(),
     alive: blank().map((_, g) => g),
     kinds: Int32Array.from(new Set(column(sorts, 1))),
-    putOne: column(puts, 0),
-    putTwo: column(puts, 1),
-    putFirst: column(puts, 2),
-    putSort: column(puts, 3),
-    putWorth: column(puts, 4),
-    putGrownUp: column(puts, 5),
-    putNet: new Int32Array(puts.length),
+    puts: {
+      one: column(puts, 0),
+      two: column(puts, 1),
+      first: column(puts, 2),
+      sort: column(puts, 3),
+      worth: column(puts, 4),
+      grownUp: column(puts, 5),
+      net: column(puts, 4),
+    },
     reached: new Uint8Array((most + 1) * (room + 2)),
     ends: new Uint8Array(room + 2),
     then: table(),
     grown: table(),
     fit: [blank(), blank(), blank()],
   };
-}
-
-/** Lays everything on the board that may stand somewhere. */
-export function setUp(board: Board): void {
-  const { model } = board;
-  board.squares = model.stages.map((stage, s) => tidied(stage, squareOf(model, s)));
 }
 
 /** A board for this model, with all prices nought. */
@@ -199,23 +195,21 @@ export function boardOf(model: Model): Board {
   supply.set([model.cap, model.screenCap, freeUnits(model)], ideas.length);
   let possible = 0;
   if (model.terms.day)
-    for (const { candidates, fillings } of stages) {
-      for (const { idea } of candidates) possible |= model.family[idea]!;
+    for (const { fillings } of stages)
       for (const filling of fillings) for (const idea of filling.ideas) possible |= model.family[idea]!;
-    }
   const after = stages.flatMap(({ morning }, s) => {
     if (stages[s + 1]?.morning === morning) return [0, 1];
     const next = keptAtStart(model, s + 1);
     return [-1, next];
   });
   const pairs = () => new Int32Array(2 * stages.length + 2);
-  const board: Board = {
+  return {
     model,
     price: new Int32Array(supply.length),
     supply,
     possible,
     spare: stages.reduce((sum, { open, room }) => sum + (open ? 0 : room), model.cap),
-    squares: [],
+    squares: stages.map((stage, s) => tidied(stage, squareOf(model, s))),
     first: pairs(),
     firstKind: pairs(),
     second: pairs(),
@@ -233,8 +227,6 @@ export function boardOf(model: Model): Board {
     forced: new Uint8Array(ideas.length),
     often: new Float64Array(ideas.length * stages.length),
   };
-  setUp(board);
-  return board;
 }
 
 /** The sorts that still hold a put, and the places that they lead to. */
@@ -242,7 +234,7 @@ function tidied({ room, most }: Stage, here: Square): Square {
   const width = room + 2;
   const sorts = here.sortKind.length;
   const holds = new Uint8Array(sorts);
-  for (const g of here.putSort) holds[g] = 1;
+  for (const g of here.puts.sort) holds[g] = 1;
   const alive = here.alive.filter((g) => holds[g]);
   const reached = new Uint8Array((most + 1) * width);
   const ends = new Uint8Array(width);
@@ -263,30 +255,34 @@ function tidied({ room, most }: Stage, here: Square): Square {
 /** Leaves in a stage only the puts for which `stays` says so; lists are made anew, so old ones can be kept. */
 export function sift(board: Board, s: number, stays: (put: number) => boolean): void {
   const here = board.squares[s]!;
+  const { puts } = here;
   const left: number[] = [];
-  for (let p = 0; p < here.putOne.length; p++) if (stays(p)) left.push(p);
-  if (left.length === here.putOne.length) return;
+  for (let p = 0; p < puts.one.length; p++) if (stays(p)) left.push(p);
+  if (left.length === puts.one.length) return;
   const some = (list: Int32Array) => {
     const less = new Int32Array(left.length);
     for (let n = 0; n < left.length; n++) less[n] = list[left[n]!]!;
     return less;
   };
-  board.squares[s] = tidied(board.model.stages[s]!, {
-    ...here,
-    putOne: some(here.putOne),
-    putTwo: some(here.putTwo),
-    putFirst: some(here.putFirst),
-    putSort: some(here.putSort),
-    putWorth: some(here.putWorth),
-    putGrownUp: some(here.putGrownUp),
-    putNet: some(here.putNet),
-  });
+  const less = Object.entries(puts).map(([name, list]: [string, Int32Array]) => [name, some(list)]);
+  board.squares[s] = tidied(board.model.stages[s]!, { ...here, puts: Object.fromEntries(less) as Puts });
 }
 
 /** Leaves in a stage only the puts of which every idea may stand there. */
 export function leave(board: Board, s: number, may: (idea: number) => boolean): void {
-  const { putOne, putTwo } = board.squares[s]!;
-  sift(board, s, (p) => may(putOne[p]!) && (putTwo[p]! < 0 || may(putTwo[p]!)));
+  const { one, two } = board.squares[s]!.puts;
+  sift(board, s, (p) => may(one[p]!) && (two[p]! < 0 || may(two[p]!)));
+}
+
+/** The best of these and its kind, and the best of another kind; none is better than `least`. */
+export function bestTwo(worths: Int32Array, at: number, least: number): [number, number, number] {
+  let [top, second, topKind] = [least, least, NO_KIND];
+  for (let kind = 0; kind < K; kind++) {
+    const worth = worths[at + kind]!;
+    if (worth > top) [second, top, topKind] = [top, worth, kind];
+    else if (worth > second) second = worth;
+  }
+  return [top, second, topKind];
 }
 
 /** Index in `then` of the first kind. */

@@ -4,6 +4,7 @@
  * walk from placement to placement that only remembers the last kind and when it ended, and is solved exactly.
  */
 import {
+  bestTwo,
   type Board,
   FAMILIES_AT,
   freeAt,
@@ -38,12 +39,7 @@ export function restFrom(board: Board, s: number, kept: number, kind: number, en
 
 function beginAt(board: Board, s: number, kept: number, byKind: Int32Array): void {
   const at = 2 * s + kept;
-  let [best, second, bestKind] = [NEVER, NEVER, NO_KIND];
-  for (let kind = 0; kind < K; kind++) {
-    const worth = byKind[kind]!;
-    if (worth > best) [second, best, bestKind] = [best, worth, kind];
-    else if (worth > second) second = worth;
-  }
+  const [best, second, bestKind] = bestTwo(byKind, 0, NEVER);
   board.first[at] = best;
   board.second[at] = second;
   board.firstKind[at] = bestKind;
@@ -56,20 +52,20 @@ function solveStage(board: Board, s: number, byKind: Int32Array): void {
   const { model, once, each } = board;
   const stage = model.stages[s]!;
   const here = board.squares[s]!;
-  const { putOne, putTwo, putSort, putWorth, putGrownUp, putNet } = here;
   const { sortBest, sortPut, sortPlay, sortKind, sortStep, sortCost, alive, kinds, then, reached, ends } =
     here;
-  const grownUp = board.price[model.ideas.length + GROWN_UP]!;
+  const { one, two, sort, worth, grownUp, net } = here.puts;
+  const grownUpPrice = board.price[model.ideas.length + GROWN_UP]!;
   for (const g of alive) sortBest[g] = NEVER;
-  for (let p = 0; p < putOne.length; p++) {
-    const one = putOne[p]!;
-    const two = putTwo[p]!;
-    const g = putSort[p]!;
-    let net = putWorth[p]! - once[one]! - each[one]! * sortPlay[g]! - grownUp * putGrownUp[p]!;
-    if (two >= 0) net -= once[two]!;
-    putNet[p] = net;
-    if (net > sortBest[g]!) {
-      sortBest[g] = net;
+  for (let p = 0; p < one.length; p++) {
+    const a = one[p]!;
+    const b = two[p]!;
+    const g = sort[p]!;
+    let brings = worth[p]! - once[a]! - each[a]! * sortPlay[g]! - grownUpPrice * grownUp[p]!;
+    if (b >= 0) brings -= once[b]!;
+    net[p] = brings;
+    if (brings > sortBest[g]!) {
+      sortBest[g] = brings;
       sortPut[g] = p;
     }
   }

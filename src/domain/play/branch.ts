@@ -39,8 +39,8 @@ const bar = (board: Board, s: number, gone: number) => leave(board, s, (idea) =>
 /** Per idea in how many stages it may still stand. */
 function stagesOf({ model, squares }: Board): Int32Array {
   const count = new Int32Array(model.ideas.length);
-  for (const { putOne, putTwo } of squares)
-    for (const idea of new Set([...putOne, ...putTwo])) if (idea >= 0) count[idea]!++;
+  for (const { puts } of squares)
+    for (const idea of new Set([...puts.one, ...puts.two])) if (idea >= 0) count[idea]!++;
   return count;
 }
 

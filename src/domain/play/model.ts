@@ -19,38 +19,33 @@ import {
 import {
   ALL_TERMS,
   baseOf,
+  BORED,
   fixedStarts,
   LONG_WINDOW,
   MESS_BEFORE,
   messyBefore,
+  momentWorth,
   NOT_FIRST,
   SAME_KIND,
-  weightOf,
 } from './objective.ts';
 import {
   FAMILIES,
   KINDS,
+  type DayMinute,
   type DayProblem,
+  type HardMoment,
   type Idea,
   type Placement,
   type PlayWindow,
   type Terms,
 } from './types.ts';
 
-export interface Candidate {
-  /** Index among the model's ideas. */
-  idea: number;
-  base: number;
-  /** Lengths worth trying, ascending: anything between two of them gains nothing and costs free time. */
-  lengths: readonly number[];
-}
-/** A way to fill a hard moment, or a pin. */
+/** A way to fill a hard moment, a pin, or what may stand in an open stage. */
 export interface Filling {
+  /** Indices among the model's ideas: one, or in a moment two. */
   ideas: readonly number[];
   units: readonly number[];
   worth: number;
-  /** Points lost to one kind after itself and to mess before an event. */
-  lost?: number;
 }
 export interface Stage {
   window: number;
@@ -61,15 +56,13 @@ export interface Stage {
   freeFrom: number;
   freeEnd: number;
   morning: boolean;
-  /** Units between two placements. */
-  gap: 0 | 1;
   open: boolean;
   /** Open: most placements, what the first costs, what none costs (in a moment, too), and until when only calm things start. */
   most: number;
   firstCost: number;
   emptyCost: number;
   settleUntil: number;
-  candidates: readonly Candidate[];
+  /** All of a closed stage take the same units. */
   fillings: readonly Filling[];
 }
 export interface Model {
@@ -102,18 +95,19 @@ const STAYS = 1 / 64;
 /** Loses against every real filling, so that a moment stays empty only where nothing is left for it. */
 export const EMPTY_MOMENT = 1000;
 
-/** From the shortest on, full tens only: five more minutes give no point. */
+/** Lengths worth trying: the shortest, then full tens; anything between two of them gains nothing and costs free time. */
 function usefulLengths([low, high]: [number, number], room: number, terms: Terms): number[] {
-  const lengths = [low / GRID];
-  if (terms.minutes) for (let n = 2 * Math.floor(low / 10) + 2; n <= high / GRID; n += 2) lengths.push(n);
-  return lengths.filter((units) => units <= room);
+  const most = Math.min(high / GRID, room);
+  const lengths = low / GRID > room ? [] : [low / GRID];
+  if (terms.minutes) for (let n = 2 * Math.floor(low / 10) + 2; n <= most; n += 2) lengths.push(n);
+  return lengths;
 }
 
 /** Every way to fill a moment of this length: one idea, or two that follow one another without a gap. */
 export function fillingsOf(
   problem: DayProblem,
   ideas: readonly Idea[],
-  window: PlayWindow,
+  window: HardMoment,
   pins: readonly Placement[] = [],
 ): Filling[] {
   const total = window.minutes;
@@ -122,11 +116,10 @@ export function fillingsOf(
     if (brokenIn(problem, idea, window).length) return [];
     return [{ idea, index, base: baseOf(problem, idea, window), range: minuteRange(idea) }];
   });
-  const weight = weightOf(window);
   const fillings: Filling[] = [];
   for (const { idea, index, base, range } of able)
     if (range[0] <= total && total <= range[1] && end <= latestEnd(problem, idea))
-      fillings.push({ ideas: [index], units: [total / GRID], worth: weight * base });
+      fillings.push({ ideas: [index], units: [total / GRID], worth: momentWorth(window, [base]) });
   for (const a of able)
     for (const b of able) {
       if (a.index === b.index || end > latestEnd(problem, b.idea)) continue;
@@ -137,7 +130,7 @@ export function fillingsOf(
       // with a grown-up only for the second, the first may as well last
       const need = (idea: Idea) => needsGrownUp(idea, problem.child.ageMonths);
       const first = !need(a.idea) && need(b.idea) ? high : low;
-      const worth = weight * Math.floor((a.base + b.base) / 2) - NOT_FIRST;
+      const worth = momentWorth(window, [a.base, b.base]);
       for (const length of pins.length ? range(low, high) : [first])
         fillings.push({
           ideas: [a.index, b.index],
@@ -167,17 +160,17 @@ function holds(filling: Filling, pin: Placement, ideas: readonly Idea[], window:
 /** What stands in a moment already, whatever the rules say now. */
 function standingFilling(
   ideas: readonly Idea[],
-  window: PlayWindow,
+  window: HardMoment,
   pins: readonly Placement[],
   problem: DayProblem,
 ): Filling {
   const used = pins.map((pin) => ideas.findIndex(({ id }) => id === pin.idea));
   const bases = used.map((index) => baseOf(problem, ideas[index]!, window));
-  const worth =
-    bases.length === 1
-      ? weightOf(window) * bases[0]!
-      : weightOf(window) * Math.floor((bases[0]! + bases[1]!) / 2) - NOT_FIRST;
-  return { ideas: used, units: pins.map(({ minutes }) => minutes / GRID), worth };
+  return {
+    ideas: used,
+    units: pins.map(({ minutes }) => minutes / GRID),
+    worth: momentWorth(window, bases),
+  };
 }
 
 /** Whether what stands in a moment fills it whole. */
@@ -204,11 +197,28 @@ export function modelOf(problem: DayProblem, stay: readonly Placement[] = []): M
   let placed = 0;
   let screenPinned = 0;
   windows.forEach((window, w) => {
+    const add = (from: DayMinute, fillings: readonly Filling[], more: Partial<Stage>) =>
+      stages.push({
+        window: w,
+        from,
+        freeFrom: from,
+        freeEnd: from,
+        morning: inMorning(window),
+        open: false,
+        room: fillings[0]?.units.reduce((sum, units) => sum + units) ?? 0,
+        most: 1,
+        firstCost: 0,
+        emptyCost: EMPTY_MOMENT,
+        settleUntil: -1,
+        fillings,
+        ...more,
+      });
     const pins = standing.filter((pin) => pin.window === window.id).sort((a, b) => a.from - b.from);
-    left.push(window.kind === 'hard' ? 0 : Math.max(0, (problem.perWindow ?? 3) - pins.length));
     const free = (idea: Idea) => !pinned.has(idea.id);
+    const bonus = (idea: Idea) =>
+      stay.some((old) => old.idea === idea.id && old.window === window.id) ? STAYS : 0;
+    left.push(window.kind === 'hard' ? 0 : Math.max(0, (problem.perWindow ?? 3) - pins.length));
     if (window.kind === 'hard') {
-      const staying = stay.filter((old) => old.window === window.id).map(({ idea }) => idea);
       const all = fillsWhole(window, pins)
         ? [standingFilling(ideas, window, pins, problem)]
         : fillingsOf(problem, ideas, window, pins);
@@ -219,57 +229,51 @@ export function modelOf(problem: DayProblem, stay: readonly Placement[] = []): M
       const begun = (problem.done ?? []).filter((past) => past.window === window.id);
       if (!fillings.length && begun.length) fillings.push(standingFilling(ideas, window, begun, problem));
       for (const filling of fillings)
-        filling.worth += STAYS * filling.ideas.filter((index) => staying.includes(ideas[index]!.id)).length;
+        for (const index of filling.ideas) filling.worth += bonus(ideas[index]!);
       const over = window.from < (problem.notBefore ?? 0) && !pins.length;
-      stages.push({
-        ...closed(w, window.from, inMorning(window)),
-        // a moment for which nothing is possible costs nothing: it is reported, not scored
-        emptyCost: over || !fillings.length ? 0 : EMPTY_MOMENT,
-        ...filledBy(over ? [] : fillings),
-      });
+      // a moment for which nothing is possible costs nothing: it is reported, not scored
+      if (over || !fillings.length) add(window.from, [], { emptyCost: 0 });
+      else add(window.from, fillings, {});
       return;
     }
     let from = Math.max(window.from, GRID * Math.ceil((problem.notBefore ?? 0) / GRID));
     let freeFrom = window.from;
     const end = window.from + window.minutes;
+    const worthOf = (idea: Idea, units: number) =>
+      baseOf(problem, idea, window) + (terms.minutes ? units >> 1 : 0);
     const addOpen = (until: number, freeEnd: number) => {
       const room = Math.max(0, Math.floor((until - from) / GRID));
-      const candidates = ideas.flatMap((idea, index): Candidate[] => {
+      const fillings = ideas.flatMap((idea, index) => {
         if (!free(idea) || brokenIn(problem, idea, window).length) return [];
-        const lengths = usefulLengths(
-          minuteRange(idea),
-          Math.min(room, Math.floor((latestEnd(problem, idea) - from) / GRID)),
-          terms,
-        );
-        const bonus = stay.some((old) => old.idea === idea.id && old.window === window.id) ? STAYS : 0;
-        return lengths.length ? [{ idea: index, base: baseOf(problem, idea, window) + bonus, lengths }] : [];
+        const most = Math.min(room, Math.floor((latestEnd(problem, idea) - from) / GRID));
+        return usefulLengths(minuteRange(idea), most, terms).map((units): Filling => ({
+          ideas: [index],
+          units: [units],
+          worth: worthOf(idea, units) + bonus(idea),
+        }));
       });
-      stages.push({
-        ...closed(w, from, inMorning(window)),
+      add(from, fillings, {
         room,
         freeFrom,
         freeEnd,
         open: true,
-        gap: 1,
         most: left[w]!,
         firstCost: pins.length ? NOT_FIRST : 0,
-        emptyCost: terms.day && problem.bored && !pins.length && window.minutes > LONG_WINDOW ? 3 : 0,
+        emptyCost: terms.day && problem.bored && !pins.length && window.minutes > LONG_WINDOW ? BORED : 0,
         settleUntil: window.from - sinceMoment(windows, window.from) + SETTLE,
-        candidates,
       });
     };
     pins.forEach((pin, n) => {
       addOpen(pin.from - GRID, pin.from);
       const index = ideas.findIndex(({ id }) => id === pin.idea);
       const idea = ideas[index]!;
-      const points = terms.minutes ? Math.floor(pin.minutes / 10) : 0;
-      const worth = baseOf(problem, idea, window) + points - (n ? NOT_FIRST : 0);
-      stages.push({
-        ...closed(w, pin.from, inMorning(window)),
-        // a pin stays, however little it is worth
-        emptyCost: EMPTY_MOMENT,
-        ...filledBy([{ ideas: [index], units: [pin.minutes / GRID], worth }]),
-      });
+      const units = pin.minutes / GRID;
+      // a pin stays, however little it is worth
+      add(
+        pin.from,
+        [{ ideas: [index], units: [units], worth: worthOf(idea, units) - (n ? NOT_FIRST : 0) }],
+        {},
+      );
       placed += pin.minutes;
       if (idea.screen === 'yes') screenPinned += pin.minutes;
       freeFrom = pin.from + pin.minutes;
@@ -292,13 +296,12 @@ export function modelOf(problem: DayProblem, stay: readonly Placement[] = []): M
   if (terms.day)
     for (const { open, from, fillings } of stages)
       for (const filling of open ? [] : fillings) {
-        let [at, lost] = [from, 0];
+        let at = from;
         filling.ideas.forEach((idea, n) => {
           at += filling.units[n]! * GRID;
-          if (messyBefore(starts, ideas[idea]!, at)) lost += 1;
-          if (n && ideas[filling.ideas[n - 1]!]!.kind === ideas[idea]!.kind) lost += SAME_KIND;
+          if (messyBefore(starts, ideas[idea]!, at)) filling.worth--;
+          if (n && ideas[filling.ideas[n - 1]!]!.kind === ideas[idea]!.kind) filling.worth -= SAME_KIND;
         });
-        filling.lost = lost;
       }
   const families = [...new Set(Object.values(FAMILIES))];
   const familyAt = ideas.map(({ kind }) => families.indexOf(FAMILIES[kind]));
@@ -344,31 +347,6 @@ function twinsOf(problem: DayProblem, ideas: readonly Idea[], alone: ReadonlySet
     last.set(key, index);
     return twin;
   });
-}
-
-/** All fillings of a stage take the same units. */
-const filledBy = (fillings: readonly Filling[]) => ({
-  fillings,
-  room: fillings[0]?.units.reduce((sum, units) => sum + units) ?? 0,
-});
-
-function closed(window: number, from: number, morning: boolean): Stage {
-  return {
-    window,
-    from,
-    room: 0,
-    freeFrom: from,
-    freeEnd: from,
-    morning,
-    gap: 0,
-    open: false,
-    most: 1,
-    firstCost: 0,
-    emptyCost: 0,
-    settleUntil: -1,
-    candidates: [],
-    fillings: [],
-  };
 }
 
 /** Something messy that ends then ends too shortly before an event. */

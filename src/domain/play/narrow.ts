@@ -2,7 +2,7 @@
  * What can no longer be part of a better plan is taken off the board: the best day through an idea at a place is the best
  * way there, the idea itself, and the best way on; where that is less than the goal, it is gone for good.
  */
-import { K, keptAt, keptAtStart, NEVER, POINT, sift, thenAt, type Board } from './board.ts';
+import { bestTwo, K, keptAt, keptAtStart, NEVER, POINT, sift, thenAt, type Board } from './board.ts';
 import { beside, isNear } from './bound.ts';
 import { GRID } from './feasible.ts';
 import { NOT_FIRST, SAME_KIND } from './objective.ts';
@@ -49,6 +49,13 @@ export function narrow(board: Board, goal: number): void {
   ways.far[keptAtStart(model, 0)] = 0;
   const same = model.terms.day ? SAME_KIND * POINT : 0;
   const before = new Int32Array(K);
+  /** Sets what the best way before a placement of each kind brings; false where there is none. */
+  const beforeEach = (worths: Int32Array, at: number, least: number) => {
+    const [top, second, topKind] = bestTwo(worths, at, least);
+    before.fill(top);
+    if (topKind >= 0) before[topKind] = Math.max(top - same, second);
+    return top > NEVER / 2;
+  };
   stages.forEach((stage, s) => {
     const here = board.squares[s]!;
     const { alive, kinds, sortKind, sortCost, sortStep, sortBest, reached, then } = here;
@@ -57,15 +64,7 @@ export function narrow(board: Board, goal: number): void {
     const through = new Int32Array(sortKind.length).fill(NEVER);
     for (let kept = keptAtStart(model, s); kept <= 1; kept++) {
       const far = ways.far[2 * s + kept]!;
-      let [top, second, topKind] = [far, far, -1];
-      for (let kind = 0; kind < K; kind++) {
-        const worth = ways.near[(2 * s + kept) * K + kind]!;
-        if (worth > top) [second, top, topKind] = [top, worth, kind];
-        else if (worth > second) second = worth;
-      }
-      if (top <= NEVER / 2) continue;
-      for (let kind = 0; kind < K; kind++)
-        before[kind] = kind === topKind ? Math.max(top - same, second) : top;
+      if (!beforeEach(ways.near, (2 * s + kept) * K, far)) continue;
       const empty = board.afterEmpty[2 * s + kept]!;
       if (empty >= 0) {
         const none = far - board.empty[s]!;
@@ -74,17 +73,7 @@ export function narrow(board: Board, goal: number): void {
       for (let count = 0; count < stage.most; count++)
         for (let place = 0; place <= stage.room; place++) {
           if (!reached[count * width + place]) continue;
-          if (count) {
-            [top, second, topKind] = [NEVER, NEVER, -1];
-            const at = thenAt(width, count, place, kept);
-            for (const kind of kinds) {
-              const worth = grown[at + kind]!;
-              if (worth > top) [second, top, topKind] = [top, worth, kind];
-              else if (worth > second) second = worth;
-            }
-            if (top <= NEVER / 2) continue;
-            for (const kind of kinds) before[kind] = kind === topKind ? Math.max(top - same, second) : top;
-          }
+          if (count && !beforeEach(grown, thenAt(width, count, place, kept), NEVER)) continue;
           const cost = (count ? NOT_FIRST : stage.firstCost) * POINT;
           const next = thenAt(width, count + 1, place + 1, kept);
           const on = thenAt(width, count + 1 === stage.most ? 0 : count + 1, place + 1, kept);
@@ -111,6 +100,6 @@ export function narrow(board: Board, goal: number): void {
             if (grown[at + kind]! > NEVER / 2) leave(board, ways, s, after, kind, end, grown[at + kind]!);
         }
     }
-    sift(board, s, (p) => through[here.putSort[p]!]! + here.putNet[p]! >= enough);
+    sift(board, s, (p) => through[here.puts.sort[p]!]! + here.puts.net[p]! >= enough);
   });
 }

@@ -3,6 +3,7 @@ import { needsGrownUp } from './feasible.ts';
 import {
   FAMILIES,
   type DayProblem,
+  type HardMoment,
   type Idea,
   type Kind,
   type Placement,
@@ -18,7 +19,7 @@ export const NEAR_MINUTES = 60;
 export const FAMILY = 2;
 export const GROWN_UP_STEP = 15;
 export const MESS_BEFORE = 20;
-const BORED = 3;
+export const BORED = 3;
 export const LONG_WINDOW = 45;
 
 /** +3 liked, −3 disliked; the idea's own word before its kind's, dislike before like. */
@@ -50,9 +51,16 @@ export function baseOf(problem: DayProblem, idea: Idea, window: PlayWindow): num
   return likeOf(problem.child, idea) + match + novelty + (terms.wish && fits ? 2 : 0);
 }
 
-/** How often a hard moment counts: twice, thrice where it weighs most. */
-export const weightOf = (window: PlayWindow) =>
-  window.kind === 'ordinary' ? 1 : window.weight === 3 ? 3 : 2;
+/**
+ * What one idea or two that follow one another are worth in a moment, which counts twice, thrice where it weighs most.
+ *
+ * Shape: the bases of one or two.
+ * Source: design 4-play, 5.4 (our proposal).
+ */
+export function momentWorth(window: HardMoment, [one, two]: readonly number[]): number {
+  const weight = window.weight === 3 ? 3 : 2;
+  return two === undefined ? weight * one! : weight * Math.floor((one! + two) / 2) - NOT_FIRST;
+}
 
 /** Points for the length of an idea in an ordinary window. */
 const minutePoints = (terms: Terms, minutes: number) => (terms.minutes ? Math.floor(minutes / 10) : 0);
@@ -90,8 +98,7 @@ export function scoreOf(problem: DayProblem, placements: readonly Placement[]): 
     const here = placements.filter((placement) => placement.window === window.id);
     const bases = here.map((placement) => baseOf(problem, ideaOf(placement), window));
     if (window.kind === 'hard') {
-      if (here.length === 1) score += weightOf(window) * bases[0]!;
-      if (here.length === 2) score += weightOf(window) * Math.floor((bases[0]! + bases[1]!) / 2) - NOT_FIRST;
+      if (here.length) score += momentWorth(window, bases);
       continue;
     }
     here.forEach(({ minutes }, n) => {

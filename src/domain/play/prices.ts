@@ -82,12 +82,12 @@ export function improvePrices(
     for (let n = 0; n < way.length; n += 2) {
       const s = way[n]!;
       const p = way[n + 1]!;
-      const { putOne, putTwo, putSort, putGrownUp, sortPlay } = board.squares[s]!;
-      const play = sortPlay[putSort[p]!]!;
+      const { puts, sortPlay } = board.squares[s]!;
+      const play = sortPlay[puts.sort[p]!]!;
       over[ideas + PLAY]! += play;
-      if (model.screen[putOne[p]!]) over[ideas + SCREEN]! += play;
-      over[ideas + GROWN_UP]! += putGrownUp[p]!;
-      for (const idea of [putOne[p]!, putTwo[p]!]) {
+      if (model.screen[puts.one[p]!]) over[ideas + SCREEN]! += play;
+      over[ideas + GROWN_UP]! += puts.grownUp[p]!;
+      for (const idea of [puts.one[p]!, puts.two[p]!]) {
         if (idea < 0) continue;
         often[s * ideas + idea]! += weight;
         over[idea]!++;

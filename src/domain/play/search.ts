@@ -208,7 +208,7 @@ export function search(board: Board, goal: number, width: number): Found {
   for (let s = 0; s < stages.length; s++) {
     const stage = stages[s]!;
     const here = board.squares[s]!;
-    const { putOne, putTwo, sortKind, sortPlay, sortCost, sortStep } = here;
+    const { puts, sortKind, sortPlay, sortCost, sortStep } = here;
     const ended = new Shortlist(goal, width);
     const end = (part: Part) => {
       const after = board.after[2 * s + keptAt(board, s, part.place, part.kept)]!;
@@ -236,14 +236,14 @@ export function search(board: Board, goal: number, width: number): Found {
       const follows = (part: Part, g: number) =>
         part.kind === sortKind[g] && (n > 0 || isNear(board, s, part.end)) ? same : 0;
       const again = ({ met }: Part, p: number) => {
-        const one = putOne[p]!;
-        const two = putTwo[p]!;
+        const one = puts.one[p]!;
+        const two = puts.two[p]!;
         return metAgain(met, one) + (two < 0 ? 0 : metAgain(met | model.family[one]!, two));
       };
       for (const part of grown) {
         if (part.left < takes) continue;
         const next = thenAt(rows, n + 1 === stage.most ? 0 : n + 1, part.place + 1, part.kept);
-        for (const { sort: g, puts, nets } of ranked) {
+        for (const { sort: g, best, nets } of ranked) {
           const loss = sortCost[part.place * sortKind.length + g]!;
           const play = sortPlay[g]!;
           if (loss < 0 || play > part.play) continue;
@@ -252,14 +252,14 @@ export function search(board: Board, goal: number, width: number): Found {
             cost -
             loss -
             follows(part, g) +
-            again(part, puts[0]!) +
+            again(part, best[0]!) +
             here.then[next + sortStep[g]!]!;
-          for (let n = 0; n < puts.length; n++) {
+          for (let n = 0; n < best.length; n++) {
             const bound = bare + nets[n]!;
             if (bound < list.least) break;
-            const put = puts[n]!;
-            const one = putOne[put]!;
-            const two = putTwo[put]!;
+            const put = best[n]!;
+            const one = puts.one[put]!;
+            const two = puts.two[put]!;
             if (!allowed(part, one) || (two >= 0 && !allowed(part, two, one))) continue;
             if (model.screen[one] && play > part.screen) continue;
             list.add(bound, part, put);
@@ -267,13 +267,13 @@ export function search(board: Board, goal: number, width: number): Found {
         }
       }
       grown = settle(s, list, (bound, from, p) => {
-        const one = putOne[p]!;
-        const two = putTwo[p]!;
-        const g = here.putSort[p]!;
+        const one = puts.one[p]!;
+        const two = puts.two[p]!;
+        const g = puts.sort[p]!;
         const loss = cost + sortCost[from.place * sortKind.length + g]! + follows(from, g);
         const part = copyOf(from, from.used.slice());
         let at = stage.from + GRID * from.place;
-        let units = here.putFirst[p]!;
+        let units = puts.first[p]!;
         const steps: Step[] = [];
         for (const idea of two < 0 ? [one] : [one, two]) {
           steps.push({ stage: s, idea, units, from: at });
@@ -284,12 +284,12 @@ export function search(board: Board, goal: number, width: number): Found {
         }
         part.before = from;
         part.steps = steps;
-        part.worth += here.putWorth[p]! - loss;
-        part.priced += here.putNet[p]! - loss + again(from, p);
+        part.worth += puts.worth[p]! - loss;
+        part.priced += puts.net[p]! - loss + again(from, p);
         part.bound = bound;
         part.kind = here.sortLast[g]!;
         part.end = at;
-        part.grownUp += GRID * here.putGrownUp[p]!;
+        part.grownUp += GRID * puts.grownUp[p]!;
         part.count++;
         part.left -= takes;
         part.place += here.sortUnits[g]! + 1;

@@ -71,10 +71,10 @@ function gainsAt(
   const { model, price } = board;
   const ideas = model.ideas.length;
   const gains = new Int32Array(ideas + places).fill(NEVER);
-  const { putOne, putTwo, putSort, putNet, sortUnits } = board.squares[stage]!;
-  putOne.forEach((idea, p) => {
-    if (putTwo[p]! < 0 && sortUnits[putSort[p]!] === units && !taken.has(idea))
-      gains[idea] = putNet[p]! + price[idea]!;
+  const { puts, sortUnits } = board.squares[stage]!;
+  puts.one.forEach((idea, p) => {
+    if (puts.two[p]! < 0 && sortUnits[puts.sort[p]!] === units && !taken.has(idea))
+      gains[idea] = puts.net[p]! + price[idea]!;
   });
   return gains.fill(model.stages[stage]!.open ? 0 : -EMPTY_MOMENT * POINT, ideas);
 }
@@ -93,18 +93,19 @@ export function shareDay(board: Board, goal: number): Found {
   const way = walk(board);
   for (let n = 0; n < way.length; n += 2) {
     const stage = way[n]!;
-    const { putOne, putTwo, putSort, putNet, sortUnits } = board.squares[stage]!;
+    const { puts, sortUnits } = board.squares[stage]!;
+    const { one, two, net } = puts;
     const put = way[n + 1]!;
-    if (putTwo[put]! < 0) {
-      places.push({ stage, units: sortUnits[putSort[put]!]! });
+    if (two[put]! < 0) {
+      places.push({ stage, units: sortUnits[puts.sort[put]!]! });
       continue;
     }
     let best = -1;
-    putTwo.forEach((two, p) => {
-      if (two < 0 || taken.has(two) || taken.has(putOne[p]!)) return;
-      if (best < 0 || putNet[p]! > putNet[best]!) best = p;
+    two.forEach((idea, p) => {
+      if (idea < 0 || taken.has(idea) || taken.has(one[p]!)) return;
+      if (best < 0 || net[p]! > net[best]!) best = p;
     });
-    for (const idea of best < 0 ? [] : [putOne[best]!, putTwo[best]!]) {
+    for (const idea of best < 0 ? [] : [one[best]!, two[best]!]) {
       taken.add(idea);
       got[stage]!.add(idea);
     }

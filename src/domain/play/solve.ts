@@ -1,5 +1,5 @@
 /** From a compiled day to its best plan: prices, plans on the way, then cases for what is left between them. */
-import { boardOf, grainsOf, NEVER, pointsOf, POINT, setUp } from './board.ts';
+import { boardOf, grainsOf, NEVER, pointsOf, POINT } from './board.ts';
 import { solveAt } from './bound.ts';
 import { branch } from './branch.ts';
 import { EMPTY_MOMENT, type Model } from './model.ts';
@@ -41,7 +41,6 @@ const ORDERS = [
   [30, 0.4],
   [60, 0.3],
 ] as const;
-const HALFWAY = [15, 0.9] as const;
 
 export interface Outcome {
   steps: readonly Step[];
@@ -57,6 +56,7 @@ export interface Outcome {
  */
 export function solve(model: Model, effort: Effort, first?: (found: Outcome) => void): Outcome {
   const board = boardOf(model);
+  const squares = board.squares.slice();
   let best: Draft = { steps: [], score: NEVER };
   let nodes = 0;
   const take = (found: Found) => {
@@ -128,7 +128,7 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
   const afresh = () => {
     board.price.set(prices);
     board.forced.fill(0);
-    setUp(board);
+    board.squares = squares.slice();
   };
   let bound = Math.max(points(), pointsOf(walk.bound));
   for (const start of [shared, best])
@@ -146,11 +146,6 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
     for (const [cases, most] of ORDERS) known ??= settle(bound, cases, most);
     if (known === undefined) break;
     if (!known) bound--;
-  }
-  // not proven: what lies halfway is easier to find
-  for (let most = bound; most - points() > 1;) {
-    const goal = points() + ((most - points()) >> 1);
-    if (!settle(goal, ...HALFWAY)) most = goal;
   }
   // points once settled, the finer differences
   for (let more = true; more;) {

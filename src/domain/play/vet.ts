@@ -15,6 +15,7 @@ import {
   KINDS,
   type DayProblem,
   type Fault,
+  type HardMoment,
   type Idea,
   type Placement,
   type PlayWindow,
@@ -91,7 +92,7 @@ export function pinBroken(problem: DayProblem, pin: Placement): RuleId[] {
 }
 
 /** Whether a moment with these in it can be filled, with nothing that stands elsewhere. */
-function canBeFilled(problem: DayProblem, window: PlayWindow, standing: readonly Placement[]): boolean {
+function canBeFilled(problem: DayProblem, window: HardMoment, standing: readonly Placement[]): boolean {
   const here = standing.filter((one) => one.window === window.id);
   const isIn = (list: readonly Placement[], { id }: Idea) => list.some(({ idea }) => idea === id);
   const free = problem.ideas.filter((idea) => isIn(here, idea) || !isIn(standing, idea));

@@ -108,7 +108,8 @@ it('two of one kind, and what is messy before a meal, lose points in a moment as
         events: [meal],
       };
       const { stages, ideas } = modelOf(problem);
-      for (const { ideas: used, units, lost } of stages[0]!.fillings) {
+      const withoutDay = modelOf({ ...problem, terms: made.terms! }).stages[0]!.fillings;
+      stages[0]!.fillings.forEach(({ ideas: used, units, worth }, way_) => {
         let from = moment.from;
         const way = used.map((index, n): Placement => {
           from += units[n]! * 5;
