@@ -82,7 +82,7 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
     const apart = EMPTY_MOMENT * missing.length;
     const points = pointsOf(score);
     return {
-      steps: fewestThings(model, steps),
+      steps,
       score: points + apart,
       bound: Math.max(bound, points) + apart,
       nodes,
@@ -155,23 +155,4 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
     more = take(search(board, best.score + 1, width())).steps !== undefined;
   }
   return outcome(best, bound);
-}
-
-/** The same steps, of several equals with those that need the fewest things; of these the smallest, in order of time. */
-function fewestThings({ ideas, twin }: Model, steps: readonly Step[]): readonly Step[] {
-  const first = ideas.map((_, idea) => {
-    while (twin[idea]! >= 0) idea = twin[idea]!;
-    return idea;
-  });
-  const order = [...first.keys()].sort((a, b) => ideas[a]!.things.length - ideas[b]!.things.length || a - b);
-  const left = new Map<number, number[]>();
-  return steps.map((step) => {
-    const equal = first[step.idea]!;
-    if (!left.has(equal))
-      left.set(
-        equal,
-        order.filter((idea) => first[idea] === equal),
-      );
-    return { ...step, idea: left.get(equal)!.shift()! };
-  });
 }

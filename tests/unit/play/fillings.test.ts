@@ -109,7 +109,7 @@ it('two of one kind, and what is messy before a meal, lose points in a moment as
       };
       const { stages, ideas } = modelOf(problem);
       const withoutDay = modelOf({ ...problem, terms: made.terms! }).stages[0]!.fillings;
-      stages[0]!.fillings.forEach(({ ideas: used, units, worth }, way_) => {
+      stages[0]!.fillings.forEach(({ ideas: used, units, worth }, at) => {
         let from = moment.from;
         const way = used.map((index, n): Placement => {
           from += units[n]! * 5;
@@ -129,8 +129,9 @@ it('two of one kind, and what is messy before a meal, lose points in a moment as
         );
         const sameKind = way.length > 1 && new Set(used.map((index) => ideas[index]!.kind)).size === 1;
         // the day's term is the families met less what is lost, and the families are met by every order
+        const lost = withoutDay[at]!.worth - worth;
         expect(bare - whole + (families - bare) + (sameKind ? 2 : 0)).toBe(lost);
-      }
+      });
     }),
     { numRuns: cases(100) },
   );
