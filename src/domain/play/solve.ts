@@ -141,11 +141,12 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
     const { steps, whole } = take(branch(board, grainsOf(goal), Math.min(cases, left), most, STEP_NODES));
     return steps ? true : whole ? false : undefined;
   };
-  while (bound > points()) {
+  for (const [cases, most] of ORDERS) {
     let known: boolean | undefined;
-    for (const [cases, most] of ORDERS) known ??= settle(bound, cases, most);
-    if (known === undefined) break;
-    if (!known) bound--;
+    while (bound > points() && (known = settle(bound, cases, most)) === false) bound--;
+    // what is worth less is easier to find
+    while (bound > points() + 1 && (known = settle(points() + 1, cases, most)) !== undefined)
+      if (!known) bound = points();
   }
   // points once settled, the finer differences
   for (let more = true; more;) {
