@@ -190,8 +190,8 @@ export function modelOf(problem: DayProblem, stay: readonly Placement[] = []): M
   const possible = problem.ideas.filter(
     (idea) => pinned.has(idea.id) || windows.some((window) => !brokenIn(problem, idea, window).length),
   );
-  // of several equals the first is taken: the one that needs the fewest things, then the smallest id
-  const ideas = [...possible].sort((a, b) => a.things.length - b.things.length || (a.id < b.id ? -1 : 1));
+  // in order of id, so that the first of several equals is the smallest
+  const ideas = [...possible].sort((a, b) => (a.id < b.id ? -1 : 1));
   const stages: Stage[] = [];
   const left: number[] = [];
   let placed = 0;

@@ -1,5 +1,5 @@
 /** From a compiled day to its best plan: prices, plans on the way, then cases for what is left between them. */
-import { boardOf, grainsOf, NEVER, pointsOf, POINT } from './board.ts';
+import { boardOf, leave, grainsOf, NEVER, pointsOf, POINT } from './board.ts';
 import { solveAt } from './bound.ts';
 import { branch } from './branch.ts';
 import { EMPTY_MOMENT, type Model } from './model.ts';
@@ -26,7 +26,7 @@ export const WARM_UP: Effort = { steps: 60, tries: 10, nodes: 1500 };
 const EARLY_STEPS = 8;
 const EARLY_WIDTH = 6;
 /** Steps between two looks for a plan, and how far below the best bound the prices aim, in points. */
-const EVERY = 25;
+const EVERY = 30;
 const AIM = 6;
 /** What a step of the prices in a case counts for, and a case at least. */
 const STEP_NODES = 10;
@@ -42,6 +42,7 @@ const ORDERS = [
   [60, 0.3],
 ] as const;
 
+const G = globalThis as any;
 export interface Outcome {
   steps: readonly Step[];
   score: number;
@@ -72,7 +73,22 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
   const improve = (start: Draft, bound: number, most: number) => {
     const near = improveNearby(board, start, grainsOf(bound), Math.min(most, effort.nodes - nodes));
     take({ ...near, whole: false });
+    pool.push(start.steps, near.steps);
     return near;
+  };
+  const pool: (readonly Step[])[] = [];
+  const merge = () => {
+    board.squares = squares.slice();
+    const here = model.stages.map(() => new Set<number>());
+    for (const steps of pool) for (const { stage, idea } of steps) here[stage]!.add(idea);
+    here.forEach((ideas, s) => leave(board, s, (idea) => ideas.has(idea)));
+    const goal = grainsOf(points() + 1);
+    if (solveAt(board) < goal) return false;
+    narrow(board, goal);
+    const before = points();
+    take(search(board, goal, 200));
+    if (G.dbg) console.log('merge', before, points());
+    return points() > before;
   };
   const outcome = ({ steps, score }: Draft, bound: number): Outcome => {
     // a moment for which nothing is left is reported, not scored
@@ -82,7 +98,7 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
     const apart = EMPTY_MOMENT * missing.length;
     const points = pointsOf(score);
     return {
-      steps,
+      steps: fewestThings(model, steps),
       score: points + apart,
       bound: Math.max(bound, points) + apart,
       nodes,
@@ -133,6 +149,7 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
   let bound = Math.max(points(), pointsOf(walk.bound));
   for (const start of [shared, best])
     if (bound > points() && start.steps.length) improve(start, bound, NEARBY);
+  while (bound > points() && merge()) improve(best, bound, NEARBY);
   /** Whether a plan worth so much was found, or none is there; undefined where the cases ran out. */
   const settle = (goal: number, cases: number, most: number) => {
     const left = Math.floor((effort.nodes - nodes) / CASE_NODES);
@@ -156,4 +173,22 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
     more = take(search(board, best.score + 1, width())).steps !== undefined;
   }
   return outcome(best, bound);
+}
+/** The same steps, of several equals with those that need the fewest things; of these the smallest, in order of time. */
+function fewestThings({ ideas, twin }: Model, steps: readonly Step[]): readonly Step[] {
+  const first = ideas.map((_, idea) => {
+    while (twin[idea]! >= 0) idea = twin[idea]!;
+    return idea;
+  });
+  const order = [...first.keys()].sort((a, b) => ideas[a]!.things.length - ideas[b]!.things.length || a - b);
+  const left = new Map<number, number[]>();
+  return steps.map((step) => {
+    const equal = first[step.idea]!;
+    if (!left.has(equal))
+      left.set(
+        equal,
+        order.filter((idea) => first[idea] === equal),
+      );
+    return { ...step, idea: left.get(equal)!.shift()! };
+  });
 }
