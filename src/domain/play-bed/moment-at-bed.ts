@@ -1,5 +1,5 @@
 /** A hard moment at one bed: what is kept for it, and which ideas of its card this bed, this child and this room allow. */
-import { brokenIn, minuteRange } from '../play/feasible.ts';
+import { brokenIn, latestEnd, minuteRange } from '../play/feasible.ts';
 import type { DayProblem, HardMoment, OrdinaryWindow, Placement } from '../play/types.ts';
 import { momentCard, type Step } from './moments.ts';
 
@@ -55,6 +55,8 @@ export function momentAtBed(
         idea !== undefined &&
         !keptElsewhere.includes(one) &&
         minuteRange(idea)[0] <= window.minutes &&
+        // before sleep no cord and no screen, whatever the moment
+        moment.from + moment.minutes <= latestEnd(problem, idea) &&
         !brokenIn(problem, idea, window).length
       );
     }),

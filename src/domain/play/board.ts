@@ -274,6 +274,14 @@ export function leave(board: Board, s: number, may: (idea: number) => boolean): 
   sift(board, s, (p) => may(one[p]!) && (two[p]! < 0 || may(two[p]!)));
 }
 
+/** Leaves in every stage only the ideas that these place there. */
+export function leaveOnly(board: Board, places: readonly { stage: number; idea: number }[]): void {
+  board.squares.forEach((_, s) => {
+    const here = new Set(places.flatMap(({ stage, idea }) => (stage === s ? [idea] : [])));
+    leave(board, s, (idea) => here.has(idea));
+  });
+}
+
 /** The best of these and its kind, and the best of another kind; none is better than `least`. */
 export function bestTwo(worths: Int32Array, at: number, least: number): [number, number, number] {
   let [top, second, topKind] = [least, least, NO_KIND];

@@ -2,7 +2,7 @@
  * Better plans near a good one: a few stages are planned anew, while in the others every idea stays where it is, though it
  * may last shorter or longer.
  */
-import { grainsOf, leave, pointsOf, type Board } from './board.ts';
+import { grainsOf, leave, leaveOnly, pointsOf, type Board } from './board.ts';
 import { solveAt } from './bound.ts';
 import { narrow } from './narrow.ts';
 import { search, type Step } from './search.ts';
@@ -52,9 +52,7 @@ export function improveNearby(
     quiet++;
     if (!standing) {
       board.squares = squares.slice();
-      const here = model.stages.map(() => new Set<number>());
-      for (const { stage, idea } of steps) here[stage]!.add(idea);
-      here.forEach((ideas, s) => leave(board, s, (idea) => ideas.has(idea)));
+      leaveOnly(board, steps);
       standing = board.squares;
     }
     const group = groups[at]!;

@@ -72,7 +72,25 @@ export function planWith(
     return found;
   };
   const told = first && ((found: Outcome) => first(planOf(vet, model, found, relaxed)));
-  return planOf(vet, model, solve(model, effort, told), relaxed);
+  const found = solve(model, effort, told);
+  // two moments may each be possible with their pins, and need the same idea for the rest
+  const { pins } = vet.problem;
+  const lost = pins.filter(
+    (pin) =>
+      !found.steps.some(
+        ({ stage, from }) =>
+          from === pin.from && vet.problem.windows[model.stages[stage]!.window]!.id === pin.window,
+      ),
+  );
+  if (!lost.length) return planOf(vet, model, found, relaxed);
+  const kept = { ...problem, pins: problem.pins.filter((pin) => !lost.includes(pin)) };
+  const result = planWith(kept, stay, effort);
+  const plan = result.kind === 'plan' ? result : result.rest;
+  const all = {
+    ...plan,
+    refused: [...plan.refused, ...lost.map((pin) => ({ pin, rules: ['H2'] as const }))],
+  };
+  return result.kind === 'plan' ? all : { ...result, rest: all };
 }
 
 function planOf(
@@ -88,10 +106,6 @@ function planOf(
     found.steps,
   );
   const ideas = new Map(usable.ideas.map((idea) => [idea.id, idea]));
-  // two moments may each be possible with their pins, and need the same idea for the rest
-  const lost = usable.pins.filter(
-    (pin) => !placements.some(({ window, from }) => window === pin.window && from === pin.from),
-  );
   const plan: Plan = {
     kind: 'plan',
     placements,
@@ -103,7 +117,7 @@ function planOf(
         sum + (needsGrownUp(ideas.get(idea)!, usable.child.ageMonths) ? minutes : 0),
       0,
     ),
-    refused: [...refused, ...lost.map((pin) => ({ pin, rules: ['H2'] as const }))],
+    refused,
     faults,
     nodes: found.nodes,
   };

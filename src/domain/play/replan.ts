@@ -86,7 +86,13 @@ export function replan(
   change: Change,
   effort: Effort = EFFORT,
 ): Replanned {
-  const done = plan.placements.filter(({ from }) => from < now);
+  // a moment does not wait: what was begun ends where it is moved to
+  const stop = change.kind === 'moment-moved' ? change.from : Infinity;
+  const done = plan.placements
+    .filter(({ from }) => from < now)
+    .map((past) =>
+      past.from < stop ? { ...past, minutes: Math.min(past.minutes, stop - past.from) } : past,
+    );
   const moved = change.kind === 'moment-moved' ? change.window : undefined;
   const fresh = changed(problem, now, change);
   const held = fresh.windows.map((window): PlayWindow => {

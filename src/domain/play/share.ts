@@ -2,7 +2,7 @@
  * A plan all at once: the places that the relaxed day fills are shared out among the ideas, each idea once, as well as they
  * can be. Where many ideas are worth nearly as much, plans that grow step by step miss this.
  */
-import { leave, NEVER, POINT, type Board } from './board.ts';
+import { leaveOnly, NEVER, POINT, type Board } from './board.ts';
 import { solveAt, walk } from './bound.ts';
 import { EMPTY_MOMENT } from './model.ts';
 import { search, type Found } from './search.ts';
@@ -86,8 +86,7 @@ function gainsAt(
  * Shape: `goal` in grains; the board must be solved, and is given back so.
  */
 export function shareDay(board: Board, goal: number): Found {
-  const { model } = board;
-  const got = model.stages.map(() => new Set<number>());
+  const got: { stage: number; idea: number }[] = [];
   const taken = new Set<number>();
   const places: Place[] = [];
   const way = walk(board);
@@ -107,15 +106,15 @@ export function shareDay(board: Board, goal: number): Found {
     });
     for (const idea of best < 0 ? [] : [one[best]!, two[best]!]) {
       taken.add(idea);
-      got[stage]!.add(idea);
+      got.push({ stage, idea });
     }
   }
   shareOut(places.map((place) => gainsAt(board, place, taken, places.length))).forEach((idea, n) =>
-    got[places[n]!.stage]!.add(idea),
+    got.push({ stage: places[n]!.stage, idea }),
   );
   const { squares } = board;
   board.squares = squares.slice();
-  got.forEach((ideas, s) => leave(board, s, (idea) => ideas.has(idea)));
+  leaveOnly(board, got);
   const found = solveAt(board) < goal ? { score: NEVER, whole: true, nodes: 0 } : search(board, goal, WIDTH);
   board.squares = squares;
   solveAt(board);

@@ -1,5 +1,5 @@
 /** From a compiled day to its best plan: prices, plans on the way, then cases for what is left between them. */
-import { boardOf, leave, grainsOf, NEVER, pointsOf, POINT } from './board.ts';
+import { boardOf, grainsOf, leaveOnly, NEVER, pointsOf, POINT } from './board.ts';
 import { solveAt } from './bound.ts';
 import { branch } from './branch.ts';
 import { EMPTY_MOMENT, type Model } from './model.ts';
@@ -32,8 +32,10 @@ const AIM = 6;
 const STEP_NODES = 10;
 const CASE_NODES = 1000;
 /** How much may go into better plans near one that a look found, and near each of the two best in the end. */
-const LOOK = 1500;
+const LOOK = 1000;
 const NEARBY = 8_000;
+/** Parts side by side for a plan put together from others. */
+const MERGE_WIDTH = 200;
 /** Cases at most, and how sure what is settled first may be; another order finds what the one before does not reach. */
 const ORDERS = [
   [16, 0.9],
@@ -42,7 +44,6 @@ const ORDERS = [
   [60, 0.3],
 ] as const;
 
-const G = globalThis as any;
 export interface Outcome {
   steps: readonly Step[];
   score: number;
@@ -70,25 +71,22 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
     const stages = 4 * model.stages.length + 1;
     return Math.max(1, Math.min(effort.tries, Math.floor((effort.nodes - nodes) / stages)));
   };
+  /** What was tried to better, and what came of it. */
+  const tried: Step[] = [];
   const improve = (start: Draft, bound: number, most: number) => {
     const near = improveNearby(board, start, grainsOf(bound), Math.min(most, effort.nodes - nodes));
     take({ ...near, whole: false });
-    pool.push(start.steps, near.steps);
+    tried.push(...start.steps, ...near.steps);
     return near;
   };
-  const pool: (readonly Step[])[] = [];
+  /** Whether something better can be put together from all that was tried. */
   const merge = () => {
     board.squares = squares.slice();
-    const here = model.stages.map(() => new Set<number>());
-    for (const steps of pool) for (const { stage, idea } of steps) here[stage]!.add(idea);
-    here.forEach((ideas, s) => leave(board, s, (idea) => ideas.has(idea)));
+    leaveOnly(board, tried);
     const goal = grainsOf(points() + 1);
     if (solveAt(board) < goal) return false;
     narrow(board, goal);
-    const before = points();
-    take(search(board, goal, 200));
-    if (G.dbg) console.log('merge', before, points());
-    return points() > before;
+    return take(search(board, goal, MERGE_WIDTH)).steps !== undefined;
   };
   const outcome = ({ steps, score }: Draft, bound: number): Outcome => {
     // a moment for which nothing is left is reported, not scored

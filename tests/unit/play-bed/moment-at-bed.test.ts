@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { IDEAS } from '#content/ideas.ts';
-import { momentAtBed } from '#domain/play-bed/moment-at-bed.ts';
+import { momentAtBed, type MomentAtBed } from '#domain/play-bed/moment-at-bed.ts';
 import { momentCard } from '#domain/play-bed/moments.ts';
 import { problemOf } from '#domain/play-bed/problem.ts';
 import { checkPlan } from '#domain/play/check.ts';
@@ -48,6 +48,25 @@ describe('a hard moment at a bed', () => {
       }),
     );
     expect(offered).toBeGreaterThan(10);
+  });
+
+  it('offers no cord and no screen in the hour before lights-out', () => {
+    const { problem: day } = problemOf(FULL, IDEAS);
+    const room = { ...day.room, things: IDEAS.flatMap(({ things }) => things), usedElsewhere: [] };
+    const problem = { ...day, room, child: { ...day.child, ageMonths: 120 } };
+    const moment = problem.windows.find(({ kind }) => kind === 'hard')!;
+    const given = ({ before, during, after }: MomentAtBed) =>
+      [...before, ...during, ...after].flatMap(({ possible }) => possible);
+    const away = (id: string) => {
+      const { screen, cautions } = IDEAS.find((idea) => idea.id === id)!;
+      return screen === 'yes' || cautions.includes('cord');
+    };
+    const at = (lightsOut: number) => given(momentAtBed({ ...problem, lightsOut }, [], moment.id)!);
+    const end = moment.from + moment.minutes;
+    expect(at(end + 60).some(away)).toBe(true);
+    expect(at(end + 55).some(away)).toBe(false);
+    // all else is still there
+    expect(at(end + 55)).toEqual(at(end + 60).filter((id) => !away(id)));
   });
 
   it('leaves alone what is kept for another moment of the day', () => {

@@ -139,8 +139,16 @@ describe('what began before now', () => {
     expect(now.placements.slice(0, 2)).toEqual(plan.slice(0, 2));
     // what is named is what is still to come
     for (const one of [...gone, ...come]) expect(one.from).toBeGreaterThanOrEqual(570);
-    const early = after({ kind: 'moment-moved', window: 'm', from: 580 }, 570, plan);
-    expect(shown(early.problem.windows)).toEqual(['a 540+55', ...REST.slice(2)]);
+  });
+
+  it('ends where a moment is moved to: a moment does not wait', () => {
+    const plan = [put('i', 'a', 540, 20), put('j', 'a', 565, 30), put('k', 'c', 700, 10)];
+    const { problem, result } = after({ kind: 'moment-moved', window: 'm', from: 580 }, 570, plan);
+    expect(shown(problem.windows)).toEqual(['a 540+40', 'm 580+10', 'a-later 590+10', ...REST.slice(2)]);
+    expect(problem.done).toEqual([put('i', 'a', 540, 20), put('j', 'a', 565, 15)]);
+    const now = result.kind === 'plan' ? result : result.rest;
+    expect(now.placements.slice(0, 2)).toEqual(problem.done);
+    expect(now.placements.some(({ window }) => window === 'm')).toBe(result.kind === 'plan');
   });
 
   it('what stays in its window is neither gone nor come, wherever it begins; what begins now is still to come', () => {
