@@ -1,6 +1,7 @@
 /** What a note says, in any language of the site: notes are codes, so two languages say the same. */
 import type { Entry } from '#domain/notes/entries.ts';
 import { CHOICES, QUESTIONS } from '#domain/notes/kinds.ts';
+import type { PooSince, SorenessSummary } from '#domain/notes/summary.ts';
 import { detailsOf, isSignId } from '#content/signs.ts';
 import { isolated, languageName, list, number, ownWords } from '#i18n/format.ts';
 import { translate, type Words } from '#i18n/words.ts';
@@ -39,6 +40,31 @@ function sorenessText(words: Words, entry: Extract<Entry, { kind: 'sore' }>): st
           most: isolated(number(words.locale, 10)),
         });
   return enumerated(words.locale, [value, t(`notes:sore.${entry.when}`)]);
+}
+
+/** How fast soreness rose or fell in the last hours, lying still and when moved; nothing where too little was noted. */
+export function soreLines(words: Words, { slope }: SorenessSummary): string[] {
+  const t = translate(words);
+  return (['rest', 'moving'] as const).flatMap((name) => {
+    const line = slope[name];
+    if (!line) return [];
+    const steps = Math.round(10 * line.perHour) / 10;
+    const value = t('notes:sore.value', {
+      value: isolated(number(words.locale, Math.abs(steps))),
+      most: isolated(number(words.locale, line.scale === 'steps' ? 3 : 10)),
+    });
+    const when = t(`notes:sore.${name}`);
+    if (steps === 0) return [t('notes:sum.soreLevel', { when })];
+    return [t(steps > 0 ? 'notes:sum.soreUp' : 'notes:sum.soreDown', { when, value })];
+  });
+}
+
+/** How long ago the last poo was: calendar days, and full 24 hours; nothing where none was noted. */
+export function pooText(words: Words, { calendarDays, wholeDays }: PooSince): string {
+  const t = translate(words);
+  if (calendarDays === undefined || wholeDays === undefined) return '';
+  const whole = t('notes:sum.pooWhole', { number: isolated(number(words.locale, wholeDays)) });
+  return `${t('notes:sum.days', { count: calendarDays })}, ${whole}`;
 }
 
 /** What stands behind the kind's name; empty where the kind says it all. */

@@ -196,6 +196,36 @@ test.describe('the staff’s page', () => {
     }
   });
 
+  test('how fast soreness changed stands there in the ward’s language, and full days without poo', async ({
+    page,
+  }) => {
+    await writtenOn(
+      page,
+      [
+        noted(NOW, 41 * HOUR, { kind: 'poo', what: 'soft' }, 'aaaaaa-1'),
+        noted(NOW, 4 * HOUR, { kind: 'sore', value: 2, scale: 'numbers', when: 'rest' }, 'aaaaaa-2'),
+        noted(NOW, 2 * HOUR, { kind: 'sore', value: 4, scale: 'numbers', when: 'rest' }, 'aaaaaa-3'),
+      ],
+      { wardLanguage: 'pl' },
+    );
+    await page.goto('/en/for-staff/');
+    const sore = page.locator('[data-staff="sore"]');
+    await expect(sore.locator('dt [lang]')).toHaveCount(2);
+    const [line, ...more] = await saidIn(sore.locator('dd'));
+    expect(more).toEqual([]);
+    expect(line).toMatchObject({
+      language: 'pl',
+      text: 'Gdy leży bez ruchu: rośnie o 1 z 10 w ciągu godziny',
+    });
+    await expect(page.locator('[data-staff="figures"]')).toContainText(/24 godziny: .1/);
+    await page.goto('/en/our-notes/');
+    const row = page.locator('[data-sum="sore"]');
+    await expect(row.locator('dd').first()).toContainText('up');
+    await row.locator('summary').click();
+    await expect(row.locator('details')).toContainText('It does not say why. From 2 notes');
+    await expect(page.locator('[data-sum="poo"] dd').first()).toContainText('full 24 hours');
+  });
+
   test('the other language is one tap of a list away', async ({ page }) => {
     await writtenOn(page, busyDay());
     await page.goto('/en/for-staff/');

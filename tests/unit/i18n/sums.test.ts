@@ -1,0 +1,78 @@
+// What the sums say about soreness and poo, in every language: a number, its scale, and nothing about why.
+import { describe, expect, it } from 'vitest';
+import type { Entry } from '#domain/notes/entries.ts';
+import { summarise } from '#domain/notes/summarise.ts';
+import { minutes } from '#domain/units.ts';
+import { loadWords } from '#i18n/words.ts';
+import { pooText, soreLines } from '#ui/note-words.ts';
+import { everyLanguage } from '../../helpers/locales.ts';
+import { moment, SETTINGS } from '../../helpers/ward-days.ts';
+
+const seen = (text: string) => text.replace(/[\u2066-\u2069]/g, '');
+const english = await loadWords('en', ['notes']);
+const HOUR = 60;
+const NOW = 40 * HOUR;
+
+const sore = (
+  hour: number,
+  value: number,
+  when: 'rest' | 'moving' = 'rest',
+  scale: 'numbers' | 'steps' = 'numbers',
+): Entry => ({
+  ...{ id: `aaaaaa-${Math.round(hour * 60) + 1}`, t: moment(NOW - 6 * HOUR + hour * HOUR), off: minutes(0) },
+  ...{ kind: 'sore', value, scale, when },
+});
+const poo = (hoursAgo: number): Entry => ({
+  ...{ id: 'aaaaaa-9000', t: moment(NOW - hoursAgo * HOUR), off: minutes(0) },
+  ...{ kind: 'poo', what: 'soft' },
+});
+const at = (entries: readonly Entry[]) => summarise(entries, moment(NOW), SETTINGS);
+const said = (entries: readonly Entry[], words = english) => soreLines(words, at(entries).soreness).map(seen);
+
+describe('how fast soreness changes', () => {
+  // the straight lines are worked out by hand
+  it.each([
+    ['two points more in two hours', [sore(0, 2), sore(2, 4)], ['Lying still: up 1 of 10 in an hour']],
+    ['1, 2, 6 an hour apart', [sore(0, 1), sore(1, 2), sore(2, 6)], ['Lying still: up 2.5 of 10 in an hour']],
+    ['less and less', [sore(0, 8), sore(4, 2)], ['Lying still: down 1.5 of 10 in an hour']],
+    ['up and down again', [sore(0, 3), sore(1, 5), sore(2, 3)], ['Lying still: not up, not down']],
+    [
+      'lying still and when moved, each by itself',
+      [sore(0, 2), sore(0.5, 6, 'moving'), sore(2, 4), sore(4.5, 4, 'moving')],
+      ['Lying still: up 1 of 10 in an hour', 'When moved: down 0.5 of 10 in an hour'],
+    ],
+    [
+      'on the stair, which has three steps',
+      [sore(0, 1, 'rest', 'steps'), sore(2, 3, 'rest', 'steps')],
+      ['Lying still: up 1 of 3 in an hour'],
+    ],
+    ['one note alone makes no line', [sore(1, 7)], []],
+    ['nothing noted', [], []],
+  ])('%s', (_, entries, expected) => expect(said(entries)).toEqual(expected));
+
+  it.each(everyLanguage.map(([language]) => language))(
+    'is said in %s with the number and the scale, and nothing left open',
+    async (language) => {
+      const words = await loadWords(language, ['notes']);
+      const [up, down, level] = [4, 0, 2].map((end) => said([sore(0, 2), sore(2, end)], words)[0]!);
+      for (const text of [up!, down!]) {
+        expect(text).toContain(new Intl.NumberFormat(language).format(1));
+        expect(text).toContain(new Intl.NumberFormat(language).format(10));
+      }
+      expect(new Set([up, down, level]).size).toBe(3);
+      for (const text of [up, down, level]) expect(text).not.toMatch(/[{}]|notes:/);
+    },
+  );
+});
+
+describe('since the last poo', () => {
+  it('tells nights and full days of 24 hours apart', () => {
+    const text = (hoursAgo: number) => seen(pooText(english, at([poo(hoursAgo)]).poo));
+    // it is four in the afternoon: 17 hours ago was yesterday, and no full day
+    expect(text(1)).toBe('0 days, full 24 hours: 0');
+    expect(text(17)).toBe('1 day, full 24 hours: 0');
+    expect(text(24)).toBe('1 day, full 24 hours: 1');
+    expect(text(41)).toBe('2 days, full 24 hours: 1');
+    expect(pooText(english, at([]).poo)).toBe('');
+  });
+});
