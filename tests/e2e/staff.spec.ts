@@ -189,7 +189,7 @@ test.describe('the staff’s page', () => {
     ]) {
       await page.goto(address);
       await expect(page.locator('html')).toHaveAttribute('dir', 'rtl');
-      await expect(page.locator('main [lang="en"]').first()).toBeVisible();
+      await expect(page.locator('main [lang="en"]:not([data-sheet-draft])').first()).toBeVisible();
       const twice = await saidIn(page.locator('main'));
       expect(new Set(twice.map(({ language }) => language)), address).toEqual(new Set(['ar', 'en']));
       for (const { language, direction } of twice) expect(direction, address).toBe(directionOf(language));
@@ -356,6 +356,25 @@ test.describe('on paper', () => {
           await expectOneSheet(page, `${language}/${area}`);
         }
     });
+
+  test('a sheet in two languages says in both that nobody has checked it', async ({ page }) => {
+    await writtenOn(page, busyDay(), { wardLanguage: 'pl' });
+    for (const address of ['for-staff/', 'for-staff/round/', 'bed-card/sheet/', 'things-to-do/paper/']) {
+      await page.emulateMedia({ media: null });
+      await page.goto(`/en/${address}`);
+      await scriptRuns(page);
+      await page.emulateMedia({ media: 'print' });
+      const drafts = page.locator('[data-sheet-draft]');
+      await expect(drafts, address).toHaveCount(2);
+      const said = await Promise.all(
+        (await drafts.all()).map(async (at) => [await at.getAttribute('lang'), await at.textContent()]),
+      );
+      expect(new Set(said.map(([language]) => language)).size, address).toBe(2);
+      for (const [language, text] of said) expect(text).toBe(words(language!)['common:review.draft']);
+      await expect(drafts.first(), address).toBeVisible();
+      await expect(page.locator('.ribbon'), address).toBeHidden();
+    }
+  });
 
   test('what a sheet has no room for is counted on it, and what is open is never left out', async ({
     page,

@@ -125,7 +125,9 @@ test('on paper: one A4 for each chosen topic in two languages, the care cards on
   await page.goto(`${page1}paper/`);
   await scriptRuns(page);
   await page.locator('input[name="languages"][value="two"]').check();
-  await expect(page.locator('[data-sheet]').first().locator('[lang]:not(.only-print)')).toHaveCount(4);
+  await expect(
+    page.locator('[data-sheet]').first().locator('[lang]:not(.only-print, [data-sheet-draft])'),
+  ).toHaveCount(4);
   await expect(page.locator('.topic-picture svg').first()).toBeVisible();
   const topics = await paperOf(page);
   expect(topics.millimetres).toEqual([210, 297]);
@@ -143,7 +145,9 @@ test('on paper: one A4 for each chosen topic in two languages, the care cards on
 
   await page.goto(`${page1}care/`);
   await scriptRuns(page);
-  await expect(page.locator('[data-care]').first().locator('[lang]:not(.only-print)')).toHaveCount(2);
+  await expect(
+    page.locator('[data-care]').first().locator('[lang]:not(.only-print, [data-sheet-draft])'),
+  ).toHaveCount(2);
   const cards = await paperOf(page);
   expect(cards.millimetres).toEqual([148, 210]);
   // four for the hour of a care, and one to take home
