@@ -134,6 +134,8 @@ function shapeOf(entry: Entry): number {
         ? SHAPES.indexOf('own-words')
         : 0;
   if (entry.kind === 'unknown') return 0;
+  // a count of the code ends one before the largest whole number there is
+  if (entry.kind === 'clock' && entry.upTo === Number.MAX_SAFE_INTEGER) return 0;
   if (Object.hasOwn(CHOSEN, entry.kind)) {
     const known = Object.entries<number>(CHOSEN[entry.kind as ChoiceKind]).every(([field, length]) => {
       const at = wordsOf(entry.kind as ChoiceKind, field).indexOf((entry as unknown as Row)[field] as string);

@@ -99,6 +99,13 @@ describe('packed notes', () => {
     expect(notes[0]).toMatchObject({ kind: 'bell' });
   });
 
+  test.each([2, 1, 0])('a clock set right up to the largest note number but %d comes back so', (less) => {
+    const clock = { id: 'a-1', t: 5, off: 0, kind: 'clock', device: 'bbbbbb', minutes: 3 };
+    const set = parseEntry({ ...clock, upTo: Number.MAX_SAFE_INTEGER - less });
+    expect(set).toMatchObject({ kind: 'clock' });
+    expect(unpacked(packNotes([set]))).toEqual([set]);
+  });
+
   test('the same notes give the same bytes', () => {
     fc.assert(
       fc.property(fc.array(anyNote, { maxLength: 5 }), (entries) => {
@@ -413,6 +420,10 @@ describe('the coder', () => {
     expect(() => {
       for (let more = 0; more < 100; more++) reader.choice('d', 8, 0);
     }).toThrow('the end came too soon');
+  });
+
+  test('where nothing was written the first byte is already missing', () => {
+    expect(() => new Reader(new Uint8Array()).choice('c', 8, 0)).toThrow('the end came too soon');
   });
 
   // Shannon's bound: p bits of yes among n questions cannot take less than n·H(p), and a learner pays little more
