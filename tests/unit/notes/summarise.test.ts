@@ -345,6 +345,14 @@ describe('what is open', () => {
     ]);
   });
 
+  test('a struck note that nobody can read has no class, though unstruck it counts as tell-nurse', () => {
+    const damaged = parseEntry({ id: 'bbbbbb-4', t: moment(60), off: 0, kind: 'song' });
+    expect(at([damaged], 70).open).toMatchObject([{ urgency: 'tell-nurse' }]);
+    expect(at([damaged, strikeOf(damaged, 61)], 70).struck).toStrictEqual([
+      { id: 'bbbbbb-4', struckAt: moment(61), from: ['cccccc-1'], kind: 'unknown', at: moment(60) },
+    ]);
+  });
+
   test('a strike that came before its note is told as struck without a kind', () => {
     const lone = strikeOf({ id: 'bbbbbb-4' } as Entry, 61);
     expect(at([lone], 70).struck).toEqual([{ id: 'bbbbbb-4', struckAt: moment(61), from: ['cccccc-1'] }]);
