@@ -44,6 +44,8 @@ const SHAPES = [
   ...Object.keys(CHOSEN),
 ];
 const SHAPE_BITS = 5;
+/** No look of ours asks so much, and no sign has so many sub-answers; a stranger's may, and must not stop all the others. */
+const MOST_LISTED = 1000;
 
 type Row = Record<string, unknown>;
 export type Unpacked =
@@ -134,6 +136,8 @@ function shapeOf(entry: Entry): number {
         ? SHAPES.indexOf('own-words')
         : 0;
   if (entry.kind === 'unknown') return 0;
+  if (entry.kind === 'sign' && entry.details && entry.details.length > MOST_LISTED) return 0;
+  if (entry.kind === 'look' && Object.keys(entry.answers).length > MOST_LISTED) return 0;
   // a count of the code ends one before the largest whole number there is
   if (entry.kind === 'clock' && entry.upTo === Number.MAX_SAFE_INTEGER) return 0;
   if (Object.hasOwn(CHOSEN, entry.kind)) {

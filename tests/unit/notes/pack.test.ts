@@ -106,6 +106,26 @@ describe('packed notes', () => {
     expect(unpacked(packNotes([set]))).toEqual([set]);
   });
 
+  test('a stranger’s note with ever so many sub-answers or questions stops no other: beyond all measure it is left out', () => {
+    const bell = parseEntry({ id: 'a-2', t: 6, off: 0, kind: 'bell' });
+    const sign = (many: number) => ({
+      kind: 'sign',
+      ...{ sign: 'toes-cool', answer: 'different', details: new Array(many).fill('numb') },
+    });
+    const look = (many: number) => ({
+      kind: 'look',
+      answers: Object.fromEntries(Array.from({ length: many }, (_, i) => [`q${i}`, 'not-sure'])),
+    });
+    for (const row of [sign(1000), sign(1001), look(1000), look(1001)]) {
+      const strange = parseEntry({ id: 'a-1', t: 5, off: 0, ...row });
+      expect(unpacked(packNotes([strange, bell]))).toEqual([strange, bell]);
+    }
+    for (const row of [sign(100_001), look(100_001)]) {
+      const back = unpacked(packNotes([parseEntry({ id: 'a-1', t: 5, off: 0, ...row }), bell]));
+      expect(back).toEqual([expect.objectContaining({ id: 'a-1', kind: 'unknown' }), bell]);
+    }
+  });
+
   test('the same notes give the same bytes', () => {
     fc.assert(
       fc.property(fc.array(anyNote, { maxLength: 5 }), (entries) => {
