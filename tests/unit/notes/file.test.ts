@@ -1,3 +1,4 @@
+import { crc32 } from 'node:zlib';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseEntry, type Entry } from '#domain/notes/entries.ts';
@@ -44,6 +45,18 @@ describe('a file of notes', () => {
     const lines = writeNotesFile(fortnight(3, 1, 'even')).split('\n');
     expect(lines.slice(1, 4)).toEqual(['  "format": "bare-toes-notes",', '  "version": 1,', '  "count": 3,']);
     expect(lines.filter((line) => line.startsWith('    {'))).toHaveLength(3);
+  });
+
+  test('its check is what the machine itself sums up over each row and its end, always in eight digits', () => {
+    const checks = Array.from({ length: 64 }, (_, n) => {
+      const entries = [n, n + 1].map((t) => parseEntry({ id: `a-${t}`, t, off: 0, kind: 'bell' }));
+      const rows = entries.map((entry) => `${JSON.stringify(entry)}\n`).join('');
+      const check = crc32(Buffer.from(rows, 'utf16le')).toString(16).padStart(8, '0');
+      expect(JSON.parse(writeNotesFile(entries))).toMatchObject({ check });
+      return check;
+    });
+    // one in sixteen begins with a zero
+    expect(checks.some((check) => check.startsWith('0'))).toBe(true);
   });
 
   test('survives other blanks, other line ends and a mark in front', () => {
