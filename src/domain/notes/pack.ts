@@ -135,8 +135,7 @@ function shapeOf(entry: Entry): number {
       : entry.in === undefined
         ? SHAPES.indexOf('own-words')
         : 0;
-  if (entry.kind === 'unknown') return 0;
-  if (entry.kind === 'sign' && entry.details && entry.details.length > MOST_LISTED) return 0;
+  if (entry.kind === 'sign' && (entry.details?.length ?? 0) > MOST_LISTED) return 0;
   if (entry.kind === 'look' && Object.keys(entry.answers).length > MOST_LISTED) return 0;
   // a count of the code ends one before the largest whole number there is
   if (entry.kind === 'clock' && entry.upTo === Number.MAX_SAFE_INTEGER) return 0;
@@ -147,6 +146,7 @@ function shapeOf(entry: Entry): number {
     });
     if (!known) return 0;
   }
+  // what cannot be read is in no list
   return Math.max(0, SHAPES.indexOf(entry.kind));
 }
 
@@ -204,8 +204,8 @@ class Telling {
     const sameOff = c.flag('same offset', (entry?.off ?? 0) === lastOff);
     row.off = sameOff ? lastOff : c.shift('offset', entry?.off ?? 0);
     if (phone) phone.off = row.off as number;
-    const by = BY[c.choice(`by ${this.phone}`, 3, entry?.by ? BY.indexOf(entry.by) + 1 : 0) - 1];
-    if (by) row.by = by;
+    // nobody is left out where the row becomes text
+    row.by = BY[c.choice(`by ${this.phone}`, 3, entry?.by ? BY.indexOf(entry.by) + 1 : 0) - 1];
     this.content(shape, from, row);
     return JSON.stringify(row);
   }

@@ -104,6 +104,8 @@ describe('packed notes', () => {
     const set = parseEntry({ ...clock, upTo: Number.MAX_SAFE_INTEGER - less });
     expect(set).toMatchObject({ kind: 'clock' });
     expect(unpacked(packNotes([set]))).toEqual([set]);
+    // all but the very last as numbers, in few bytes
+    expect(packNotes([set]).length < 40).toBe(less > 0);
   });
 
   test('a stranger’s note with ever so many sub-answers or questions stops no other: beyond all measure it is left out', () => {
@@ -116,9 +118,15 @@ describe('packed notes', () => {
       kind: 'look',
       answers: Object.fromEntries(Array.from({ length: many }, (_, i) => [`q${i}`, 'not-sure'])),
     });
-    for (const row of [sign(1000), sign(1001), look(1000), look(1001)]) {
-      const strange = parseEntry({ id: 'a-1', t: 5, off: 0, ...row });
-      expect(unpacked(packNotes([strange, bell]))).toEqual([strange, bell]);
+    // up to a thousand in few bytes, above in as many as it takes
+    for (const of of [sign, look]) {
+      const sizes = [1000, 1001].map((many) => {
+        const strange = parseEntry({ id: 'a-1', t: 5, off: 0, ...of(many) });
+        const packed = packNotes([strange, bell]);
+        expect(unpacked(packed)).toEqual([strange, bell]);
+        return packed.length;
+      });
+      expect(sizes[1]).toBeGreaterThan(sizes[0]! * 2);
     }
     for (const row of [sign(100_001), look(100_001)]) {
       const back = unpacked(packNotes([parseEntry({ id: 'a-1', t: 5, off: 0, ...row }), bell]));
@@ -143,9 +151,10 @@ describe('packed notes', () => {
     expect(unpackNotes(around.subarray(5, 5 + packed.length))).toEqual(unpackNotes(packed));
   });
 
-  test('more than a hundred thousand notes are a fault of the caller', () => {
+  test('a hundred thousand notes are packed; more are a fault of the caller', () => {
     const many = Array.from({ length: 100_001 }, () => parseEntry({ id: 'a-1', t: 1, kind: 'bell' }));
     expect(() => packNotes(many)).toThrow('saw 100001');
+    expect(packNotes(many.slice(1)).length).toBeLessThan(2000);
   });
 
   test('more text than any transfer holds is a fault of the caller; what is below comes back', () => {
@@ -155,6 +164,7 @@ describe('packed notes', () => {
     expect(unpacked(packNotes(many.slice(0, 2)))).toEqual(many.slice(0, 2));
     expect(() => packNotes(many)).toThrow('domain/notes/pack › notes: more text than any transfer holds');
     expect(() => packNotes(many)).toThrow(RangeError);
+    expect(() => packNotes(many)).toThrow(expect.objectContaining({ cause: expect.any(Damaged) as Damaged }));
   });
 
   test('the full look asks the same questions every time: told again they cost nothing, and others are not taken for them', () => {
@@ -245,7 +255,6 @@ describe('what is not whole is not read', () => {
   }
 
   test('with the outer sum made right: other notes than their own sum says, or a byte behind them, are damage', () => {
-    const damaged = { ok: false, reason: 'damaged' };
     expect(unpackNotes(summed(packed().slice()))).toMatchObject({ ok: true });
     for (const at of [6, 7, 8, 9]) {
       const bytes = packed().slice();
@@ -257,25 +266,112 @@ describe('what is not whole is not read', () => {
     expect(unpackNotes(summed(packed().slice(0, 10)))).toEqual(damaged);
   });
 
-  test('a clock that a stranger set right for no phone at all is damage', () => {
+  /** Notes that a stranger wrote bit by bit, both sums right: the inner one over what a careless reader would make of them. */
+  const strangers = (count: number, write: (writer: Writer) => void, text: string) => {
     const writer = new Writer();
-    writer.count('notes', 1);
-    // the tenth shape; an id spelled out, no minutes, the offset 0, by nobody
-    writer.choice('shape after 0', 5, 9);
-    writer.count('note phone after 0', 0);
+    writer.count('notes', count);
+    write(writer);
+    // a reader that goes on behind the last bit finds zeros
+    const bytes = Uint8Array.from([0xb7, 1, ...new Array<number>(8).fill(0), ...writer.bytes()]);
+    new DataView(bytes.buffer).setUint32(6, checkSum(text));
+    return unpackNotes(summed(bytes));
+  };
+  /** Begins the first note: an id spelled out, of no phone, no minutes, the offset 0, by nobody. */
+  const begin = (writer: Writer, shape: number, phone = 0) => {
+    writer.choice('shape after 0', 5, shape);
+    writer.count('note phone after 0', phone);
     writer.text('id', 'x');
     writer.flag('earlier', false);
     writer.count('minutes', 0);
     writer.flag('same offset', true);
     writer.choice('by 0', 3, 0);
-    writer.count('clock', 0);
-    const body = [...writer.bytes(), 0, 0, 0, 0];
-    expect(unpackNotes(summed(Uint8Array.from([0xb7, 1, ...new Array<number>(8).fill(0), ...body])))).toEqual(
-      {
-        ok: false,
-        reason: 'damaged',
-      },
-    );
+  };
+  const row = (more: object) => JSON.stringify({ id: 'x', t: 0, off: 0, ...more });
+  const damaged = { ok: false, reason: 'damaged' };
+
+  test('a clock that a stranger set right for no phone at all, or for one that nobody named, is damage', () => {
+    for (const phone of [0, 2, 3]) {
+      const write = (writer: Writer) => {
+        begin(writer, 9);
+        writer.count('clock', phone);
+        writer.count('up to', 0);
+        writer.shift('clock', 0);
+      };
+      expect(strangers(1, write, row({ kind: 'clock', upTo: 0, minutes: 0 }))).toEqual(damaged);
+    }
+  });
+
+  test('a note of a second phone before the first is damage', () => {
+    const told = row({ kind: 'bell' });
+    const bell = (phone: number) => (writer: Writer) => begin(writer, 10, phone);
+    expect(strangers(1, bell(0), told)).toMatchObject({ ok: true, entries: [{ id: 'x', kind: 'bell' }] });
+    expect(strangers(1, bell(2), told)).toEqual(damaged);
+  });
+
+  test('a word that a stranger called by a number before it was spelled is damage', () => {
+    const play = (number: number) => (writer: Writer) => {
+      begin(writer, 4);
+      writer.count('word idea', number);
+      if (number === 0) writer.text('word', 'dots');
+      writer.flag('again', true);
+    };
+    const told = (idea?: string) => row({ kind: 'play', idea, again: true });
+    expect(strangers(1, play(0), told('dots'))).toMatchObject({ ok: true, entries: [{ idea: 'dots' }] });
+    expect(strangers(1, play(1), told())).toEqual(damaged);
+  });
+
+  test('how many sub-answers a sign has is told by the odds of that sign alone', () => {
+    const two = (writer: Writer) => {
+      begin(writer, 1);
+      writer.choice('sign', 6, 1);
+      writer.flag('not sure', false);
+      writer.count(`details of ${SIGN_IDS[0]}`, 1);
+      writer.count('word detail', 0);
+      writer.text('word', 'numb');
+      writer.choice('shape after 1', 5, 1);
+      writer.count('note phone after 0', 0);
+      writer.text('id', 'y');
+      writer.flag('earlier', false);
+      writer.count('minutes', 0);
+      writer.flag('same offset', true);
+      writer.choice('by 0', 3, 0);
+      writer.choice('sign', 6, 2);
+      writer.flag('not sure', true);
+      writer.count(`details of ${SIGN_IDS[1]}`, 0);
+    };
+    const first = row({ kind: 'sign', sign: SIGN_IDS[0], answer: 'different', details: ['numb'] });
+    const second = { id: 'y', t: 0, off: 0, kind: 'sign', sign: SIGN_IDS[1], answer: 'not-sure' };
+    expect(strangers(2, two, first + JSON.stringify(second))).toMatchObject({ ok: true });
+  });
+
+  test('as many sub-answers as notes may be are read; of one more, or of a thousand million, no reader begins', () => {
+    const numb = (said: number, spelled: number) => (writer: Writer) => {
+      begin(writer, 1);
+      writer.choice('sign', 6, 1);
+      writer.flag('not sure', false);
+      writer.count(`details of ${SIGN_IDS[0]}`, said);
+      for (let n = 0; n < spelled; n++) {
+        writer.count('word detail', 0);
+        if (n === 0) writer.text('word', 'numb');
+      }
+    };
+    const told = (many: number) =>
+      row({ kind: 'sign', sign: SIGN_IDS[0], answer: 'different', details: new Array(many).fill('numb') });
+    expect(strangers(1, numb(100_000, 100_000), told(100_000))).toMatchObject({ ok: true });
+    expect(strangers(1, numb(100_001, 100_001), told(100_001))).toEqual(damaged);
+    expect(strangers(1, numb(2 ** 40, 1), told(1))).toEqual(damaged);
+  });
+
+  test('as many notes as may be are read, and not one more, however little room they take', () => {
+    const sevens = (many: number) => (writer: Writer) => {
+      for (let n = 0; n < many; n++) {
+        writer.choice('shape after 0', 5, 0);
+        writer.text('json', '7');
+      }
+    };
+    const most = strangers(100_000, sevens(100_000), '7'.repeat(100_000));
+    expect(most).toMatchObject({ ok: true });
+    expect(strangers(100_001, sevens(100_001), '7'.repeat(100_001))).toEqual(damaged);
   });
 
   test('a hundred thousand changed ones, the outer sum made right: no crash, nothing read', () => {
