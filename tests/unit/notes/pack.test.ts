@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { crc32 as zlibCrc32 } from 'node:zlib';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { checkSum } from '#domain/notes/check-sum.ts';
 import { Damaged, Reader, Writer } from '#domain/notes/coder.ts';
 import { parseEntry, type Entry } from '#domain/notes/entries.ts';
@@ -453,6 +453,21 @@ describe('packed notes of version 1 are read for ever', () => {
     const kinds = new Set(kept.flatMap(({ rows }) => rows.map((row) => parseEntry(row).kind)));
     const written = new Set(fc.sample(anyWritten, { numRuns: 2000, seed: 1 }).map((entry) => entry.kind));
     expect(kinds).toEqual(written);
+  });
+
+  test('every question has odds under a name that says what is asked, and none has the name of one with other answers', () => {
+    const bitsOf = new Map<string, number>();
+    const choice = vi.spyOn(Writer.prototype, 'choice');
+    const flag = vi.spyOn(Writer.prototype, 'flag');
+    for (const { rows } of kept) packNotes(rows.map(parseEntry));
+    const asked = [...choice.mock.calls, ...flag.mock.calls.map(([name]) => [name, 1] as const)];
+    vi.restoreAllMocks();
+    for (const [name, bits] of asked) {
+      expect(name).toMatch(/^[a-z]/);
+      expect(bitsOf.get(name) ?? bits, name).toBe(bits);
+      bitsOf.set(name, bits);
+    }
+    expect(bitsOf.size).toBeGreaterThan(100);
   });
 
   test('the lists begin as they began: they grow at their ends only', () => {
