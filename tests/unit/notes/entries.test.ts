@@ -136,6 +136,9 @@ describe('reading a note back', () => {
       { ...bell, t: -LAST_MINUTE - 1 },
     ])
       expect(parseEntry(row)).toMatchObject({ kind: 'unknown', raw: row });
+    // a year later every clock can still tell the day
+    for (const end of [LAST_MINUTE + 366 * 1440, -LAST_MINUTE - 366 * 1440])
+      expect(new Date(end * 60_000).getTime()).toBe(end * 60_000);
   });
 
   test('a kind of note from a later version counts as tell-nurse just after it was written', () => {
