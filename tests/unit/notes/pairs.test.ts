@@ -66,6 +66,11 @@ describe('both of you?', () => {
     expect(eventsOf(notes)).toEqual([]);
   });
 
+  test('one phone that already shows summer time and one that does not may have noted one event', () => {
+    const [a, b] = wees(['a', 0], ['b', 3]);
+    expect(pairsOf([a!, { ...b!, off: minutes(b!.off + 60) }])).toHaveLength(1);
+  });
+
   test('another amount is another event', () => {
     const notes = [phone('a')(0, WEE), phone('b')(3, { ...WEE, amount: 'small' } as NewEntry)];
     expect(pairsOf(notes)).toEqual([]);
