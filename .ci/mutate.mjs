@@ -4,6 +4,7 @@
 // npm run mutate -- notes --lines 40 --seed 2
 // npm run mutate -- notes --only pack,coder  two files of it
 // npm run mutate -- notes --keep notes.jsonl each fault as a line of that file, as it is tried
+// npm run mutate -- notes --more 200         with 200 cases a law where nobody noticed, not 500
 // Every fault is tried with few cases a law; what nobody noticed is tried again with more. A run that is stopped
 // still says what it found. The tool is general (StrykerJS), needs Node 22 or newer, and is fetched into a folder of
 // its own: nothing else here needs it.
@@ -49,7 +50,8 @@ if (!AREAS[area]) {
   console.error(`mutate › area: one of ${Object.keys(AREAS).join(', ')}, saw "${area ?? ''}"`);
   process.exit(2);
 }
-const [FEW_CASES, MORE_CASES] = CASES_OF[area] ?? CASES;
+const [FEW_CASES, usual] = CASES_OF[area] ?? CASES;
+const MORE_CASES = Number(option('more')) || usual;
 if (Number(process.versions.node.split('.')[0]) < 22) {
   console.error(`mutate › Node: 22 or newer for the mutation tool, saw ${process.versions.node}`);
   process.exit(2);

@@ -84,7 +84,7 @@ abstract class Bits implements Coder {
   count(about: string, wanted: number): number {
     // how long the number is, then its bits from the top; only the first three are worth learning
     let length = 0;
-    while (length < 53 && wanted + 1 >= 2 ** (length + 1)) length++;
+    while (wanted + 1 >= 2 ** (length + 1)) length++;
     length = this.choice(about, 6, length);
     if (length > 52) throw new Damaged('a number beyond counting');
     const odds = length ? this.odds(`${about} ${length}`, 8) : undefined;

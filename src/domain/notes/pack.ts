@@ -44,6 +44,8 @@ const SHAPES = [
   ...Object.keys(CHOSEN),
 ];
 const SHAPE_BITS = 5;
+/** No look of ours asks so much, and no sign has so many sub-answers; a stranger's may, and must not stop all the others. */
+const MOST_LISTED = 1000;
 
 type Row = Record<string, unknown>;
 export type Unpacked =
@@ -104,7 +106,7 @@ export function unpackNotes(packed: Uint8Array): Unpacked {
     const coder = new Reader(packed.subarray(HEAD));
     const told = new Telling(coder);
     const count = coder.count('notes', 0);
-    if (count > MOST_PACKED) throw new Damaged('more notes than anyone wrote');
+    if (count > MOST_PACKED) throw new Damaged();
     let sum = 0;
     const entries: Entry[] = [];
     for (let i = 0; i < count; i++) {
@@ -113,7 +115,7 @@ export function unpackNotes(packed: Uint8Array): Unpacked {
       entries.push(parseEntry(JSON.parse(text)));
     }
     // the second sum is over the notes: it would also find a list that was changed where it must only grow
-    if (!coder.atEnd() || sum !== view.getUint32(6)) throw new Damaged('other notes than were packed');
+    if (!coder.atEnd() || sum !== view.getUint32(6)) throw new Damaged();
     return { ok: true, entries };
   } catch (error) {
     if (error instanceof Damaged || error instanceof SyntaxError) return { ok: false, reason: 'damaged' };
@@ -133,7 +135,10 @@ function shapeOf(entry: Entry): number {
       : entry.in === undefined
         ? SHAPES.indexOf('own-words')
         : 0;
-  if (entry.kind === 'unknown') return 0;
+  if (entry.kind === 'sign' && (entry.details?.length ?? 0) > MOST_LISTED) return 0;
+  if (entry.kind === 'look' && Object.keys(entry.answers).length > MOST_LISTED) return 0;
+  // a count of the code ends one before the largest whole number there is
+  if (entry.kind === 'clock' && entry.upTo === Number.MAX_SAFE_INTEGER) return 0;
   if (Object.hasOwn(CHOSEN, entry.kind)) {
     const known = Object.entries<number>(CHOSEN[entry.kind as ChoiceKind]).every(([field, length]) => {
       const at = wordsOf(entry.kind as ChoiceKind, field).indexOf((entry as unknown as Row)[field] as string);
@@ -141,6 +146,7 @@ function shapeOf(entry: Entry): number {
     });
     if (!known) return 0;
   }
+  // what cannot be read is in no list
   return Math.max(0, SHAPES.indexOf(entry.kind));
 }
 
@@ -183,8 +189,7 @@ class Telling {
     const { c } = this;
     this.shape = c.choice(`shape after ${this.shape}`, SHAPE_BITS, entry ? shapeOf(entry) : 0);
     if (this.shape === 0) return c.text('json', entry ? jsonTextOf(entry) : '');
-    const shape = SHAPES[this.shape];
-    if (shape === undefined) throw new Damaged('a shape that version 1 does not have');
+    const shape = SHAPES[this.shape] ?? fail();
     // past this point entry and shape belong together; a reader has neither
     const from: Row = (entry as Row | undefined) ?? {};
     const row: Row = {};
@@ -199,8 +204,8 @@ class Telling {
     const sameOff = c.flag('same offset', (entry?.off ?? 0) === lastOff);
     row.off = sameOff ? lastOff : c.shift('offset', entry?.off ?? 0);
     if (phone) phone.off = row.off as number;
-    const by = BY[c.choice(`by ${this.phone}`, 3, entry?.by ? BY.indexOf(entry.by) + 1 : 0) - 1];
-    if (by) row.by = by;
+    // nobody is left out where the row becomes text
+    row.by = BY[c.choice(`by ${this.phone}`, 3, entry?.by ? BY.indexOf(entry.by) + 1 : 0) - 1];
     this.content(shape, from, row);
     return JSON.stringify(row);
   }
@@ -239,7 +244,7 @@ class Telling {
       case 'asked': {
         row.kind = 'question';
         const at = c.choice('asked', 5, ASKED.indexOf(from.ask as string) + 1);
-        row.ask = at ? (ASKED[at - 1] ?? fail('a question')) : this.word('ask', from.ask);
+        row.ask = at ? (ASKED[at - 1] ?? fail()) : this.word('ask', from.ask);
         return;
       }
       case 'own-words':
@@ -256,7 +261,7 @@ class Telling {
         return;
       case 'clock': {
         const at = this.device('clock', from.device as string | undefined);
-        row.device = this.phones[at - 1]?.name ?? fail('a phone');
+        row.device = this.phones[at - 1]?.name ?? fail();
         row.upTo = c.count('up to', (from.upTo as number) ?? 0);
         row.minutes = c.shift('clock', (from.minutes as number) ?? 0);
         return;
@@ -271,7 +276,7 @@ class Telling {
         bitsFor(length),
         Math.max(0, words.indexOf(from[field] as string)),
       );
-      row[field] = (at < length ? words[at] : undefined) ?? fail('a word');
+      row[field] = (at < length ? words[at] : undefined) ?? fail();
     }
     if (kind === 'answer') row.question = this.otherId('question', from.question);
   }
@@ -300,13 +305,13 @@ class Telling {
   }
 
   private list<T>(count: number, one: (i: number) => T): T[] {
-    if (count > MOST_PACKED) throw new Damaged('a list beyond every note');
+    if (count > MOST_PACKED) throw new Damaged();
     return Array.from({ length: count }, (_, i) => one(i));
   }
 
   private sign(about: string, wanted: unknown): string {
     const at = this.c.choice(about, 6, SIGNS.indexOf(wanted as string) + 1);
-    return at ? (SIGNS[at - 1] ?? fail('a sign')) : this.word('sign', wanted);
+    return at ? (SIGNS[at - 1] ?? fail()) : this.word('sign', wanted);
   }
 
   /** A word that is in no list: spelled out the first time, then called by its number. */
@@ -314,7 +319,7 @@ class Telling {
     const text = (wanted as string | undefined) ?? '';
     const known = this.words.indexOf(text);
     const at = this.c.count(`word ${about}`, known < 0 ? this.words.length : known);
-    if (at > this.words.length) throw new Damaged('a word nobody spelled');
+    if (at > this.words.length) throw new Damaged();
     if (at === this.words.length) this.words.push(this.c.text('word', text));
     return this.words[at]!;
   }
@@ -324,7 +329,7 @@ class Telling {
     const { c } = this;
     const known = this.phones.findIndex((phone) => phone.name === name);
     const at = c.count(about, name === undefined ? 0 : 1 + (known < 0 ? this.phones.length : known));
-    if (at > this.phones.length + 1) throw new Damaged('a phone nobody named');
+    if (at > this.phones.length + 1) throw new Damaged();
     if (at === this.phones.length + 1) {
       const hex = c.flag('usual name', HEX_DEVICE.test(name ?? ''));
       const bytes = [0, 2, 4].map((i) =>
@@ -367,6 +372,7 @@ const same = (a: readonly string[], b: readonly string[]) =>
   a.length === b.length && a.every((x, i) => x === b[i]);
 const bitsFor = (length: number) => Math.ceil(Math.log2(length));
 
-function fail(what: string): never {
-  throw new Damaged(`${what} that version 1 does not have`);
+/** A place in a list that version 1 does not have. Without words: the caller learns only that it is damaged. */
+function fail(): never {
+  throw new Damaged();
 }

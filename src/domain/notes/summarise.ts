@@ -240,13 +240,14 @@ function sinceOf(past: readonly Entry[], now: Instant, kind: 'wee' | 'poo', coun
 
 function pooOf(past: readonly Entry[], now: Instant, context: Context, counted: CountOf): PooSince {
   const since = sinceOf(past, now, 'poo', counted);
-  const note = past.find((entry) => entry.id === since.last?.id);
-  if (!note || !since.last) return since;
-  const days = localDay(now, context.offsetMinutes) - localDay(note.t, note.off);
+  const { last } = since;
+  if (!last) return since;
+  const { off } = past.find((entry) => entry.id === last.id)!;
+  const days = localDay(now, context.offsetMinutes) - localDay(last.at, off);
   return {
     ...since,
     calendarDays: Math.max(0, days),
-    wholeDays: Math.floor(since.last.minutes / DAY_MINUTES),
+    wholeDays: Math.floor(last.minutes / DAY_MINUTES),
   };
 }
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { byTime, mergeNotes, parseEntry, struckIds, type Entry } from '#domain/notes/entries.ts';
+import { byTime, LAST_MINUTE, mergeNotes, parseEntry, struckIds, type Entry } from '#domain/notes/entries.ts';
 import { openSigns } from '#domain/notes/open.ts';
 import { sightingsOf } from '#domain/notes/sightings.ts';
 import { assess } from '#domain/signs/assess.ts';
@@ -117,6 +117,28 @@ describe('reading a note back', () => {
     const result = assess({ sightings: sightingsOf([entry]) }, context());
     expect(['tell-nurse', 'ring-now']).toContain(result.urgency);
     expect(result.unknown).toEqual(open);
+  });
+
+  test('an id and a word may have eighty letters, and a moment lie at the end of every calendar; beyond, the note is unknown', () => {
+    const bell = { id: 'a-1', t: 5, off: 0, kind: 'bell' };
+    const play = { ...bell, kind: 'play', again: true };
+    for (const row of [
+      { ...bell, id: 'x'.repeat(80) },
+      { ...play, idea: 'x'.repeat(80) },
+      { ...bell, t: LAST_MINUTE },
+      { ...bell, t: -LAST_MINUTE },
+    ])
+      expect(parseEntry(row)).toEqual(row);
+    for (const row of [
+      { ...bell, id: 'x'.repeat(81) },
+      { ...play, idea: 'x'.repeat(81) },
+      { ...bell, t: LAST_MINUTE + 1 },
+      { ...bell, t: -LAST_MINUTE - 1 },
+    ])
+      expect(parseEntry(row)).toMatchObject({ kind: 'unknown', raw: row });
+    // a year later every clock can still tell the day
+    for (const end of [LAST_MINUTE + 366 * 1440, -LAST_MINUTE - 366 * 1440])
+      expect(new Date(end * 60_000).getTime()).toBe(end * 60_000);
   });
 
   test('a kind of note from a later version counts as tell-nurse just after it was written', () => {

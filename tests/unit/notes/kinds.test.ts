@@ -33,6 +33,11 @@ describe('a note of chosen words', () => {
     },
   );
 
+  test.each(KINDS)('%s: a list that holds the name of the kind is not its name', (kind) => {
+    const row = { ...COMMON, ...combinations(kind)[0], ...more(kind), kind: [kind] };
+    expect(read(row)).toMatchObject({ kind: 'unknown', raw: row });
+  });
+
   test('an answer without its question is unknown', () => {
     expect(read({ kind: 'answer', what: 'yes' })).toMatchObject({ kind: 'unknown' });
     expect(read({ kind: 'answer', what: 'yes', question: '' })).toMatchObject({ kind: 'unknown' });

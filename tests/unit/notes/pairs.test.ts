@@ -55,6 +55,22 @@ describe('both of you?', () => {
     expect(countOf(pair, 'wee')).toEqual({ low: 2, high: 2 });
   });
 
+  test.each<NewEntry>([
+    { kind: 'strike', strikes: 'c-1' },
+    { kind: 'pair', first: 'c-1', second: 'd-1', same: true },
+    { kind: 'clock', device: 'c', upTo: 3, minutes: 60 },
+    { kind: 'unknown', raw: 'a later kind' },
+  ])('never about a $kind: it is no event', (what) => {
+    const notes = [phone('a')(0, what), phone('b')(3, what)];
+    expect(pairsOf(notes)).toEqual([]);
+    expect(eventsOf(notes)).toEqual([]);
+  });
+
+  test('one phone that already shows summer time and one that does not may have noted one event', () => {
+    const [a, b] = wees(['a', 0], ['b', 3]);
+    expect(pairsOf([a!, { ...b!, off: minutes(b!.off + 60) }])).toHaveLength(1);
+  });
+
   test('another amount is another event', () => {
     const notes = [phone('a')(0, WEE), phone('b')(3, { ...WEE, amount: 'small' } as NewEntry)];
     expect(pairsOf(notes)).toEqual([]);

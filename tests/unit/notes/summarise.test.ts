@@ -345,6 +345,14 @@ describe('what is open', () => {
     ]);
   });
 
+  test('a struck note that nobody can read has no class, though unstruck it counts as tell-nurse', () => {
+    const damaged = parseEntry({ id: 'bbbbbb-4', t: moment(60), off: 0, kind: 'song' });
+    expect(at([damaged], 70).open).toMatchObject([{ urgency: 'tell-nurse' }]);
+    expect(at([damaged, strikeOf(damaged, 61)], 70).struck).toStrictEqual([
+      { id: 'bbbbbb-4', struckAt: moment(61), from: ['cccccc-1'], kind: 'unknown', at: moment(60) },
+    ]);
+  });
+
   test('a strike that came before its note is told as struck without a kind', () => {
     const lone = strikeOf({ id: 'bbbbbb-4' } as Entry, 61);
     expect(at([lone], 70).struck).toEqual([{ id: 'bbbbbb-4', struckAt: moment(61), from: ['cccccc-1'] }]);
@@ -447,6 +455,27 @@ describe('what came again', () => {
     ]);
   });
 
+  test('three times: from the first to the last, and a look before the first lies between none', () => {
+    const a = phone('aaaaaa');
+    const looked: NewEntry = { kind: 'nurse-looked' };
+    const notes = [a(30, looked), ...[60, 200, 300].map((minute) => a(minute, itch))];
+    const row = { low: 3, high: 3, first: moment(60), last: moment(300) };
+    expect(at(notes, 400).repeats).toMatchObject([{ ...row, nurseLookedBetween: false }]);
+    const between = [...notes, phone('bbbbbb')(250, looked)];
+    expect(at(between, 400).repeats).toMatchObject([{ ...row, nurseLookedBetween: true }]);
+  });
+
+  test('a look while two phones note one sign: each note stands at its own time', () => {
+    const [a, b] = [phone('aaaaaa'), phone('bbbbbb')];
+    const found: NewEntry = { kind: 'look', answers: { 'itchy-under': 'different' } };
+    expect(at([a(60, itch), a(65, found), b(69, itch)], 80).repeats).toMatchObject([
+      {
+        ...{ low: 2, high: 3, first: moment(60), last: moment(69) },
+        from: ['aaaaaa-1', 'aaaaaa-2', 'bbbbbb-1'],
+      },
+    ]);
+  });
+
   test('within one minute the phone’s own order tells what lay in between', () => {
     const a = phone('aaaaaa');
     const between = [a(60, itch), a(70, { kind: 'nurse-looked' }), a(70, itch)];
@@ -495,6 +524,9 @@ describe('what came again', () => {
       ['band-wet', 2],
       ['no-poo', 2],
     ]);
+    const [b, other] = [phone('aaaaaa'), { 'band-wet': 'different', 'no-poo': 'different' } as const];
+    const inOrder = [60, 200].map((minute) => b(minute, { kind: 'look', answers: other }));
+    expect(at(inOrder, 600).repeats.map((one) => one.sign)).toEqual(['band-wet', 'no-poo']);
   });
 
   test('what a look found counts beside what was reported alone', () => {
@@ -612,14 +644,26 @@ describe('soreness', () => {
     expect(slopes(notes.slice(0, 4), 250)).toEqual({
       rest: { perHour: -4, scale: 'numbers', from: ['aaaaaa-2', 'aaaaaa-4'] },
     });
-    expect(slopes(notes.slice(0, 2), 250)).toEqual({});
+    expect(slopes(notes.slice(0, 2), 250)).toStrictEqual({});
+  });
+
+  test('on any day the same values rise alike, to the last digit', () => {
+    const rise = (day: number) => {
+      const a = phone('aaaaaa');
+      const notes = [a(0, sore(1)), a(20, sore(2)), a(70, sore(7))].map((entry): Entry => ({
+        ...entry,
+        t: instant(entry.t + day * DAY),
+      }));
+      return summarise(notes, moment(80 + day * DAY), SETTINGS).soreness.slope.rest!.perHour;
+    };
+    expect([1, 100, 10_000].map(rise)).toEqual(new Array(3).fill(rise(0)));
   });
 
   test('lying still and being moved are told apart; a value of just six hours ago is in', () => {
     const a = phone('aaaaaa');
     const notes = [a(0, sore(1)), a(0, sore(6, 'moving')), a(60, sore(2)), a(120, sore(2, 'moving'))];
     expect(slopes(notes, 360)).toMatchObject({ rest: { perHour: 1 }, moving: { perHour: -2 } });
-    expect(slopes(notes, 361)).toEqual({});
+    expect(slopes(notes, 361)).toStrictEqual({});
   });
 
   test('one value has no slope, nor have two of one minute; a value of seven hours ago is out', () => {
@@ -634,6 +678,12 @@ describe('soreness', () => {
     const notes = [a(0, sore(2)), a(200, sore(4))];
     expect(at(notes, 210).soreness.flags.map((flag) => flag.rule)).toEqual(['R18']);
     expect(at(notes.slice(0, 1), 210).soreness.flags).toEqual([]);
+  });
+
+  test('what rose by a phone that knew no time holds as of now, and names no note', () => {
+    const a = phone('aaaaaa');
+    const undated = [2, 4].map((value): Entry => ({ ...a(0, sore(value)), t: instant(0) }));
+    expect(at(undated, 200).soreness.flags).toMatchObject([{ rule: 'R18', since: moment(200), from: [] }]);
   });
 
   test('points stand with the medicine marks between them', () => {
