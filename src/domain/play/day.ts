@@ -94,8 +94,10 @@ function usable(day: DaySketch, faults: Fault[]): DaySketch {
       return refuse('from: nothing else at that time', one.from);
     return true;
   };
+  // what has no time comes last: it would upset the order of the others
+  const startOf = ({ from }: { from: DayMinute }) => (Number.isFinite(from) ? from : Infinity);
   const inOrder = <T extends { id: string; from: DayMinute }>(list: readonly T[]) =>
-    [...list].sort((a, b) => a.from - b.from || (a.id < b.id ? -1 : 1));
+    [...list].sort((a, b) => startOf(a) - startOf(b) || Number(a.id > b.id) - Number(a.id < b.id));
 
   // a hard moment is never given up for a meal that was typed over it
   const hard = inOrder(day.moments).flatMap((moment) => {
@@ -111,8 +113,6 @@ function usable(day: DaySketch, faults: Fault[]): DaySketch {
     if (!fits('moments', moment)) return [];
     if (from < PLAY_FROM || endOf(wide) > PLAY_UNTIL)
       return refuse('from: between 06:00 and 22:00', moment.from);
-    if (kept.some((other) => other.from < endOf(wide) && from < endOf(other)))
-      return refuse('from: nothing else at that time', moment.from);
     kept.push(wide);
     moments.add(moment.id);
     return [wide];
