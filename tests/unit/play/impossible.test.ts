@@ -73,7 +73,9 @@ function narrowBed(seed: number): [DayProblem, PlayWindow] {
     // what only the ban on eating keeps away
     ...(n % 4 === 3 ? { cautions: ['food'] as const, things: [], hands: 0 as const, noise: 0 as const } : {}),
   }));
-  const moment = day.windows.find((window): window is HardMoment => window.kind === 'hard')!;
+  const hard = day.windows.find((window): window is HardMoment => window.kind === 'hard')!;
+  // both hands may be free at the moment though the bed counts one
+  const moment = { ...hard, freeHands: ((seed % 7) % 3) as 0 | 1 | 2 };
   const end = moment.from + moment.minutes;
   const never = [ideas[seed % 16]!.id, ideas[(seed * 7) % 16]!.kind, 'talk'];
   const problem = {
