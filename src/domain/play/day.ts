@@ -1,5 +1,5 @@
 /** From a day as a family tells it, with its meals, rounds and hard moments, to the windows in which play can be planned. */
-import { GRID, MOST_WINDOWS, PLAY_FROM, PLAY_UNTIL, playSpan } from './feasible.ts';
+import { byTheClock, GRID, MOST_WINDOWS, PLAY_FROM, PLAY_UNTIL, playSpan } from './feasible.ts';
 import type { DayMinute, Fault, HardMoment, OrdinaryWindow, PlayWindow, Procedure, Wish } from './types.ts';
 
 /** A part of the day, its end not included. */
@@ -94,10 +94,8 @@ function usable(day: DaySketch, faults: Fault[]): DaySketch {
       return refuse('from: nothing else at that time', one.from);
     return true;
   };
-  // what has no time comes last: it would upset the order of the others
-  const startOf = ({ from }: { from: DayMinute }) => (Number.isFinite(from) ? from : Infinity);
   const inOrder = <T extends { id: string; from: DayMinute }>(list: readonly T[]) =>
-    [...list].sort((a, b) => startOf(a) - startOf(b) || Number(a.id > b.id) - Number(a.id < b.id));
+    [...list].sort((a, b) => byTheClock(a, b) || Number(a.id > b.id) - Number(a.id < b.id));
 
   // a hard moment is never given up for a meal that was typed over it
   const hard = inOrder(day.moments).flatMap((moment) => {
@@ -246,7 +244,7 @@ export function windowsOf(
     }),
   );
   return {
-    windows: [...hard, ...ordinary].sort((a, b) => a.from - b.from),
+    windows: [...hard, ...ordinary].sort(byTheClock),
     events: [...new Set(sketch.events.map(({ from }) => down(from)))],
     faults,
   };
