@@ -99,7 +99,9 @@ function canBeFilled(problem: DayProblem, window: PlayWindow, standing: readonly
   return fillsWhole(window, here) || fillingsOf(problem, free, window, here).length > 0;
 }
 
-function vetPins(problem: DayProblem): Pick<Vetted, 'problem' | 'refused'> {
+function vetPins(
+  problem: DayProblem & Required<Pick<DayProblem, 'done'>>,
+): Pick<Vetted, 'problem' | 'refused'> {
   const kept: Placement[] = [];
   const refused: Vetted['refused'] = [];
   const screenIn = ({ idea: name, window: at, minutes }: Placement) => {
@@ -107,13 +109,13 @@ function vetPins(problem: DayProblem): Pick<Vetted, 'problem' | 'refused'> {
     return isFilm && problem.windows.some(({ id, kind }) => id === at && kind === 'ordinary') ? minutes : 0;
   };
   // a film that was seen is not unseen
-  let screen = (problem.done ?? []).reduce((sum, one) => sum + screenIn(one), 0);
+  let screen = problem.done.reduce((sum, one) => sum + screenIn(one), 0);
   const inOrder = [...problem.pins].sort(byTheClock);
   for (const pin of inOrder) {
     const rules = pinBroken(problem, pin);
     const window = problem.windows.find(({ id }) => id === pin.window);
     if (!rules.length && window) {
-      const standing = [...kept, ...(problem.done ?? [])];
+      const standing = [...kept, ...problem.done];
       const here = standing.filter((other) => other.window === pin.window);
       const gap = window.kind === 'hard' ? 0 : GRID;
       const meets = here.some(({ from, minutes }) => from + minutes + gap > pin.from);
