@@ -174,6 +174,31 @@ describe('a hard moment', () => {
     expect(seen({ windows }).left).toEqual([0, 3]);
   });
 
+  it('asks for a grown-up as shortly as can be where only the second idea needs one', () => {
+    const parts = (a: Idea['who'], b: Idea['who']) =>
+      fillings({ ideas: [idea('a', { who: a }), idea('b', { who: b })] }).map(({ name, units }) => [
+        name,
+        units,
+      ]);
+    const alone = ['a', 'b'].map((name) => [name, [4]]);
+    expect(parts('alone', 'alone')).toEqual([...alone, ['ab', [1, 3]], ['ba', [1, 3]]]);
+    expect(parts('alone', 'adult')).toEqual([...alone, ['ab', [3, 1]], ['ba', [1, 3]]]);
+    expect(parts('adult', 'alone')).toEqual([...alone, ['ab', [1, 3]], ['ba', [3, 1]]]);
+    expect(parts('adult', 'adult')).toEqual([...alone, ['ab', [1, 3]], ['ba', [1, 3]]]);
+  });
+
+  it('has a film over an hour before lights-out, alone, first or second', () => {
+    const ideas = [idea('a', { screen: 'yes' }), idea('b', { who: 'adult' })];
+    const until = (lightsOut: number) =>
+      fillings({ ideas, lightsOut }).map(({ name, units }) => [name, ...units].join(' '));
+    expect(until(680)).toEqual(['a 4', 'b 4', 'ab 3 1', 'ba 1 3']);
+    expect(until(679)).toEqual(['b 4', 'ab 3 1']);
+    expect(until(675)).toEqual(['b 4', 'ab 3 1']);
+    expect(until(674)).toEqual(['b 4', 'ab 2 2']);
+    expect(until(665)).toEqual(['b 4', 'ab 1 3']);
+    expect(until(664)).toEqual(['b 4']);
+  });
+
   it('is worth what the day counts when it stands whole, one idea or two', () => {
     const bare = { terms: { ...TERMS, day: false } };
     const ideas = [idea('a', { suits: ['watch'] }), idea('b', { energy: 3 }), idea('c', { energy: 1 })];

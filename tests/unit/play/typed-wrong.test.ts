@@ -215,6 +215,13 @@ describe('a pin', () => {
     expect(refused([put('a', 'm', 600, 5)], { windows, ideas: long })).toEqual([]);
   });
 
+  it('is none of three at a moment, though two that were done leave room for it', () => {
+    const windows = [hard('m', 600, 15), open('v', 900, 120)];
+    const done = [put('a', 'm', 600, 5), put('b', 'm', 605, 5)];
+    expect(refused([put('c', 'm', 610, 5)], { windows, done })).toEqual(['c H2']);
+    expect(refused([put('c', 'm', 605, 10)], { windows, done: done.slice(0, 1) })).toEqual([]);
+  });
+
   it('does not take from a moment what another pin needs for the rest of it, nor the other way round', () => {
     const windows = [open('w', 600, 60), hard('m', 700, 15), open('v', 900, 120)];
     const part = put('a', 'm', 700, 10);
