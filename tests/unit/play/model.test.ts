@@ -233,6 +233,20 @@ describe('a hard moment', () => {
       }
   });
 
+  it('loses points for one kind twice and for mess before an event, if the day counts', () => {
+    const ideas = [idea('a', { mess: 1 }), idea('b'), idea('c', { kind: 'talk' })];
+    const lost = (more: Partial<DayProblem>) => {
+      const model = seen({ windows, ideas, events: [630], ...more });
+      return model.stages[0]!.fillings.map(
+        (one) => `${one.ideas.map((index) => model.ideas[index]!.id).join('')} ${one.lost}`,
+      );
+    };
+    // what is messy and ends later than ten past ten ends too shortly before half past
+    expect(lost({})).toEqual([...['a 1', 'b 0', 'c 0', 'ab 2', 'ac 0', 'ba 3', 'bc 0', 'ca 1', 'cb 0']]);
+    const none = lost({ terms: { ...TERMS, day: false } });
+    expect(new Set(none.map((one) => one.split(' ')[1]))).toEqual(new Set(['undefined']));
+  });
+
   it('stays as far as it came where nothing is left for the rest, and what was done elsewhere fills none', () => {
     const ideas = [idea('a'), idea('b', { moments: [] })];
     expect(named({ ideas, done: [put('a', 'm', 600, 10)] })).toEqual(['a']);
@@ -317,6 +331,12 @@ describe('two ideas', () => {
       { moments: ['bandage'] },
     ];
     for (const more of differ) expect([more, twins(more)]).toEqual([more, -1]);
+    // a film and a lead are put away at one time, and only one is counted
+    const away = [idea('a', { cautions: ['cord'] }), idea('b', { screen: 'yes' })];
+    expect(seen({ windows, ideas: away }).twin).toEqual([-1, -1]);
+    expect(seen({ windows, ideas: away.map((one) => ({ ...one, screen: 'yes' as const })) }).twin).toEqual([
+      -1, 0,
+    ]);
     // above and below what fits the stretch, energy weighs the same and calms differently
     expect(twins({ energy: 3 })).toBe(-1);
     expect(
