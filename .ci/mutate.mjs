@@ -30,7 +30,10 @@ const AREAS = {
     ...named('bed-card', 'check code'),
     ...['tests/reference/bed-card-codes.test.ts', 'tests/unit/bed-card/*.test.ts'],
   ],
-  play: named('play', 'rules typed-wrong points impossible fillings replan example safety day night *'),
+  play: named(
+    'play',
+    'rules typed-wrong points model told-day impossible fillings replan example safety day night *',
+  ),
 };
 /** Cases of a law, at first and for what nobody noticed: a law of a hundred thousand finds a fault in its first ones, or is not the one that finds it. */
 const CASES = [60, 500];

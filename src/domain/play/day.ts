@@ -1,5 +1,5 @@
 /** From a day as a family tells it, with its meals, rounds and hard moments, to the windows in which play can be planned. */
-import { GRID, MOST_WINDOWS, PLAY_FROM, PLAY_UNTIL, playSpan } from './feasible.ts';
+import { byTheClock, GRID, MOST_WINDOWS, PLAY_FROM, PLAY_UNTIL, playSpan } from './feasible.ts';
 import type { DayMinute, Fault, HardMoment, OrdinaryWindow, PlayWindow, Procedure, Wish } from './types.ts';
 
 /** A part of the day, its end not included. */
@@ -95,7 +95,7 @@ function usable(day: DaySketch, faults: Fault[]): DaySketch {
     return true;
   };
   const inOrder = <T extends { id: string; from: DayMinute }>(list: readonly T[]) =>
-    [...list].sort((a, b) => a.from - b.from || (a.id < b.id ? -1 : 1));
+    [...list].sort((a, b) => byTheClock(a, b) || Number(a.id > b.id) - Number(a.id < b.id));
 
   // a hard moment is never given up for a meal that was typed over it
   const hard = inOrder(day.moments).flatMap((moment) => {
@@ -111,8 +111,6 @@ function usable(day: DaySketch, faults: Fault[]): DaySketch {
     if (!fits('moments', moment)) return [];
     if (from < PLAY_FROM || endOf(wide) > PLAY_UNTIL)
       return refuse('from: between 06:00 and 22:00', moment.from);
-    if (kept.some((other) => other.from < endOf(wide) && from < endOf(other)))
-      return refuse('from: nothing else at that time', moment.from);
     kept.push(wide);
     moments.add(moment.id);
     return [wide];
@@ -246,7 +244,7 @@ export function windowsOf(
     }),
   );
   return {
-    windows: [...hard, ...ordinary].sort((a, b) => a.from - b.from),
+    windows: [...hard, ...ordinary].sort(byTheClock),
     events: [...new Set(sketch.events.map(({ from }) => down(from)))],
     faults,
   };

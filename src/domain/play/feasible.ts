@@ -1,5 +1,5 @@
 /** Which idea may stand where: H1–H13 and H17 for one placement by itself. What several of them share is in plan.ts. */
-import type { DayProblem, HardMoment, Idea, OrdinaryWindow, PlayWindow, RuleId } from './types.ts';
+import type { DayMinute, DayProblem, HardMoment, Idea, OrdinaryWindow, PlayWindow, RuleId } from './types.ts';
 
 export const GRID = 5;
 /** A day has this many windows at most; the search is made for them. */
@@ -18,6 +18,11 @@ const UNDER_SIX = 72;
 const UNDER_THIRTEEN = 156;
 /** Most screen minutes a day between two and four, whatever the family sets. */
 const SMALL_CHILD_SCREEN = 60;
+
+type Timed = { from: DayMinute };
+const startOf = ({ from }: Timed) => (Number.isFinite(from) ? from : Infinity);
+/** By the clock; what has no time comes last, where it upsets nothing in the order of the others. */
+export const byTheClock = (a: Timed, b: Timed) => startOf(a) - startOf(b);
 
 /**
  * The minutes an idea can take on the grid: from its shortest, rounded up, in fives.

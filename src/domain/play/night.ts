@@ -48,7 +48,6 @@ export function nightIdeas(problem: DayProblem): NightIdea[] {
     (idea) =>
       idea.dark &&
       idea.energy === 1 &&
-      idea.noise === 0 &&
       idea.mess === 0 &&
       idea.screen === 'no' &&
       !idea.cautions.some((code) => NOT_BY_NIGHT.includes(code)) &&

@@ -46,8 +46,7 @@ export function baseOf(problem: DayProblem, idea: Idea, window: PlayWindow): num
   const terms = problem.terms ?? ALL_TERMS;
   const match = 2 * (2 - Math.abs(idea.energy - window.energy));
   const novelty = terms.novelty ? noveltyOf(problem, idea.id) : 0;
-  const wish = window.kind === 'hard' ? window.wish : undefined;
-  const fits = wish === 'watch' || wish === 'look-away' ? idea.suits.includes(wish) : false;
+  const fits = window.kind === 'hard' && idea.suits.some((wish) => wish === window.wish);
   return likeOf(problem.child, idea) + match + novelty + (terms.wish && fits ? 2 : 0);
 }
 
@@ -65,10 +64,10 @@ export function momentWorth(window: HardMoment, [one, two]: readonly number[]): 
 /** Points for the length of an idea in an ordinary window. */
 const minutePoints = (terms: Terms, minutes: number) => (terms.minutes ? Math.floor(minutes / 10) : 0);
 
-/** Starts of everything fixed, hard moments among them, in order. */
+/** Starts of everything fixed, hard moments among them, in any order. */
 export function fixedStarts({ events, windows }: DayProblem): number[] {
   const hard = windows.filter(({ kind }) => kind === 'hard').map(({ from }) => from);
-  return [...events, ...hard].sort((a, b) => a - b);
+  return [...events, ...hard];
 }
 
 /** Whether something messy that ends then leaves too little time before the next fixed event. */

@@ -1,6 +1,7 @@
 /** What of a problem can be used: whatever cannot is named with its place and left out, and the rest is kept. */
 import {
   brokenIn,
+  byTheClock,
   GRID,
   latestEnd,
   minuteRange,
@@ -99,17 +100,23 @@ function canBeFilled(problem: DayProblem, window: HardMoment, standing: readonly
   return fillsWhole(window, here) || fillingsOf(problem, free, window, here).length > 0;
 }
 
-function vetPins(problem: DayProblem): Pick<Vetted, 'problem' | 'refused'> {
+function vetPins(
+  problem: DayProblem & Required<Pick<DayProblem, 'done'>>,
+): Pick<Vetted, 'problem' | 'refused'> {
   const kept: Placement[] = [];
   const refused: Vetted['refused'] = [];
-  let screen = 0;
-  const inOrder = [...problem.pins].sort((a, b) => a.from - b.from);
+  const screenIn = ({ idea: name, window: at, minutes }: Placement) => {
+    const isFilm = problem.ideas.some(({ id, screen: film }) => id === name && film === 'yes');
+    return isFilm && problem.windows.some(({ id, kind }) => id === at && kind === 'ordinary') ? minutes : 0;
+  };
+  // a film that was seen is not unseen
+  let screen = problem.done.reduce((sum, one) => sum + screenIn(one), 0);
+  const inOrder = [...problem.pins].sort(byTheClock);
   for (const pin of inOrder) {
     const rules = pinBroken(problem, pin);
     const window = problem.windows.find(({ id }) => id === pin.window);
-    const idea = problem.ideas.find(({ id }) => id === pin.idea);
-    if (!rules.length && window && idea) {
-      const standing = [...kept, ...(problem.done ?? [])];
+    if (!rules.length && window) {
+      const standing = [...kept, ...problem.done];
       const here = standing.filter((other) => other.window === pin.window);
       const gap = window.kind === 'hard' ? 0 : GRID;
       const meets = here.some(({ from, minutes }) => from + minutes + gap > pin.from);
@@ -120,8 +127,8 @@ function vetPins(problem: DayProblem): Pick<Vetted, 'problem' | 'refused'> {
           one.kind === 'ordinary' || !pinned.has(one.id) || canBeFilled(problem, one, [...standing, pin]),
       );
       if (meets || tooMany || !fills) rules.push('H2');
-      const counted = window.kind === 'ordinary' && idea.screen === 'yes' ? pin.minutes : 0;
-      if (screen + counted > screenLimit(problem)) rules.push('H11');
+      const counted = screenIn(pin);
+      if (counted && screen + counted > screenLimit(problem)) rules.push('H11');
       if (!rules.length) screen += counted;
     }
     if (rules.length) refused.push({ pin, rules });
@@ -140,7 +147,7 @@ function vetPins(problem: DayProblem): Pick<Vetted, 'problem' | 'refused'> {
 export function vetted(problem: DayProblem): Vetted {
   const faults: Fault[] = [];
   const windows: PlayWindow[] = [];
-  for (const window of [...problem.windows].sort((a, b) => a.from - b.from)) {
+  for (const window of [...problem.windows].sort(byTheClock)) {
     const fault = windowFault(window, windows, problem) ?? tooMany(windows);
     if (fault) faults.push({ where: `windows › ${window.id}`, rule: fault[0], seen: fault[1] });
     else windows.push(window);

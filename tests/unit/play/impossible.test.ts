@@ -5,7 +5,6 @@ import { checkPlan } from '#domain/play/check.ts';
 import { relaxationsFor } from '#domain/play/impossible.ts';
 import type { DayProblem, HardMoment, Idea, PlayWindow, Relaxation } from '#domain/play/types.ts';
 import { madeUpDay, madeUpIdeas } from '../../helpers/play-days.ts';
-import { cases } from '../../helpers/same-cases.ts';
 
 /** Ideas that could fill the whole window alone, read by the checker. */
 function filling({ ideas, ...problem }: DayProblem, window: PlayWindow): string[] {
@@ -73,7 +72,9 @@ function narrowBed(seed: number): [DayProblem, PlayWindow] {
     // what only the ban on eating keeps away
     ...(n % 4 === 3 ? { cautions: ['food'] as const, things: [], hands: 0 as const, noise: 0 as const } : {}),
   }));
-  const moment = day.windows.find((window): window is HardMoment => window.kind === 'hard')!;
+  const hard = day.windows.find((window): window is HardMoment => window.kind === 'hard')!;
+  // both hands may be free at the moment though the bed counts one
+  const moment = { ...hard, freeHands: ((seed % 7) % 3) as 0 | 1 | 2 };
   const end = moment.from + moment.minutes;
   const never = [ideas[seed % 16]!.id, ideas[(seed * 7) % 16]!.kind, 'talk'];
   const problem = {
@@ -108,7 +109,7 @@ it('each single change is named with just the ideas it opens, the one that opens
       expect(relaxationsFor(problem, window)).toStrictEqual(expected);
       expect(JSON.stringify([problem, window])).toBe(before);
     }),
-    { numRuns: cases(100) },
+    { numRuns: 100 },
   );
   expect([...met].sort()).toEqual(['eating', 'fetch', 'grown-up', 'hand-free', 'head-up', 'never']);
 });

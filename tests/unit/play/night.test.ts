@@ -160,6 +160,11 @@ describe('the list for the dark hours', () => {
       expect(nightIdeas({ ...night, ideas: [...IDEAS].reverse() })).toEqual(list);
     }
   });
+
+  it('of two that are alike in all that counts, the first by name comes first', () => {
+    const ideas = ['b', 'a', 'c'].map((id) => ({ ...QUIET, id }));
+    expect(nightIdeas({ ...PLAIN, ideas }).map(({ idea }) => idea.id)).toEqual(['a', 'b', 'c']);
+  });
 });
 
 describe('sleep', () => {

@@ -66,6 +66,9 @@ describe('a stretch of the day that is taken', () => {
 
   it('leaves alone what only touches it, and a moment that meets it is not held', () => {
     expect(taken(660, 40)).toEqual(REST);
+    // a moment that is over when it begins, and one that begins when it is over
+    expect(taken(610, 50)).toEqual(['a 540+60', 'm 600+10', ...REST.slice(3)]);
+    expect(taken(540, 60)).toEqual(REST.slice(1));
     expect(taken(605, 5)).toEqual(['a 540+60', ...REST.slice(2)]);
     expect(taken(590, 15)).toEqual(['a 540+50', ...REST.slice(2)]);
   });
@@ -165,6 +168,15 @@ describe('what began before now', () => {
     const pins = [put('j', 'a', 550, 10)];
     const again = after(NOTHING, 0, [put('j', 'a', 540, 5)], { pins, windows: WINDOWS.slice(0, 1) });
     expect([...again.gone, ...again.come].map(({ idea }) => idea)).not.toContain('j');
+  });
+});
+
+describe('what was begun in a stretch that was taken from its beginning', () => {
+  it('is not named: it is no longer to come', () => {
+    const plan = [put('i', 'c', 700, 20), put('j', 'n', 800, 10)];
+    const { problem, gone } = after({ kind: 'taken', from: 700, minutes: 60 }, 710, plan);
+    expect(shown(problem.windows)).toEqual([...REST.slice(0, 3), 'n 800+10']);
+    expect(gone.map(({ idea }) => idea)).not.toContain('i');
   });
 });
 

@@ -73,8 +73,14 @@ describe('a window', () => {
     expect(faults([open('v', 655, 30), open('w', 600, 60)])).toEqual([
       'windows › v: from: after "w" is over: 655',
     ]);
-    // one that was left out keeps nobody out
+    // one that was left out keeps nobody out, nor does one without a time upset the order of the others
     expect(faults([open('w', 600, 61), open('v', 655, 30)])).toHaveLength(1);
+    const timeless = vetted({
+      ...DAY,
+      windows: [open('w', 700, 60), open('x', NaN, 60), open('v', 600, 60)],
+    });
+    expect(timeless.faults.map(({ where }) => where)).toEqual(['windows › x']);
+    expect(timeless.problem.windows.map(({ id }) => id)).toEqual(['v', 'w']);
   });
 
   it('leaves each age its sleep; a hard moment comes when it comes', () => {
@@ -209,6 +215,13 @@ describe('a pin', () => {
     expect(refused([put('a', 'm', 600, 5)], { windows, ideas: long })).toEqual([]);
   });
 
+  it('is none of three at a moment, though two that were done leave room for it', () => {
+    const windows = [hard('m', 600, 15), open('v', 900, 120)];
+    const done = [put('a', 'm', 600, 5), put('b', 'm', 605, 5)];
+    expect(refused([put('c', 'm', 610, 5)], { windows, done })).toEqual(['c H2']);
+    expect(refused([put('c', 'm', 605, 10)], { windows, done: done.slice(0, 1) })).toEqual([]);
+  });
+
   it('does not take from a moment what another pin needs for the rest of it, nor the other way round', () => {
     const windows = [open('w', 600, 60), hard('m', 700, 15), open('v', 900, 120)];
     const part = put('a', 'm', 700, 10);
@@ -262,6 +275,42 @@ describe('a pin', () => {
     expect(refused([put('c', 'w', 600, 5), put('a', 'v', 900, 30), put('b', 'v', 935, 30)], hour)).toEqual([
       'b H11',
     ]);
+  });
+
+  it('keeps to what was seen already, too; and what is no film stays, whatever was seen or typed', () => {
+    const ideas = [idea('a', { screen: 'yes' }), idea('b', { screen: 'yes' }), idea('c')];
+    const windows = [hard('m', 540, 15), open('w', 600, 60), open('v', 900, 120)];
+    const limits = { screenMinutes: 30, grownUpMinutes: 240 };
+    const seen = { ideas, windows, limits, done: [put('a', 'w', 600, 20)] };
+    expect(refused([put('b', 'v', 900, 10)], seen)).toEqual([]);
+    expect(refused([put('b', 'v', 900, 15)], seen)).toEqual(['b H11']);
+    expect(refused([put('c', 'v', 900, 15)], { ...seen, done: [put('a', 'w', 600, 40)] })).toEqual([]);
+    expect(refused([put('c', 'v', 900, 15)], { limits: { ...limits, screenMinutes: -5 } })).toEqual([]);
+    // at a moment it was not counted, nor is what is no film
+    const other = { ...seen, done: [put('a', 'm', 540, 15), put('c', 'w', 600, 20)] };
+    expect(refused([put('b', 'v', 900, 30)], other)).toEqual([]);
+    const day = { ...DAY, ...seen, pins: [put('b', 'v', 900, 15)], notBefore: 630 };
+    const plan = planDay(day);
+    expect(checkPlan(day, plan.kind === 'plan' ? plan : plan.rest)).toEqual([]);
+  });
+
+  it('stands once: pinned a second time in one stretch or in two, one of them is named', () => {
+    for (const pins of [
+      [put('a', 'w', 600, 10), put('a', 'w', 620, 10)],
+      [put('a', 'w', 600, 10), put('a', 'v', 920, 10)],
+    ]) {
+      const result = planDay({ ...DAY, pins });
+      if (result.kind !== 'plan') throw new Error('no plan');
+      const stays = result.placements.filter(({ idea: name }) => name === 'a');
+      expect(result.refused).toEqual([{ pin: expect.anything(), rules: ['H2'] }]);
+      expect([...stays, ...result.refused.map(({ pin }) => pin)]).toEqual(expect.arrayContaining(pins));
+      expect(stays).toHaveLength(1);
+    }
+  });
+
+  it('without a time upsets nothing in the order of the others', () => {
+    const pins = [put('a', 'w', 620, 10), put('b', 'w', NaN, 10), put('c', 'w', 610, 10)];
+    expect(refused(pins)).toEqual(['a H2', 'b H2']);
   });
 
   it('is over by lights-out, whatever it is', () => {
