@@ -74,14 +74,7 @@ export function planWith(
   const told = first && ((found: Outcome) => first(planOf(vet, model, found, relaxed)));
   const found = solve(model, effort, told);
   // two moments may each be possible with their pins, and need the same idea for the rest
-  const { pins } = vet.problem;
-  const lost = pins.filter(
-    (pin) =>
-      !found.steps.some(
-        ({ stage, from }) =>
-          from === pin.from && vet.problem.windows[model.stages[stage]!.window]!.id === pin.window,
-      ),
-  );
+  const lost = vet.problem.pins.filter((pin) => !found.steps.some(({ from }) => from === pin.from));
   if (!lost.length) return planOf(vet, model, found, relaxed);
   const kept = { ...problem, pins: problem.pins.filter((pin) => !lost.includes(pin)) };
   const result = planWith(kept, stay, effort);

@@ -22,17 +22,25 @@ export interface Replanned {
   come: readonly Placement[];
 }
 
-/** What is left of windows once a stretch of the day is taken; a hard moment that meets it is dropped. */
-function withoutStretch(windows: readonly PlayWindow[], from: number, until: number): PlayWindow[] {
+/**
+ * What is left of windows once a stretch of the day is taken; a hard moment that meets it is dropped, unless it had begun:
+ * then it came as far as it came.
+ */
+function withoutStretch(
+  windows: readonly PlayWindow[],
+  from: number,
+  until: number,
+  now: DayMinute,
+): PlayWindow[] {
   return windows.flatMap((window): PlayWindow[] => {
     const end = window.from + window.minutes;
     if (end <= from || window.from >= until) return [window];
-    if (window.kind === 'hard') return [];
+    if (window.kind === 'hard' && window.from >= now) return [];
     const pieces: PlayWindow[] = [];
     if (from - window.from >= GRID)
       pieces.push({ ...window, minutes: GRID * Math.floor((from - window.from) / GRID) });
     const later = GRID * Math.ceil(until / GRID);
-    if (end - later >= GRID)
+    if (window.kind === 'ordinary' && end - later >= GRID)
       pieces.push({
         ...window,
         id: pieces.length ? `${window.id}-later` : window.id,
@@ -46,7 +54,7 @@ function withoutStretch(windows: readonly PlayWindow[], from: number, until: num
 function changed(problem: DayProblem, now: DayMinute, change: Change): DayProblem {
   switch (change.kind) {
     case 'taken': {
-      const windows = withoutStretch(problem.windows, change.from, change.from + change.minutes);
+      const windows = withoutStretch(problem.windows, change.from, change.from + change.minutes, now);
       return { ...problem, windows, events: [...problem.events, change.from].sort((a, b) => a - b) };
     }
     case 'sore': {
@@ -61,7 +69,7 @@ function changed(problem: DayProblem, now: DayMinute, change: Change): DayProble
       const moment = problem.windows.find(({ id }) => id === change.window);
       if (!moment) throw new Error(`play › replan › moment-moved: no such window, saw "${change.window}"`);
       const others = problem.windows.filter(({ id }) => id !== change.window);
-      const around = withoutStretch(others, change.from, change.from + moment.minutes);
+      const around = withoutStretch(others, change.from, change.from + moment.minutes, now);
       const windows = [...around, { ...moment, from: change.from }].sort((a, b) => a.from - b.from);
       return { ...problem, windows };
     }

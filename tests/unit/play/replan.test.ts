@@ -144,6 +144,18 @@ describe('what began before now', () => {
     for (const one of [...gone, ...come]) expect(one.from).toBeGreaterThanOrEqual(570);
   });
 
+  it('stays in a moment that has begun when the rest of it is taken, and is not wanted a second time', () => {
+    const plan = [put('i', 'm', 600, 10)];
+    const { problem, result } = after({ kind: 'taken', from: 605, minutes: 20 }, 605, plan);
+    expect(problem.done).toEqual(plan);
+    expect(shown(problem.windows)).toContain('m 600+10');
+    const now = result.kind === 'plan' ? result : result.rest;
+    expect(now.placements.filter(({ idea }) => idea === 'i')).toEqual(plan);
+    // one that has not begun is the ward's to move: it goes
+    const later = after({ kind: 'taken', from: 605, minutes: 20 }, 599, plan);
+    expect(shown(later.problem.windows).some((one) => one.startsWith('m '))).toBe(false);
+  });
+
   it('ends where a moment is moved to: a moment does not wait', () => {
     const plan = [put('i', 'a', 540, 20), put('j', 'a', 565, 30), put('k', 'c', 700, 10)];
     const { problem, result } = after({ kind: 'moment-moved', window: 'm', from: 580 }, 570, plan);
