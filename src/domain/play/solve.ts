@@ -93,12 +93,14 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
     const missing = model.stages.filter(
       ({ emptyCost }, s) => emptyCost === EMPTY_MOMENT && !steps.some(({ stage }) => stage === s),
     );
-    const apart = EMPTY_MOMENT * missing.length;
     const points = pointsOf(score);
+    const counted = points + EMPTY_MOMENT * missing.length;
+    // a bound may hope to fill more of them
+    const hoped = bound + EMPTY_MOMENT * Math.max(0, Math.round(-bound / EMPTY_MOMENT));
     return {
       steps: fewestThings(model, steps),
-      score: points + apart,
-      bound: Math.max(bound, points) + apart,
+      score: counted,
+      bound: Math.max(bound > points ? counted + 1 : counted, hoped),
       nodes,
     };
   };

@@ -256,6 +256,17 @@ describe('a pin', () => {
     expect(checkPlan({ ...DAY, windows, ideas, pins: stays }, result)).toEqual([]);
   });
 
+  it('where two moments want the one idea there is, one stays empty, and no points are promised for it', () => {
+    const windows = [hard('m', 600, 15), hard('n', 700, 15), open('v', 900, 120)];
+    const result = planDay({ ...DAY, windows, ideas: [idea('a')], pins: [] });
+    if (result.kind !== 'impossible') throw new Error('both were filled');
+    expect(result.moments).toHaveLength(1);
+    const { score, bound, placements } = result.rest;
+    expect(placements.map(({ idea: name }) => name)).toEqual(['a']);
+    expect(score).toBe(scoreOf({ ...DAY, windows, ideas: [idea('a')], pins: [] }, placements));
+    expect(bound - score).toBeLessThan(10);
+  });
+
   it('keeps to the screen minutes of the day; a film at a moment and what was refused are not counted', () => {
     const film = (name: string) => idea(name, { screen: 'yes' });
     const ideas = [film('a'), film('b'), film('c'), idea('d')];
