@@ -1,6 +1,7 @@
 // What cannot be used is named with its place, its rule and what was seen; what can be used stays just as it was.
 import { describe, expect, it } from 'vitest';
 import { checkPlan } from '#domain/play/check.ts';
+import { scoreOf } from '#domain/play/objective.ts';
 import { freeTimeOf, planDay } from '#domain/play/plan.ts';
 import { playSpan } from '#domain/play/feasible.ts';
 import type {
