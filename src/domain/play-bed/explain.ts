@@ -1,6 +1,6 @@
 /** Why an idea stands where it stands, and why others do not: facts for a person who wants to decide otherwise. */
 import { checkPlan } from '../play/check.ts';
-import { brokenIn, GRID, latestEnd, minuteRange, SETTLE, sinceMoment } from '../play/feasible.ts';
+import { brokenIn, GRID, lateRules, latestEnd, minuteRange, SETTLE, sinceMoment } from '../play/feasible.ts';
 import { fillingsOf } from '../play/model.ts';
 import { baseOf, likeOf, scoreOf } from '../play/objective.ts';
 import {
@@ -108,7 +108,7 @@ function rulesAt({ problem, placement: { from }, window, room }: Place, idea: Id
   const rules = brokenIn(problem, idea, window);
   const over = latestEnd(problem, idea);
   const least = window.kind === 'hard' ? room : minuteRange(idea)[0];
-  if (over < problem.lightsOut && from + least > over) rules.push(idea.screen === 'yes' ? 'H11' : 'H6');
+  if (over < problem.lightsOut && from + least > over) rules.push(...lateRules(idea));
   if (window.kind === 'ordinary' && idea.energy > 1 && sinceMoment(problem.windows, from) <= SETTLE)
     rules.push('H17');
   return [...new Set(rules)];

@@ -1,5 +1,5 @@
 /** Why an idea of somebody's own stands nowhere in a day, before anybody waits for it in vain. */
-import { brokenIn, latestEnd, minuteRange, screenLimit } from '../play/feasible.ts';
+import { brokenIn, lateRules, latestEnd, minuteRange, screenLimit } from '../play/feasible.ts';
 import type { DayProblem, Idea, PlayWindow, RuleId } from '../play/types.ts';
 import type { PlayBed } from './bed.ts';
 import { clashesOf, type Clash } from './heeded.ts';
@@ -18,7 +18,7 @@ function brokenThere(problem: DayProblem, idea: Idea, window: PlayWindow): RuleI
   const rules = new Set(brokenIn(problem, idea, window));
   const [least] = minuteRange(idea);
   if (least > window.minutes) rules.add('H2');
-  if (window.from + least > latestEnd(problem, idea)) rules.add(idea.screen === 'yes' ? 'H11' : 'H6');
+  if (window.from + least > latestEnd(problem, idea)) for (const rule of lateRules(idea)) rules.add(rule);
   if (window.kind === 'ordinary' && idea.screen === 'yes' && least > screenLimit(problem)) rules.add('H11');
   return [...rules].sort((a, b) => a.localeCompare(b, 'en', { numeric: true }));
 }

@@ -147,6 +147,12 @@ export function latestEnd({ lightsOut }: Pick<DayProblem, 'lightsOut'>, idea: Id
   return idea.screen === 'yes' || idea.cautions.includes('cord') ? lightsOut - LAST_HOUR : lightsOut;
 }
 
+/** The rules broken by what is over too late: a film may hang on a lead as well. */
+export const lateRules = ({ screen, cautions }: Idea): RuleId[] => [
+  ...(screen === 'yes' ? (['H11'] as const) : []),
+  ...(screen !== 'yes' || cautions.includes('cord') ? (['H6'] as const) : []),
+];
+
 /** How long after a hard moment this window begins; infinite where none came before. */
 export function sinceMoment(windows: readonly PlayWindow[], from: number): number {
   let since = Infinity;

@@ -3,6 +3,7 @@ import {
   brokenIn,
   byTheClock,
   GRID,
+  lateRules,
   latestEnd,
   minuteRange,
   MOST_WINDOWS,
@@ -52,7 +53,7 @@ function windowFault(
     return [`from: after "${before.id}" is over`, window.from];
   // when a hard moment comes is not ours to say; play is
   if (window.kind === 'ordinary' && end > (earlier[0] ?? window).from + span)
-    return [`from: over ${hours(span)} hours after the first window, for the sake of sleep`, window.from];
+    return [`from: over ${span / 60} hours after the first window, for the sake of sleep`, window.from];
   if (earlier.some(({ id }) => id === window.id)) return ['id: used once', window.id];
   return undefined;
 }
@@ -88,7 +89,7 @@ export function pinBroken(problem: DayProblem, pin: Placement): RuleId[] {
     end > window.from + window.minutes
   )
     broken.push('H2');
-  if (end > latestEnd(problem, idea)) broken.push(idea.screen === 'yes' ? 'H11' : 'H6');
+  if (end > latestEnd(problem, idea)) broken.push(...lateRules(idea));
   return [...new Set(broken)];
 }
 

@@ -98,14 +98,14 @@ describe('a window', () => {
       const end = 360 + hours * 60;
       expect(faults([open('w', 360, 60), open('v', end - 30, 30)], { child })).toEqual([]);
       if (end === 1320) continue;
-      const over = `windows › v: from: over ${hours}:00 hours after the first window, for the sake of sleep: ${end - 25}`;
+      const over = `windows › v: from: over ${hours} hours after the first window, for the sake of sleep: ${end - 25}`;
       expect(faults([open('w', 360, 60), open('v', end - 25, 30)], { child })).toEqual([over]);
       expect(faults([open('w', 360, 60), hard('v', end - 25, 30)], { child })).toEqual([]);
     }
     // one long window by itself
     const child = { ...DAY.child, ageMonths: 20 };
     expect(faults([open('w', 360, 785)], { child })).toEqual([
-      'windows › w: from: over 13:00 hours after the first window, for the sake of sleep: 360',
+      'windows › w: from: over 13 hours after the first window, for the sake of sleep: 360',
     ]);
   });
 
@@ -255,6 +255,17 @@ describe('a pin', () => {
     );
     expect([...stays, ...gone.map(({ pin }) => pin)].sort((a, b) => a.from - b.from)).toEqual(pins);
     expect(checkPlan({ ...DAY, windows, ideas, pins: stays }, result)).toEqual([]);
+  });
+
+  it('that is a film on a lead breaks two rules before sleep: the screen’s and the cord’s', () => {
+    const ideas = [
+      idea('a', { screen: 'yes', cautions: ['cord'] }),
+      idea('b', { screen: 'yes' }),
+      idea('c', { cautions: ['cord'] }),
+    ];
+    const late = (name: string) =>
+      pinBroken({ ...DAY, ideas, windows: [open('w', 600, 60)], lightsOut: 660 }, put(name, 'w', 600, 10));
+    expect(['a', 'b', 'c'].map(late)).toEqual([['H11', 'H6'], ['H11'], ['H6']]);
   });
 
   it('where two moments want the one idea there is, one stays empty, and no points are promised for it', () => {
