@@ -232,9 +232,10 @@ export function search(board: Board, goal: number, width: number): Found {
       if (n === stage.most) break;
       const list = new Shortlist(goal, width);
       const cost = (n ? NOT_FIRST : stage.firstCost) * POINT;
-      /** What a put brings to a part beside its own worth. */
+      /** What it costs that a sort follows its own kind shortly. */
       const follows = (part: Part, g: number) =>
         part.kind === sortKind[g] && (n > 0 || isNear(board, s, part.end)) ? same : 0;
+      /** What comes back because families of a put were met before. */
       const again = ({ met }: Part, p: number) => {
         const one = puts.one[p]!;
         const two = puts.two[p]!;
