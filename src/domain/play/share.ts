@@ -23,7 +23,7 @@ interface Place {
  * Shape: per row its gain in each column, with at least as many columns as rows -> for each row its column.
  * Source: the Hungarian method in the form of Jonker and Volgenant, from memory.
  */
-function shareOut(gains: readonly Int32Array[]): Int32Array {
+export function shareOut(gains: readonly Int32Array[]): Int32Array {
   const columns = gains[0]?.length ?? 0;
   // row and column nought are none; gains are whole, so sums are exact
   const rowPrice = new Float64Array(gains.length + 1);

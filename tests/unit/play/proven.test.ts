@@ -1,0 +1,51 @@
+// Whole days that the planner proves best with little work, beside what a general solver found (tests/reference).
+import { readFileSync } from 'node:fs';
+import { expect, it } from 'vitest';
+import { checkPlan } from '#domain/play/check.ts';
+import { planDay } from '#domain/play/plan.ts';
+import type { Idea } from '#domain/play/types.ts';
+import { madeUpDay } from '../../helpers/play-days.ts';
+
+interface Oracle {
+  ideas: Idea[];
+  days: { seed: number; best: number }[];
+}
+const oracle = JSON.parse(
+  readFileSync(new URL('../../reference/play-days.json', import.meta.url), 'utf8'),
+) as Oracle;
+
+/** Days proven by prices alone, and days that need cases; with a tenth more nodes than each took when it was written down. */
+const DAYS: readonly (readonly [seed: number, nodes: number])[] = [
+  ...([
+    [72, 2978],
+    [186, 3043],
+    [89, 3202],
+    [88, 3215],
+    [51, 3973],
+    [131, 4413],
+  ] as const),
+  ...([
+    [48, 15_458],
+    [133, 16_999],
+    [113, 19_695],
+    [22, 24_061],
+    [44, 24_374],
+    [152, 33_575],
+  ] as const),
+  ...([
+    [14, 42_438],
+    [114, 54_572],
+  ] as const),
+];
+
+it('is proven best, worth what a general solver found, and takes no more work than it did', () => {
+  for (const [seed, nodes] of DAYS) {
+    const problem = madeUpDay(seed, { ideas: oracle.ideas });
+    const result = planDay(problem);
+    const plan = result.kind === 'plan' ? result : result.rest;
+    const { best } = oracle.days.find((day) => day.seed === seed)!;
+    expect([seed, plan.score, plan.bound]).toEqual([seed, best, best]);
+    expect(checkPlan(problem, plan)).toEqual([]);
+    expect([seed, plan.nodes <= 1.1 * nodes]).toEqual([seed, true]);
+  }
+});
