@@ -142,7 +142,6 @@ describe('at any prices', () => {
         const board = boardOf(model);
         pricesFor(board, seed);
         let best = -Infinity;
-        let most = 0;
         everyDay(model, ways, (day, worth) => {
           best = Math.max(best, relaxedWorth(board, day, worth));
         });
