@@ -14,7 +14,7 @@ const oracle = JSON.parse(
   readFileSync(new URL('../../reference/play-days.json', import.meta.url), 'utf8'),
 ) as Oracle;
 
-/** Days proven by prices alone, and days that need cases; with a tenth more nodes than each took when it was written down. */
+/** Days proven by prices alone, and days that need cases; with the nodes each took. A search that is changed for the better may want other numbers. */
 const DAYS: readonly (readonly [seed: number, nodes: number])[] = [
   ...([
     [72, 2978],
@@ -46,6 +46,6 @@ it('is proven best, worth what a general solver found, and takes no more work th
     const { best } = oracle.days.find((day) => day.seed === seed)!;
     expect([seed, plan.score, plan.bound]).toEqual([seed, best, best]);
     expect(checkPlan(problem, plan)).toEqual([]);
-    expect([seed, plan.nodes <= 1.1 * nodes]).toEqual([seed, true]);
+    expect([seed, plan.nodes <= nodes]).toEqual([seed, true]);
   }
 });
