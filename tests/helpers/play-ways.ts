@@ -33,7 +33,7 @@ export function fewWindows(seed: number, count = 3): DayProblem {
   // one that does as well as another in every way
   if (maybe(0.3)) ideas.push({ ...ideas[0]!, id: 'idea-0-too' });
   const day = madeUpDay(seed, { windows: count, hard: 1, ideas });
-  let at = oneOf([540, 600, 660, 690, 710]);
+  let at = oneOf([540, 600, 660, 690, 705, 710]);
   const windows = day.windows.map((window): PlayWindow => {
     const minutes = window.kind === 'hard' ? oneOf([5, 10, 15]) : oneOf([15, 20, 30, 35, 50]);
     const moved = { ...window, from: at, minutes, grownUp: maybe(0.9), quiet: false };

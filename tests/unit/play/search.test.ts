@@ -4,8 +4,11 @@ import { rankedPuts, wantedFrom } from '#domain/play/ahead.ts';
 import {
   bestTwo,
   boardOf,
+  freeAt,
   FAMILIES_AT,
   GROWN_UP,
+  keptAt,
+  keptAtStart,
   leave,
   NEVER,
   PLAY,
@@ -244,6 +247,24 @@ describe('the board', () => {
       });
       expect([seed, spare >= most, spare < POINT]).toEqual([seed, true, true]);
     }
+  });
+
+  it('knows where half an hour stays free, for the morning only what begins before noon', () => {
+    let atNoon = 0;
+    for (const { seed, model, ways } of smallDays()) {
+      const board = boardOf(model);
+      model.stages.forEach((stage, s) => {
+        for (const { place, free, end } of ways[s]!) {
+          expect([seed, s, place, freeAt(stage, place)]).toEqual([seed, s, place, +free]);
+          expect(keptAt(board, s, place, 0)).toBe(+free);
+          expect(keptAt(board, s, place, 1)).toBe(1);
+          if (end === 720 && stage.morning && stage.freeEnd >= 750) atNoon++;
+        }
+        const { morning, afternoon } = model.freeWanted;
+        expect(keptAtStart(model, s)).toBe(+!(stage.morning ? morning : afternoon));
+      });
+    }
+    expect(atNoon).toBeGreaterThan(0);
   });
 
   it('leaves in a stage what may stand there, and knows what is left', () => {
