@@ -20,7 +20,7 @@ import {
 import { solveAt, walk } from '#domain/play/bound.ts';
 import { branch } from '#domain/play/branch.ts';
 import { GRID } from '#domain/play/feasible.ts';
-import type { Model } from '#domain/play/model.ts';
+import { modelOf, type Model } from '#domain/play/model.ts';
 import { narrow } from '#domain/play/narrow.ts';
 import { improveNearby } from '#domain/play/nearby.ts';
 import { FAMILY, GROWN_UP_STEP } from '#domain/play/objective.ts';
@@ -28,8 +28,8 @@ import { improvePrices } from '#domain/play/prices.ts';
 import { search, type Step } from '#domain/play/search.ts';
 import { shareDay, shareOut } from '#domain/play/share.ts';
 import { EFFORT, solve } from '#domain/play/solve.ts';
-import { FAMILY_COUNT, KINDS } from '#domain/play/types.ts';
-import { draws } from '../../helpers/play-days.ts';
+import { FAMILY_COUNT, KINDS, type Idea } from '#domain/play/types.ts';
+import { draws, madeUpDay, madeUpIdeas } from '../../helpers/play-days.ts';
 import { everyDay, fewStages, usesOf, waysOf, worthOf, type Way } from '../../helpers/play-ways.ts';
 import { cases } from '../../helpers/same-cases.ts';
 
@@ -58,9 +58,8 @@ function pricesFor({ price, possible, model }: Board, seed: number): void {
   for (let i = 0; i < ideas; i++) price[i] = grains(8);
   price[ideas + PLAY] = grains(1);
   price[ideas + SCREEN] = grains(1);
-  price[ideas + GROWN_UP] = model.terms.day
-    ? Math.min(grains(2), Math.floor((POINT * GRID) / GROWN_UP_STEP))
-    : 0;
+  const least = model.terms.day ? Math.floor((POINT * GRID) / GROWN_UP_STEP) : 0;
+  price[ideas + GROWN_UP] = maybe(0.3) ? least : Math.min(grains(2), least);
   for (let f = 0; f < FAMILY_COUNT; f++)
     price[ideas + FAMILIES_AT + f] = (possible >> f) & 1 ? -Math.min(grains(3), FAMILY * POINT) : 0;
 }
@@ -234,6 +233,32 @@ describe('at any prices', () => {
       }
     },
   );
+
+  it('what takes a grown-up who has time is not given up for less without one, however dear their time is', () => {
+    const [made] = madeUpIdeas(1, 1) as [Idea];
+    const idea: Idea = {
+      ...{ ...made, kind: 'read', ages: [1, 17], things: [], wipe: 'yes', needs: [], cautions: [], mess: 0 },
+      ...{ position: 'both', screen: 'no', noise: 0, hands: 0 },
+    };
+    const ideas: Idea[] = [
+      { ...idea, id: 'long', who: 'adult', minutes: [20, 20] },
+      { ...idea, id: 'short', who: 'alone', minutes: [10, 10] },
+    ];
+    const day = madeUpDay(1, { windows: 1, hard: 0, ideas });
+    const window = { ...day.windows[0]!, from: 900, minutes: 50, grownUp: true, quiet: false };
+    const board = boardOf(
+      modelOf({
+        ...{ ...day, windows: [window], events: [], lightsOut: 1200, perWindow: 1, bored: false },
+        child: { ...day.child, ageMonths: 120, never: [], lacks: [], likes: [], dislikes: [] },
+        history: { yesterday: [], lastThreeDays: [] },
+        limits: { screenMinutes: 0, grownUpMinutes: 60 },
+      }),
+    );
+    board.price[2 + GROWN_UP] = Math.floor((POINT * GRID) / GROWN_UP_STEP);
+    solveAt(board);
+    const { steps, whole } = search(board, NEVER, 30);
+    expect([steps?.map(({ idea: at }) => ideas[at]!.id), whole]).toEqual([['long'], true]);
+  });
 });
 
 describe('the board', () => {
