@@ -234,31 +234,47 @@ describe('at any prices', () => {
     },
   );
 
-  it('what takes a grown-up who has time is not given up for less without one, however dear their time is', () => {
-    const [made] = madeUpIdeas(1, 1) as [Idea];
-    const idea: Idea = {
-      ...{ ...made, kind: 'read', ages: [1, 17], things: [], wipe: 'yes', needs: [], cautions: [], mess: 0 },
-      ...{ position: 'both', screen: 'no', noise: 0, hands: 0 },
-    };
-    const ideas: Idea[] = [
-      { ...idea, id: 'long', who: 'adult', minutes: [20, 20] },
-      { ...idea, id: 'short', who: 'alone', minutes: [10, 10] },
-    ];
-    const day = madeUpDay(1, { windows: 1, hard: 0, ideas });
-    const window = { ...day.windows[0]!, from: 900, minutes: 50, grownUp: true, quiet: false };
-    const board = boardOf(
-      modelOf({
-        ...{ ...day, windows: [window], events: [], lightsOut: 1200, perWindow: 1, bored: false },
-        child: { ...day.child, ageMonths: 120, never: [], lacks: [], likes: [], dislikes: [] },
-        history: { yesterday: [], lastThreeDays: [] },
-        limits: { screenMinutes: 0, grownUpMinutes: 60 },
-      }),
-    );
-    board.price[2 + GROWN_UP] = Math.floor((POINT * GRID) / GROWN_UP_STEP);
-    solveAt(board);
-    const { steps, whole } = search(board, NEVER, 30);
-    expect([steps?.map(({ idea: at }) => ideas[at]!.id), whole]).toEqual([['long'], true]);
-  });
+  it.each([
+    ['has time, however dear it is', 60, Math.floor((POINT * GRID) / GROWN_UP_STEP), [20, 10], [], 'long'],
+    ['has none, however cheap it is', 0, 0, [30, 30], ['short'], 'short'],
+  ] as const)(
+    'a plan with less of a grown-up stands in for one with more only as far as that saves points: one who %s',
+    (_, budget, price, [long, short], known, best) => {
+      const [made] = madeUpIdeas(1, 1) as [Idea];
+      const idea: Idea = {
+        ...{
+          ...made,
+          kind: 'read',
+          ages: [1, 17],
+          things: [],
+          wipe: 'yes',
+          needs: [],
+          cautions: [],
+          mess: 0,
+        },
+        ...{ position: 'both', screen: 'no', noise: 0, hands: 0 },
+      };
+      const ideas: Idea[] = [
+        { ...idea, id: 'long', who: 'adult', minutes: [long, long] },
+        { ...idea, id: 'short', who: 'alone', minutes: [short, short] },
+      ];
+      const day = madeUpDay(1, { windows: 1, hard: 0, ideas });
+      const window = { ...day.windows[0]!, from: 900, minutes: 60, grownUp: true, quiet: false };
+      const board = boardOf(
+        modelOf({
+          ...{ ...day, windows: [window], events: [], lightsOut: 1200, perWindow: 1, bored: false },
+          child: { ...day.child, ageMonths: 120, never: [], lacks: [], likes: [], dislikes: [] },
+          // what is new is worth a point more
+          history: { yesterday: [], lastThreeDays: known },
+          limits: { screenMinutes: 0, grownUpMinutes: budget },
+        }),
+      );
+      board.price[2 + GROWN_UP] = price;
+      solveAt(board);
+      const { steps, whole } = search(board, NEVER, 30);
+      expect([steps?.map(({ idea: at }) => ideas[at]!.id), whole]).toEqual([[best], true]);
+    },
+  );
 });
 
 describe('the board', () => {
