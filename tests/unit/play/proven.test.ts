@@ -49,3 +49,18 @@ it('is proven best, worth what a general solver found, and takes no more work th
     expect([seed, plan.nodes <= nodes]).toEqual([seed, true]);
   }
 });
+
+it.each([300, 2000, 10_000])(
+  'of %i nodes, no more are taken than what was begun needs, and the bound holds',
+  (nodes) => {
+    const over: number[] = [];
+    for (const { seed, best } of oracle.days.slice(0, 12)) {
+      const result = planDay(madeUpDay(seed, { ideas: oracle.ideas }), { steps: 60, tries: 200, nodes });
+      const plan = result.kind === 'plan' ? result : result.rest;
+      over.push(plan.nodes - nodes);
+      expect([seed, plan.score <= best, best <= plan.bound]).toEqual([seed, true, true]);
+    }
+    // the last thing begun is brought to its end: two hundred parts side by side through a day at most
+    expect(Math.max(...over)).toBeLessThan(10_000);
+  },
+);
