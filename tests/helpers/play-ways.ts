@@ -12,7 +12,7 @@ import { vetted } from '#domain/play/vet.ts';
 import { draws, madeUpDay, madeUpIdeas } from './play-days.ts';
 
 /** Windows late in the morning and after noon, five or six ideas of few kinds; some of it may be pinned or over. */
-export function fewWindows(seed: number, count = 3): DayProblem {
+function fewWindows(seed: number, count = 3): DayProblem {
   const { below, maybe, oneOf } = draws(seed * 29 + 11);
   const ideas = madeUpIdeas(5, seed).map((idea, n): Idea => {
     const kind = oneOf(['screen', 'read', 'listen', 'talk'] as const);
