@@ -1,9 +1,13 @@
 // Whole days that the planner proves best with little work, beside what a general solver found (tests/reference).
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
+import { boardOf, grainsOf } from '#domain/play/board.ts';
+import { branch } from '#domain/play/branch.ts';
 import { checkPlan } from '#domain/play/check.ts';
+import { modelOf } from '#domain/play/model.ts';
 import { planDay } from '#domain/play/plan.ts';
 import type { Idea } from '#domain/play/types.ts';
+import { vetted } from '#domain/play/vet.ts';
 import { madeUpDay } from '../../helpers/play-days.ts';
 
 interface Oracle {
@@ -64,3 +68,19 @@ it.each([300, 2000, 10_000])(
     expect(Math.max(...over)).toBeLessThan(10_000);
   },
 );
+
+it('cases never say that nothing is worth what a general solver found, and find nothing worth more', () => {
+  let [found, none] = [0, 0];
+  for (const { seed, best } of oracle.days.slice(20, 28)) {
+    const model = modelOf(vetted(madeUpDay(seed, { ideas: oracle.ideas })).problem);
+    for (const most of [0.9, 0.3]) {
+      const reachable = branch(boardOf(model), grainsOf(best), 60, most, 10);
+      expect([seed, most, reachable.whole && !reachable.steps]).toEqual([seed, most, false]);
+      if (reachable.steps) found++;
+      const above = branch(boardOf(model), grainsOf(best + 1), 2, most, 10);
+      expect([seed, most, above.steps]).toEqual([seed, most, undefined]);
+      if (above.whole) none++;
+    }
+  }
+  expect([found > 8, none > 8]).toEqual([true, true]);
+});
