@@ -104,7 +104,7 @@ export interface Board {
   each: Int32Array;
   /** Ideas that must stand somewhere. */
   forced: Uint8Array;
-  /** By stage and idea: how often the relaxed days of late held it there, from 0 to 1. */
+  /** By stage and idea: how often the relaxed days of late held it there; above 1 where it stood there more than once. */
   often: Float64Array;
 }
 
