@@ -8,17 +8,17 @@ const RATE = 4;
 /** Runs in the page: what its worker does while the bed is being described. */
 function timeWarmUp([any, effort]) {
   const start = performance.now();
-  globalThis.planner.planWith(any, [], effort, () => undefined);
+  globalThis.planner.planSound(any, [], effort, () => undefined);
   return performance.now() - start;
 }
 
 /** Runs in the page: the same days one after the other, as the worker of the page would be asked. */
 function timeDays(days) {
-  const { planWith } = globalThis.planner;
+  const { planSound } = globalThis.planner;
   return days.map((problem) => {
     const start = performance.now();
     let early;
-    const result = planWith(problem, [], undefined, () => (early ??= performance.now() - start));
+    const result = planSound(problem, [], undefined, () => (early ??= performance.now() - start));
     const whole = performance.now() - start;
     const { score, bound } = result.kind === 'plan' ? result : result.rest;
     return { early: early ?? whole, whole, gap: bound - score };

@@ -1,5 +1,5 @@
 /** Plans a day of play off the page, so that a tap is never answered late. */
-import { planWith } from '#domain/play/plan.ts';
+import { planSound } from '#domain/play/plan.ts';
 import { WARM_UP } from '#domain/play/solve.ts';
 import type { DayProblem, Impossible, Placement, Plan } from '#domain/play/types.ts';
 
@@ -24,9 +24,9 @@ const channel = self as unknown as {
 };
 channel.onmessage = ({ data: { number, problem, stay, warmUp } }) => {
   if (warmUp) {
-    planWith(problem, stay, WARM_UP, () => undefined);
+    planSound(problem, stay, WARM_UP, () => undefined);
     return;
   }
   const early = (result: Plan | Impossible) => channel.postMessage({ number, result, early: true });
-  channel.postMessage({ number, result: planWith(problem, stay, undefined, early) });
+  channel.postMessage({ number, result: planSound(problem, stay, undefined, early) });
 };

@@ -21,7 +21,7 @@ export function browserPlanner(): Planner {
   let worker: Worker | undefined;
   let number = 0;
   const inPage: Planner['plan'] = async (problem, stay) =>
-    (await import('#domain/play/plan.ts')).planWith(problem, stay);
+    (await import('#domain/play/plan.ts')).planSound(problem, stay);
   /** Whether it failed, maybe while nobody waited for it. */
   let failed = false;
   const started = () => {

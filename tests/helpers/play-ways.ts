@@ -4,8 +4,15 @@
  */
 import { POINT } from '#domain/play/board.ts';
 import { GRID, LONG_FREE, NOON } from '#domain/play/feasible.ts';
-import { messyAt, modelOf, type Model } from '#domain/play/model.ts';
-import { FAMILY, grownUpCost, NEAR_MINUTES, NOT_FIRST, SAME_KIND } from '#domain/play/objective.ts';
+import { modelOf, type Model } from '#domain/play/model.ts';
+import {
+  FAMILY,
+  grownUpCost,
+  NEAR_MINUTES,
+  NOT_FIRST,
+  SAME_KIND,
+  shortlyBefore,
+} from '#domain/play/objective.ts';
 import { planDay } from '#domain/play/plan.ts';
 import type { DayProblem, Idea, Placement, PlayWindow } from '#domain/play/types.ts';
 import { vetted } from '#domain/play/vet.ts';
@@ -107,7 +114,7 @@ export function waysOf(model: Model, s: number): Way[] {
       if (stage.open) {
         const { energy, mess } = model.ideas[one]!;
         if (end > model.latest[one]! || (from <= stage.settleUntil && energy > 1)) return;
-        if (mess > 0 && messyAt(model, end)) more -= POINT;
+        if (mess > 0 && shortlyBefore(model.starts, end)) more -= POINT;
       }
       more -= POINT * (fillings.length ? NOT_FIRST : stage.firstCost);
       const before = stage.fillings[fillings[fillings.length - 1]!]?.ideas.at(-1);
@@ -193,6 +200,6 @@ export function worthOf(model: Model, day: readonly Way[], worth: number): numbe
   });
   if (placed.some((count, w) => count > model.left[w]!)) return undefined;
   if (!model.terms.day) return worth;
-  const families = new Set(ideas.flatMap((times, idea) => (times ? [model.familyAt[idea]!] : [])));
+  const families = new Set(ideas.flatMap((times, idea) => (times ? [model.family[idea]!] : [])));
   return worth + POINT * (FAMILY * families.size - grownUpCost(GRID * grownUp, model.budget));
 }

@@ -1,18 +1,14 @@
-/** What a plan that grows can still look forward to: ideas that are wanted later, room for play, and the best puts of a stage. */
+/** What a plan that grows can still look forward to: ideas that are wanted later, and the best puts of a stage. */
 import type { Board } from './board.ts';
 
-/**
- * Ideas that may still stand in a stage or a later one, with those that must come before them, as bits; those for which a
- * stage is the last chance; and how much play the stages from there on can hold.
- */
-export function wantedFrom(board: Board): { masks: Int32Array[]; last: number[][]; room: number[] } {
+/** Ideas that may still stand in a stage or a later one, as bits; and those for which a stage is the last chance. */
+export function wantedFrom(board: Board): { masks: Int32Array[]; last: number[][] } {
   const { model } = board;
   const words = (model.ideas.length >> 5) + 1;
   let mask = new Int32Array(words);
   const masks = [mask];
   const seen = new Uint8Array(model.ideas.length);
   const last: number[][] = [];
-  const room = [0];
   for (let s = model.stages.length - 1; s >= 0; s--) {
     mask = mask.slice();
     const ends: number[] = [];
@@ -20,26 +16,18 @@ export function wantedFrom(board: Board): { masks: Int32Array[]; last: number[][
       if (!seen[idea] && (board.price[idea]! > 0 || board.forced[idea])) ends.push(idea);
       seen[idea] = 1;
       mask[idea >> 5]! |= 1 << (idea & 31);
-      const twin = model.twin[idea]!;
-      if (twin >= 0) mask[twin >> 5]! |= 1 << (twin & 31);
     };
-    const { puts, reached } = board.squares[s]!;
+    const { puts } = board.squares[s]!;
     for (let p = 0; p < puts.one.length; p++) {
       want(puts.one[p]!);
       if (puts.two[p]! >= 0) want(puts.two[p]!);
     }
     masks.unshift(mask);
     last.unshift(ends);
-    let play = 0;
-    const { open, most, room: size } = model.stages[s]!;
-    for (let n = 1; open && n <= most; n++)
-      for (let place = size + 1; place > n; place--)
-        if (reached[n * (size + 2) + place]) play = Math.max(play, place - n);
-    room.unshift(room[0]! + play);
   }
   // what can stand nowhere is lost at once
   last.push(model.ideas.flatMap((_, idea) => (seen[idea] || !board.price[idea] ? [] : [idea])));
-  return { masks, last, room };
+  return { masks, last };
 }
 
 /** The puts of one sort, the best first, with what each brings at prices. */

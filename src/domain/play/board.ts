@@ -5,8 +5,8 @@
  * Everything is counted in whole grains, so sums are exact and the same on every engine.
  */
 import { GRID, LONG_FREE, NOON } from './feasible.ts';
-import { messyAt, type Model, type Stage } from './model.ts';
-import { GROWN_UP_STEP, NEAR_MINUTES } from './objective.ts';
+import type { Model, Stage } from './model.ts';
+import { GROWN_UP_STEP, NEAR_MINUTES, shortlyBefore } from './objective.ts';
 import { FAMILY_COUNT, KINDS } from './types.ts';
 
 /** Grains in a point. */
@@ -60,18 +60,16 @@ export interface Square {
   /** Best worth at prices, and the put that has it. */
   sortBest: Int32Array;
   sortPut: Int32Array;
-  /** Sorts that still hold a put, and their last kinds. */
+  /** Sorts that still hold a put. */
   alive: Int32Array;
-  kinds: Int32Array;
   /** By number placed and next place: whether puts can lead there. */
   reached: Uint8Array;
   /** By next place: whether the last placement of the stage can end just before it. */
   ends: Uint8Array;
   /** What follows a placement: by number, next place, half-hour and last kind. */
   then: Int32Array;
-  /** Room to work in: the same shape as `then`; and three lists of sorts. */
+  /** Room to work in, of the same shape. */
   grown: Int32Array;
-  fit: readonly [Int32Array, Int32Array, Int32Array];
 }
 
 export interface Board {
@@ -154,7 +152,7 @@ function squareOf(model: Model, s: number): Square {
       const start = from + GRID * place;
       const end = start + GRID * units!;
       if (end > late! || (start <= settleUntil && !calm)) continue;
-      sortCost[place * size + g] = messy && messyAt(model, end) ? POINT : 0;
+      sortCost[place * size + g] = messy && shortlyBefore(model.starts, end) ? POINT : 0;
     }
   });
   const column = (rows: readonly number[][], n: number) => Int32Array.from(rows, (row) => row[n]!);
@@ -170,7 +168,6 @@ function squareOf(model: Model, s: number): Square {
     sortBest: blank(),
     sortPut: blank(),
     alive: blank().map((_, g) => g),
-    kinds: Int32Array.from(new Set(column(sorts, 1))),
     puts: {
       one: column(puts, 0),
       two: column(puts, 1),
@@ -184,7 +181,6 @@ function squareOf(model: Model, s: number): Square {
     ends: new Uint8Array(room + 2),
     then: table(),
     grown: table(),
-    fit: [blank(), blank(), blank()],
   };
 }
 
@@ -196,7 +192,7 @@ export function boardOf(model: Model): Board {
   let possible = 0;
   if (model.terms.day)
     for (const { fillings } of stages)
-      for (const filling of fillings) for (const idea of filling.ideas) possible |= model.family[idea]!;
+      for (const filling of fillings) for (const idea of filling.ideas) possible |= 1 << model.family[idea]!;
   const after = stages.flatMap(({ morning }, s) => {
     if (stages[s + 1]?.morning === morning) return [0, 1];
     const next = keptAtStart(model, s + 1);
@@ -248,8 +244,7 @@ function tidied({ room, most }: Stage, here: Square): Square {
         reached[(count + 1) * width + next] = ends[next] = 1;
       }
     }
-  const kinds = here.kinds.filter((kind) => alive.some((g) => here.sortLast[g] === kind));
-  return { ...here, alive, kinds, reached, ends };
+  return { ...here, alive, reached, ends };
 }
 
 /** Leaves in a stage only the puts for which `stays` says so; lists are made anew, so old ones can be kept. */

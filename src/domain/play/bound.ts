@@ -52,8 +52,7 @@ function solveStage(board: Board, s: number, byKind: Int32Array): void {
   const { model, once, each } = board;
   const stage = model.stages[s]!;
   const here = board.squares[s]!;
-  const { sortBest, sortPut, sortPlay, sortKind, sortStep, sortCost, alive, kinds, then, reached, ends } =
-    here;
+  const { sortBest, sortPut, sortPlay, sortKind, sortStep, sortCost, alive, then, reached, ends } = here;
   const { one, two, sort, worth, grownUp, net } = here.puts;
   const grownUpPrice = board.price[model.ideas.length + GROWN_UP]!;
   for (const g of alive) sortBest[g] = NEVER;
@@ -78,44 +77,29 @@ function solveStage(board: Board, s: number, byKind: Int32Array): void {
   for (let place = 2; place < width; place++) {
     if (!ends[place]) continue;
     const end = stage.from + GRID * (place - 1);
-    const near = isNear(board, s + 1, end);
     for (let kept = least; kept <= 1; kept++) {
       const to = place * 2 * K + kept * K;
       const after = board.after[2 * s + (kept || freeAt(stage, place))]!;
-      const at = 2 * s + 2 + after;
-      const most = after < 0 ? NEVER : board.far[at]!;
-      for (let n = 0; n < kinds.length; n++) then[to + kinds[n]!] = most;
-      if (!near || after < 0) continue;
-      if (board.first[at]! === most) {
-        const kind = board.firstKind[at]!;
-        then[to + kind] = restFrom(board, s + 1, after, kind, end);
-      } else for (const kind of kinds) then[to + kind] = restFrom(board, s + 1, after, kind, end);
+      // after a long pause no kind follows another
+      if (isNear(board, s + 1, end))
+        for (let kind = 0; kind < K; kind++) then[to + kind] = restFrom(board, s + 1, after, kind, end);
+      else then.fill(after < 0 ? NEVER : board.far[2 * s + 2 + after]!, to, to + K);
     }
   }
-  const [fitNet, fitStep, fitKind] = here.fit;
   for (let place = room + 1; place >= 2; place--) {
     if (!ends[place]) continue;
-    // the sorts that may begin here, whatever number they are
     const costs = place * sortKind.length;
-    let fits = 0;
-    if (most > 1)
-      for (let n = 0; n < alive.length; n++) {
-        const g = alive[n]!;
-        const cost = sortCost[costs + g]!;
-        if (cost < 0) continue;
-        fitNet[fits] = sortBest[g]! - cost;
-        fitStep[fits] = sortStep[g]!;
-        fitKind[fits++] = sortKind[g]!;
-      }
     for (let count = most - 1; count >= 1; count--) {
       if (!reached[count * width + place]) continue;
       for (let kept = least; kept <= 1; kept++) {
         let [top, second, topKind] = [NEVER, NEVER, NO_KIND];
         const next = thenAt(width, count + 1 === most ? 0 : count + 1, place + 1, kept);
-        for (let n = 0; n < fits; n++) {
-          const more = fitNet[n]! + then[next + fitStep[n]!]!;
-          if (more <= second) continue;
-          const kind = fitKind[n]!;
+        for (let n = 0; n < alive.length; n++) {
+          const g = alive[n]!;
+          const cost = sortCost[costs + g]!;
+          const more = sortBest[g]! - cost + then[next + sortStep[g]!]!;
+          if (more <= second || cost < 0) continue;
+          const kind = sortKind[g]!;
           if (kind === topKind) {
             if (more > top) top = more;
           } else if (more > top) {
@@ -129,8 +113,7 @@ function solveStage(board: Board, s: number, byKind: Int32Array): void {
         top -= notFirst;
         second -= notFirst;
         const again = Math.max(top - same, second);
-        for (let n = 0; n < kinds.length; n++) {
-          const kind = kinds[n]!;
+        for (let kind = 0; kind < K; kind++) {
           const more = kind === topKind ? again : top;
           const none = then[stop + kind]!;
           then[to + kind] = more > none ? more : none;
@@ -168,7 +151,7 @@ export function solveAt(board: Board): number {
   const { model, price, once, each } = board;
   const n = model.ideas.length;
   for (let i = 0; i < n; i++) {
-    once[i] = price[i]! + price[n + FAMILIES_AT + model.familyAt[i]!]!;
+    once[i] = price[i]! + price[n + FAMILIES_AT + model.family[i]!]!;
     each[i] = price[n + PLAY]! + (model.screen[i] ? price[n + SCREEN]! : 0);
   }
   const byKind = new Int32Array(K);

@@ -2,6 +2,8 @@
 import type { DayMinute, DayProblem, HardMoment, Idea, OrdinaryWindow, PlayWindow, RuleId } from './types.ts';
 
 export const GRID = 5;
+/** Whether a minute, or a length, lies on the grid of five. */
+export const onGrid = (value: number) => Number.isInteger(value) && value % GRID === 0;
 /** A day has this many windows at most; the search is made for them. */
 export const MOST_WINDOWS = 16;
 /** Play is planned between six in the morning and ten in the evening; the rest is night. */

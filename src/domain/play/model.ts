@@ -22,11 +22,10 @@ import {
   BORED,
   fixedStarts,
   LONG_WINDOW,
-  MESS_BEFORE,
-  messyBefore,
   momentWorth,
   NOT_FIRST,
   SAME_KIND,
+  shortlyBefore,
 } from './objective.ts';
 import {
   FAMILIES,
@@ -68,15 +67,12 @@ export interface Stage {
 export interface Model {
   ideas: readonly Idea[];
   stages: readonly Stage[];
-  /** Per idea: kind, bit of its family, grown-up needed, counted screen, latest end. */
+  /** Per idea: kind, family, grown-up needed, counted screen, latest end. */
   kind: readonly number[];
-  familyAt: readonly number[];
   family: readonly number[];
   grownUp: readonly boolean[];
   screen: readonly boolean[];
   latest: readonly number[];
-  /** The idea before it that does as well in every window, or −1: of two equals the first is taken first. */
-  twin: readonly number[];
   /** Units of play that the open stages may hold together. */
   cap: number;
   screenCap: number;
@@ -84,6 +80,7 @@ export interface Model {
   /** Half an hour must stay free in that half of the day. */
   freeWanted: { morning: boolean; afternoon: boolean };
   terms: Terms;
+  /** Starts of fixed events before which nothing messy ends; none where the day has no terms. */
   starts: readonly number[];
   /** Per window, how many more placements it may hold beside its pins. */
   left: readonly number[];
@@ -292,29 +289,26 @@ export function modelOf(problem: DayProblem, stay: readonly Placement[] = []): M
     );
     return long.length > 0 && !long.some(({ from, freeFrom }) => from - freeFrom >= LONG_FREE);
   };
-  const starts = fixedStarts(problem);
+  const starts = terms.day ? fixedStarts(problem) : [];
   if (terms.day)
     for (const { open, from, fillings } of stages)
       for (const filling of open ? [] : fillings) {
         let at = from;
         filling.ideas.forEach((idea, n) => {
           at += filling.units[n]! * GRID;
-          if (messyBefore(starts, ideas[idea]!, at)) filling.worth--;
+          if (ideas[idea]!.mess > 0 && shortlyBefore(starts, at)) filling.worth--;
           if (n && ideas[filling.ideas[n - 1]!]!.kind === ideas[idea]!.kind) filling.worth -= SAME_KIND;
         });
       }
   const families = [...new Set(Object.values(FAMILIES))];
-  const familyAt = ideas.map(({ kind }) => families.indexOf(FAMILIES[kind]));
   return {
     ideas,
     stages,
     kind: ideas.map(({ kind }) => KINDS.indexOf(kind)),
-    familyAt,
-    family: familyAt.map((at) => 1 << at),
+    family: ideas.map(({ kind }) => families.indexOf(FAMILIES[kind])),
     grownUp: ideas.map((idea) => needsGrownUp(idea, child.ageMonths)),
     screen: ideas.map(({ screen }) => screen === 'yes'),
     latest: ideas.map((idea) => latestEnd(problem, idea)),
-    twin: twinsOf(problem, ideas, new Set([...pinned, ...stay.map(({ idea }) => idea)])),
     cap: Math.max(0, playCap(windows, child.ageMonths) - placed) / GRID,
     screenCap: Math.floor(Math.max(0, screenLimit(problem) - screenPinned) / GRID),
     budget: problem.limits.grownUpMinutes,
@@ -324,31 +318,3 @@ export function modelOf(problem: DayProblem, stay: readonly Placement[] = []): M
     left,
   };
 }
-
-/** Equals are found by everything that the objective and the rules read of an idea. */
-function twinsOf(problem: DayProblem, ideas: readonly Idea[], alone: ReadonlySet<string>): number[] {
-  const last = new Map<string, number>();
-  return ideas.map((idea, index) => {
-    if (alone.has(idea.id)) return -1;
-    const facts = [
-      idea.kind,
-      minuteRange(idea),
-      idea.energy,
-      idea.mess > 0,
-      needsGrownUp(idea, problem.child.ageMonths),
-      idea.screen === 'yes',
-      latestEnd(problem, idea),
-      problem.windows.map((window) =>
-        brokenIn(problem, idea, window).length ? null : baseOf(problem, idea, window),
-      ),
-    ];
-    const key = JSON.stringify(facts);
-    const twin = last.get(key) ?? -1;
-    last.set(key, index);
-    return twin;
-  });
-}
-
-/** Something messy that ends then ends too shortly before an event. */
-export const messyAt = ({ terms, starts }: Model, end: number) =>
-  terms.day && starts.some((start) => start >= end && start - end < MESS_BEFORE);

@@ -58,7 +58,7 @@ export function narrow(board: Board, goal: number): void {
   };
   stages.forEach((stage, s) => {
     const here = board.squares[s]!;
-    const { alive, kinds, sortKind, sortCost, sortStep, sortBest, reached, then } = here;
+    const { alive, sortKind, sortCost, sortStep, sortBest, reached, then } = here;
     const width = stage.room + 2;
     const grown = here.grown.fill(NEVER);
     const through = new Int32Array(sortKind.length).fill(NEVER);
@@ -96,7 +96,7 @@ export function narrow(board: Board, goal: number): void {
           const after = board.after[2 * s + keptAt(board, s, place, kept)]!;
           if (after < 0) continue;
           const end = stage.from + GRID * (place - 1);
-          for (const kind of kinds)
+          for (let kind = 0; kind < K; kind++)
             if (grown[at + kind]! > NEVER / 2) leave(board, ways, s, after, kind, end, grown[at + kind]!);
         }
     }

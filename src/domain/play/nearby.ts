@@ -17,14 +17,12 @@ export interface Draft {
   score: number;
 }
 
-/** Stages to plan anew together: three, neighbours first and then further apart; then two pairs of neighbours. */
+/** Stages to plan anew together: three, neighbours first and then further apart. */
 function groupsOf(stages: number): number[][] {
   const groups: number[][] = [];
   for (let apart = 1; apart * 2 < stages; apart++)
     for (let first = 0; first + 2 * apart < stages; first++)
       groups.push([first, first + apart, first + 2 * apart]);
-  for (let one = 0; one + 1 < stages; one++)
-    for (let two = one + 2; two + 1 < stages; two++) groups.push([one, one + 1, two, two + 1]);
   return groups;
 }
 

@@ -18,7 +18,7 @@ export const SAME_KIND = 2;
 export const NEAR_MINUTES = 60;
 export const FAMILY = 2;
 export const GROWN_UP_STEP = 15;
-export const MESS_BEFORE = 20;
+const MESS_BEFORE = 20;
 export const BORED = 3;
 export const LONG_WINDOW = 45;
 
@@ -70,9 +70,9 @@ export function fixedStarts({ events, windows }: DayProblem): number[] {
   return [...events, ...hard];
 }
 
-/** Whether something messy that ends then leaves too little time before the next fixed event. */
-export const messyBefore = (starts: readonly number[], idea: Idea, end: number) =>
-  idea.mess > 0 && starts.some((start) => start >= end && start - end < MESS_BEFORE);
+/** Whether what ends then leaves too little time to clean up before the next fixed event. */
+export const shortlyBefore = (starts: readonly number[], end: number) =>
+  starts.some((start) => start >= end && start - end < MESS_BEFORE);
 
 /** One point less for each full quarter of an hour above the grown-up's budget. */
 export const grownUpCost = (minutes: number, budget: number) =>
@@ -122,7 +122,7 @@ function dayScore(
     const end = placement.from + placement.minutes;
     if (before && before.kind === idea.kind && placement.from - before.end <= NEAR_MINUTES)
       score -= SAME_KIND;
-    if (messyBefore(starts, idea, end)) score -= 1;
+    if (idea.mess > 0 && shortlyBefore(starts, end)) score -= 1;
     if (needsGrownUp(idea, problem.child.ageMonths)) grownUp += placement.minutes;
     before = { kind: idea.kind, end };
   }

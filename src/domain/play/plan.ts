@@ -5,21 +5,16 @@ import { modelOf, type Model } from './model.ts';
 import type { Step } from './search.ts';
 import { EFFORT, solve, type Effort, type Outcome } from './solve.ts';
 import type { DayProblem, FreeTime, Impossible, Placement, Plan, PlayWindow, Relaxation } from './types.ts';
-import { vetted } from './vet.ts';
+import { withPins, type Pinned } from './pins.ts';
+import { soundOf } from './vet.ts';
 
-function placementsOf(
-  problem: DayProblem,
-  ids: readonly string[],
-  windowOf: readonly number[],
-  steps: readonly Step[],
-) {
-  return steps.map(({ stage, idea, units, from }): Placement => ({
-    idea: ids[idea]!,
-    window: problem.windows[windowOf[stage]!]!.id,
+const placementsOf = ({ windows }: DayProblem, { ideas, stages }: Model, steps: readonly Step[]) =>
+  steps.map(({ stage, idea, units, from }): Placement => ({
+    idea: ideas[idea]!.id,
+    window: windows[stages[stage]!.window]!.id,
     from,
     minutes: units * GRID,
   }));
-}
 
 /** What is left of the open windows once the plan stands in them. */
 export function freeTimeOf(windows: readonly PlayWindow[], placements: readonly Placement[]): FreeTime[] {
@@ -52,32 +47,46 @@ export function freeTimeOf(windows: readonly PlayWindow[], placements: readonly 
 export const planDay = (problem: DayProblem, effort: Effort = EFFORT): Plan | Impossible =>
   planWith(problem, [], effort);
 
-/**
- * The same, with a wish that as many of `stay` as possible remain in their windows; `first` is told a good plan early,
- * where the best takes longer.
- */
+/** The same, with a wish that as many of `stay` as possible remain in their windows. */
 export function planWith(
   problem: DayProblem,
   stay: readonly Placement[],
   effort: Effort = EFFORT,
   first?: (plan: Plan | Impossible) => void,
 ): Plan | Impossible {
-  const vet = vetted(problem);
-  const model = modelOf(vet.problem, stay);
+  const { problem: sound, faults } = soundOf(problem);
+  const told = (result: Plan | Impossible): Plan | Impossible =>
+    result.kind === 'plan' ? { ...result, faults } : { ...result, rest: { ...result.rest, faults } };
+  return told(planSound(sound, stay, effort, first && ((early) => first(told(early)))));
+}
+
+/**
+ * The same for a problem that is known to be sound, as those are that a bed's day gives; `first` is told a good plan early,
+ * where the best takes longer.
+ */
+export function planSound(
+  problem: DayProblem,
+  stay: readonly Placement[],
+  effort: Effort = EFFORT,
+  first?: (plan: Plan | Impossible) => void,
+): Plan | Impossible {
+  const pinned = withPins(problem);
+  const model = modelOf(pinned.problem, stay);
   // what would open a moment does not depend on the plan: it is looked for once
   const known = new Map<string, readonly Relaxation[]>();
   const relaxed = (window: PlayWindow) => {
-    const found = known.get(window.id) ?? relaxationsFor(vet.problem, window);
+    const found = known.get(window.id) ?? relaxationsFor(problem, window);
     known.set(window.id, found);
     return found;
   };
-  const told = first && ((found: Outcome) => first(planOf(vet, model, found, relaxed)));
+  const told = first && ((found: Outcome) => first(planOf(pinned, model, found, relaxed)));
   const found = solve(model, effort, told);
   // two moments may each be possible with their pins, and need the same idea for the rest
-  const lost = vet.problem.pins.filter((pin) => !found.steps.some(({ from }) => from === pin.from));
-  if (!lost.length) return planOf(vet, model, found, relaxed);
+  const { pins } = pinned.problem;
+  const lost = pins.filter((pin) => !found.steps.some(({ from }) => from === pin.from));
+  if (!lost.length) return planOf(pinned, model, found, relaxed);
   const kept = { ...problem, pins: problem.pins.filter((pin) => !lost.includes(pin)) };
-  const result = planWith(kept, stay, effort);
+  const result = planSound(kept, stay, effort);
   const plan = result.kind === 'plan' ? result : result.rest;
   const all = {
     ...plan,
@@ -87,34 +96,29 @@ export function planWith(
 }
 
 function planOf(
-  { problem: usable, faults, refused }: ReturnType<typeof vetted>,
+  { problem, refused }: Pinned,
   model: Model,
   found: Outcome,
   relaxed: (window: PlayWindow) => readonly Relaxation[],
 ): Plan | Impossible {
-  const placements = placementsOf(
-    usable,
-    model.ideas.map(({ id }) => id),
-    model.stages.map(({ window }) => window),
-    found.steps,
-  );
-  const ideas = new Map(usable.ideas.map((idea) => [idea.id, idea]));
+  const placements = placementsOf(problem, model, found.steps);
+  const ideas = new Map(problem.ideas.map((idea) => [idea.id, idea]));
   const plan: Plan = {
     kind: 'plan',
     placements,
     score: found.score,
     bound: found.bound,
-    free: freeTimeOf(usable.windows, placements),
+    free: freeTimeOf(problem.windows, placements),
     grownUpMinutes: placements.reduce(
       (sum, { idea, minutes }) =>
-        sum + (needsGrownUp(ideas.get(idea)!, usable.child.ageMonths) ? minutes : 0),
+        sum + (needsGrownUp(ideas.get(idea)!, problem.child.ageMonths) ? minutes : 0),
       0,
     ),
     refused,
-    faults,
+    faults: [],
     nodes: found.nodes,
   };
-  const empty = usable.windows.filter(
+  const empty = problem.windows.filter(
     ({ id, kind }) => kind === 'hard' && !placements.some(({ window }) => window === id),
   );
   if (!empty.length) return plan;

@@ -91,7 +91,7 @@ export function improvePrices(
         if (idea < 0) continue;
         often[s * ideas + idea]! += weight;
         over[idea]!++;
-        over[family + model.familyAt[idea]!]!++;
+        over[family + model.family[idea]!]!++;
       }
     }
     let length = 0;

@@ -18,7 +18,7 @@ export interface Step {
 }
 export interface Found {
   /** The best plan worth enough. */
-  steps?: readonly Step[];
+  steps?: readonly Step[] | undefined;
   score: number;
   /** Nothing was left out for want of room: without a plan there is none. */
   whole: boolean;
@@ -33,7 +33,6 @@ interface Part {
   worth: number;
   /** The same at prices: with what comes after it is a bound. */
   priced: number;
-  bound: number;
   count: number;
   place: number;
   kept: number;
@@ -54,7 +53,6 @@ const copyOf = (part: Part, used: Int32Array): Part => ({
   steps: part.steps,
   worth: part.worth,
   priced: part.priced,
-  bound: part.bound,
   count: part.count,
   place: part.place,
   kept: part.kept,
@@ -122,11 +120,10 @@ const uses = ({ used }: Part, idea: number) => (used[idea >> 5]! >> (idea & 31))
 export function search(board: Board, goal: number, width: number): Found {
   const { model, price } = board;
   const { stages, terms } = model;
-  const { masks: wanted, last, room } = wantedFrom(board);
-  const playPrice = price[model.ideas.length]!;
+  const { masks: wanted, last } = wantedFrom(board);
   const words = wanted[0]!.length;
   const same = terms.day ? SAME_KIND * POINT : 0;
-  const familyPrice = (idea: number) => price[model.ideas.length + FAMILIES_AT + model.familyAt[idea]!]!;
+  const familyPrice = (idea: number) => price[model.ideas.length + FAMILIES_AT + model.family[idea]!]!;
   let count = 0;
   let whole = true;
   let parts: Part[] = [
@@ -135,7 +132,6 @@ export function search(board: Board, goal: number, width: number): Found {
       steps: [],
       worth: board.spare,
       priced: beside(board) - last[stages.length]!.reduce((sum, idea) => sum + price[idea]!, 0),
-      bound: 0,
       count: 0,
       place: 0,
       kept: keptAtStart(model, 0),
@@ -149,14 +145,9 @@ export function search(board: Board, goal: number, width: number): Found {
       used: new Int32Array(words),
     },
   ];
-  const allowed = (part: Part, idea: number, also = -1) => {
-    if (uses(part, idea)) return false;
-    const twin = model.twin[idea]!;
-    return twin < 0 || twin === also || uses(part, twin) === 1;
-  };
   /** What it costs at prices that another idea of a family met already counts for nothing. */
   const metAgain = (met: number, idea: number) =>
-    terms.day && met & model.family[idea]! ? familyPrice(idea) : 0;
+    terms.day && (met >> model.family[idea]!) & 1 ? familyPrice(idea) : 0;
 
   /** What is left over when a stage ends: ideas that had their last chance in it. */
   const leftOver = (part: Part, s: number) => {
@@ -177,28 +168,18 @@ export function search(board: Board, goal: number, width: number): Found {
     return worth >= b.worth;
   };
   /** Writes down the parts on a shortlist, those apart that another covers. */
-  const settle = (
-    s: number,
-    list: Shortlist,
-    make: (bound: number, from: Part, choice: number) => Part,
-  ): Part[] => {
+  const settle = (s: number, list: Shortlist, make: (from: Part, choice: number) => Part): Part[] => {
     const mask = wanted[s]!;
-    const byUse = new Map<number, Part[]>();
+    const byUse = new Map<string, Part[]>();
     const kept: Part[] = [];
     for (let n = 0; n < list.bounds.length; n++) {
-      const part = make(list.bounds[n]!, list.from[n]!, list.choices[n]!);
-      let hash = part.place;
-      for (let w = 0; w < words; w++) hash = (Math.imul(hash, 31) + (part.used[w]! & mask[w]!)) | 0;
-      const alike = byUse.get(hash);
-      const equal = (other: Part) => {
-        if (other.place !== part.place) return false;
-        for (let w = 0; w < words; w++) if ((other.used[w]! ^ part.used[w]!) & mask[w]!) return false;
-        return true;
-      };
-      if (alike?.some((other) => equal(other) && covers(other, part))) continue;
+      const part = make(list.from[n]!, list.choices[n]!);
+      const key = `${part.place} ${part.used.map((word, w) => word & mask[w]!).join()}`;
+      const alike = byUse.get(key);
+      if (alike?.some((other) => covers(other, part))) continue;
       count++;
       if (alike) alike.push(part);
-      else byUse.set(hash, [part]);
+      else byUse.set(key, [part]);
       kept.push(part);
     }
     if (list.cut) whole = false;
@@ -217,8 +198,7 @@ export function search(board: Board, goal: number, width: number): Found {
         part.priced -
         (part.count ? 0 : board.empty[s]!) +
         restFrom(board, s + 1, after, part.kind, part.end) -
-        leftOver(part, s) -
-        playPrice * Math.max(0, part.play - room[s + 1]!);
+        leftOver(part, s);
       if (bound >= ended.least) ended.add(bound, part, -1);
     };
     const ranked = rankedPuts(board, s);
@@ -239,7 +219,7 @@ export function search(board: Board, goal: number, width: number): Found {
       const again = ({ met }: Part, p: number) => {
         const one = puts.one[p]!;
         const two = puts.two[p]!;
-        return metAgain(met, one) + (two < 0 ? 0 : metAgain(met | model.family[one]!, two));
+        return metAgain(met, one) + (two < 0 ? 0 : metAgain(met | (1 << model.family[one]!), two));
       };
       for (const part of grown) {
         if (part.left < takes) continue;
@@ -261,13 +241,13 @@ export function search(board: Board, goal: number, width: number): Found {
             const put = best[n]!;
             const one = puts.one[put]!;
             const two = puts.two[put]!;
-            if (!allowed(part, one) || (two >= 0 && !allowed(part, two, one))) continue;
+            if (uses(part, one) || (two >= 0 && uses(part, two))) continue;
             if (model.screen[one] && play > part.screen) continue;
             list.add(bound, part, put);
           }
         }
       }
-      grown = settle(s, list, (bound, from, p) => {
+      grown = settle(s, list, (from, p) => {
         const one = puts.one[p]!;
         const two = puts.two[p]!;
         const g = puts.sort[p]!;
@@ -281,13 +261,12 @@ export function search(board: Board, goal: number, width: number): Found {
           at += GRID * units;
           units = here.sortUnits[g]! - units;
           part.used[idea >> 5]! |= 1 << (idea & 31);
-          part.met |= model.family[idea]!;
+          part.met |= 1 << model.family[idea]!;
         }
         part.before = from;
         part.steps = steps;
         part.worth += puts.worth[p]! - loss;
         part.priced += puts.net[p]! - loss + again(from, p);
-        part.bound = bound;
         part.kind = here.sortLast[g]!;
         part.end = at;
         part.grownUp += GRID * puts.grownUp[p]!;
@@ -299,13 +278,12 @@ export function search(board: Board, goal: number, width: number): Found {
         return part;
       });
     }
-    parts = settle(s + 1, ended, (bound, from) => {
+    parts = settle(s + 1, ended, (from) => {
       const part = copyOf(from, from.used);
       const lost = from.count ? 0 : board.empty[s]!;
       part.worth -= lost;
       part.priced -= lost + leftOver(from, s);
       part.kept = board.after[2 * s + keptAt(board, s, from.place, from.kept)]!;
-      part.bound = bound;
       part.count = part.place = 0;
       return part;
     });
@@ -318,8 +296,7 @@ export function search(board: Board, goal: number, width: number): Found {
     if (worth < goal || worth <= score) continue;
     [best, score] = [part, worth];
   }
-  if (!best) return { score: NEVER, whole, nodes: count };
-  return { steps: stepsOf(best), score, whole, nodes: count };
+  return { steps: best && stepsOf(best), score, whole, nodes: count };
 }
 
 function stepsOf(last: Part): Step[] {

@@ -81,7 +81,7 @@ function gainsAt(
 
 /**
  * Shares the places of the relaxed day out among the ideas and looks for the best order and lengths of what each stage
- * got; a moment filled by two gets the best two that are still there.
+ * got; a moment filled by two keeps them where both are still there.
  *
  * Shape: `goal` in grains; the board must be solved, and is given back so.
  */
@@ -93,18 +93,13 @@ export function shareDay(board: Board, goal: number): Found {
   for (let n = 0; n < way.length; n += 2) {
     const stage = way[n]!;
     const { puts, sortUnits } = board.squares[stage]!;
-    const { one, two, net } = puts;
+    const { one, two } = puts;
     const put = way[n + 1]!;
     if (two[put]! < 0) {
       places.push({ stage, units: sortUnits[puts.sort[put]!]! });
       continue;
     }
-    let best = -1;
-    two.forEach((idea, p) => {
-      if (idea < 0 || taken.has(idea) || taken.has(one[p]!)) return;
-      if (best < 0 || net[p]! > net[best]!) best = p;
-    });
-    for (const idea of best < 0 ? [] : [one[best]!, two[best]!]) {
+    for (const idea of taken.has(one[put]!) || taken.has(two[put]!) ? [] : [one[put]!, two[put]!]) {
       taken.add(idea);
       got.push({ stage, idea });
     }

@@ -1,5 +1,5 @@
 /** From a compiled day to its best plan: prices, plans on the way, then cases for what is left between them. */
-import { boardOf, grainsOf, leaveOnly, NEVER, pointsOf, POINT } from './board.ts';
+import { boardOf, grainsOf, leaveOnly, NEVER, pointsOf, POINT, type Square } from './board.ts';
 import { solveAt } from './bound.ts';
 import { branch } from './branch.ts';
 import { EMPTY_MOMENT, type Model } from './model.ts';
@@ -98,7 +98,7 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
     // a bound may hope to fill more of them
     const hoped = bound + EMPTY_MOMENT * Math.max(0, Math.round(-bound / EMPTY_MOMENT));
     return {
-      steps: fewestThings(model, steps),
+      steps: fewestThings(model, squares, steps),
       score: counted,
       bound: Math.max(bound > points ? counted + 1 : counted, hoped),
       nodes,
@@ -128,7 +128,6 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
         take(search(board, grainsOf(points() + 1), width()));
         const { steps, score, nodes: spent } = shareDay(board, enough);
         nodes += spent;
-        if (steps && score > best.score) best = { steps, score };
         if (steps) {
           enough = score + 1;
           shared = improve({ steps, score }, pointsOf(bound), LOOK);
@@ -150,21 +149,15 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
   for (const start of [shared, best])
     if (bound > points() && start.steps.length) improve(start, bound, NEARBY);
   while (bound > points() && merge()) improve(best, bound, NEARBY);
-  /** Whether a plan worth so much was found, or none is there; undefined where the cases ran out. */
-  const settle = (goal: number, cases: number, most: number) => {
+  /** Whether it is certain that no plan is worth so much; where one is found, it is the best so far. */
+  const ruledOut = (goal: number, cases: number, most: number) => {
     const left = Math.floor((effort.nodes - nodes) / CASE_NODES);
-    if (left < 1) return undefined;
+    if (left < 1) return false;
     afresh();
     const { steps, whole } = take(branch(board, grainsOf(goal), Math.min(cases, left), most, STEP_NODES));
-    return steps ? true : whole ? false : undefined;
+    return whole && !steps;
   };
-  for (const [cases, most] of ORDERS) {
-    let known: boolean | undefined;
-    while (bound > points() && (known = settle(bound, cases, most)) === false) bound--;
-    // what is worth less is easier to find
-    while (bound > points() + 1 && (known = settle(points() + 1, cases, most)) !== undefined)
-      if (!known) bound = points();
-  }
+  for (const [cases, most] of ORDERS) while (bound > points() && ruledOut(bound, cases, most)) bound--;
   // points once settled, the finer differences
   for (let more = true; more;) {
     afresh();
@@ -174,21 +167,30 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
   }
   return outcome(best, bound);
 }
-/** The same steps, of several equals with those that need the fewest things; of these the smallest, in order of time. */
-function fewestThings({ ideas, twin }: Model, steps: readonly Step[]): readonly Step[] {
-  const first = ideas.map((_, idea) => {
-    while (twin[idea]! >= 0) idea = twin[idea]!;
-    return idea;
+
+/**
+ * The same steps, but wherever another idea of the same sort does just as well, the one that adds the fewest things to those
+ * the others need; of equals the one with the fewest, and then the first. Two that fill a moment stay.
+ */
+function fewestThings(
+  { ideas, screen }: Model,
+  squares: readonly Square[],
+  steps: readonly Step[],
+): readonly Step[] {
+  const plan = [...steps];
+  steps.forEach(({ stage, idea, units }, n) => {
+    const { puts, sortUnits } = squares[stage]!;
+    const { one, two, sort, worth } = puts;
+    const others = plan.filter((_, other) => other !== n).map((step) => step.idea);
+    const there = others.flatMap((other) => ideas[other]!.things);
+    const rank = (at: number) =>
+      ideas[at]!.things.reduce((sum, thing) => sum + (there.includes(thing) ? 1e3 : 1e6), at);
+    const now = one.findIndex((at, p) => at === idea && two[p]! < 0 && sortUnits[sort[p]!] === units);
+    one.forEach((at, p) => {
+      if (two[p]! >= 0 || sort[p] !== sort[now] || worth[p] !== worth[now] || screen[at] !== screen[idea])
+        return;
+      if (!others.includes(at) && rank(at) < rank(plan[n]!.idea)) plan[n] = { ...plan[n]!, idea: at };
+    });
   });
-  const order = [...first.keys()].sort((a, b) => ideas[a]!.things.length - ideas[b]!.things.length || a - b);
-  const left = new Map<number, number[]>();
-  return steps.map((step) => {
-    const equal = first[step.idea]!;
-    if (!left.has(equal))
-      left.set(
-        equal,
-        order.filter((idea) => first[idea] === equal),
-      );
-    return { ...step, idea: left.get(equal)!.shift()! };
-  });
+  return plan;
 }

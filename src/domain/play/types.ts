@@ -6,25 +6,7 @@
 /** Minutes since the ward's midnight. */
 export type DayMinute = number;
 
-export const KINDS = [
-  'make',
-  'draw',
-  'talk',
-  'pretend',
-  'imagine',
-  'listen',
-  'read',
-  'music',
-  'puzzle',
-  'world',
-  'screen',
-  'calm',
-  'body',
-  'sense',
-] as const;
-export type Kind = (typeof KINDS)[number];
-
-/** The five families of kinds; a good day meets each of them. */
+/** The kinds of ideas, each in one of the five families; a good day meets each of them. */
 export const FAMILIES = {
   make: 'hands',
   draw: 'hands',
@@ -40,7 +22,10 @@ export const FAMILIES = {
   calm: 'calm',
   body: 'calm',
   sense: 'calm',
-} as const satisfies Record<Kind, string>;
+} as const;
+export type Kind = keyof typeof FAMILIES;
+export const KINDS = Object.keys(FAMILIES) as readonly Kind[];
+
 /** How many families there are. */
 export const FAMILY_COUNT = new Set(Object.values(FAMILIES)).size;
 

@@ -1,36 +1,13 @@
 /** What of a problem can be used: whatever cannot is named with its place and left out, and the rest is kept. */
-import {
-  brokenIn,
-  byTheClock,
-  GRID,
-  lateRules,
-  latestEnd,
-  minuteRange,
-  MOST_WINDOWS,
-  PLAY_FROM,
-  PLAY_UNTIL,
-  playSpan,
-  screenLimit,
-} from './feasible.ts';
-import { fillingsOf, fillsWhole } from './model.ts';
-import {
-  KINDS,
-  type DayProblem,
-  type Fault,
-  type HardMoment,
-  type Idea,
-  type Placement,
-  type PlayWindow,
-  type RuleId,
-} from './types.ts';
+import { byTheClock, MOST_WINDOWS, onGrid, PLAY_FROM, PLAY_UNTIL, playSpan } from './feasible.ts';
+import { withPins, type Pinned } from './pins.ts';
+import { KINDS, type DayProblem, type Fault, type Idea, type PlayWindow } from './types.ts';
 
-export interface Vetted {
+export interface Sound {
   problem: DayProblem;
   faults: Fault[];
-  refused: { pin: Placement; rules: readonly RuleId[] }[];
 }
 
-const onGrid = (value: number) => Number.isInteger(value) && value % GRID === 0;
 const DAY = 24 * 60;
 
 const hours = (minutes: number) => `${minutes / 60}`.padStart(2, '0') + ':00';
@@ -72,80 +49,16 @@ function ideaFault(idea: Idea): [string, unknown] | undefined {
   return undefined;
 }
 
-/** The rules one pin breaks by itself. */
-export function pinBroken(problem: DayProblem, pin: Placement): RuleId[] {
-  const idea = problem.ideas.find(({ id }) => id === pin.idea);
-  const window = problem.windows.find(({ id }) => id === pin.window);
-  if (!idea || !window) return ['unknown'];
-  const broken = brokenIn(problem, idea, window);
-  const [low, high] = minuteRange(idea);
-  const end = pin.from + pin.minutes;
-  if (
-    !onGrid(pin.from) ||
-    !onGrid(pin.minutes) ||
-    pin.minutes < low ||
-    pin.minutes > high ||
-    pin.from < window.from ||
-    end > window.from + window.minutes
-  )
-    broken.push('H2');
-  if (end > latestEnd(problem, idea)) broken.push(...lateRules(idea));
-  return [...new Set(broken)];
-}
-
-/** Whether a moment with these in it can be filled, with nothing that stands elsewhere. */
-function canBeFilled(problem: DayProblem, window: HardMoment, standing: readonly Placement[]): boolean {
-  const here = standing.filter((one) => one.window === window.id);
-  const isIn = (list: readonly Placement[], { id }: Idea) => list.some(({ idea }) => idea === id);
-  const free = problem.ideas.filter((idea) => isIn(here, idea) || !isIn(standing, idea));
-  return fillsWhole(window, here) || fillingsOf(problem, free, window, here).length > 0;
-}
-
-function vetPins(
-  problem: DayProblem & Required<Pick<DayProblem, 'done'>>,
-): Pick<Vetted, 'problem' | 'refused'> {
-  const kept: Placement[] = [];
-  const refused: Vetted['refused'] = [];
-  const screenIn = ({ idea: name, window: at, minutes }: Placement) => {
-    const isFilm = problem.ideas.some(({ id, screen: film }) => id === name && film === 'yes');
-    return isFilm && problem.windows.some(({ id, kind }) => id === at && kind === 'ordinary') ? minutes : 0;
-  };
-  // a film that was seen is not unseen
-  let screen = problem.done.reduce((sum, one) => sum + screenIn(one), 0);
-  const inOrder = [...problem.pins].sort(byTheClock);
-  for (const pin of inOrder) {
-    const rules = pinBroken(problem, pin);
-    const window = problem.windows.find(({ id }) => id === pin.window);
-    if (!rules.length && window) {
-      const standing = [...kept, ...problem.done];
-      const here = standing.filter((other) => other.window === pin.window);
-      const gap = window.kind === 'hard' ? 0 : GRID;
-      const meets = here.some(({ from, minutes }) => from + minutes + gap > pin.from);
-      const tooMany = window.kind === 'ordinary' && here.length >= (problem.perWindow ?? 3);
-      const pinned = new Set([...kept, pin].map((one) => one.window));
-      const fills = problem.windows.every(
-        (one) =>
-          one.kind === 'ordinary' || !pinned.has(one.id) || canBeFilled(problem, one, [...standing, pin]),
-      );
-      if (meets || tooMany || !fills) rules.push('H2');
-      const counted = screenIn(pin);
-      if (counted && screen + counted > screenLimit(problem)) rules.push('H11');
-      if (!rules.length) screen += counted;
-    }
-    if (rules.length) refused.push({ pin, rules });
-    else kept.push(pin);
-  }
-  return { problem: { ...problem, pins: kept }, refused };
-}
+const tooMany = (windows: readonly PlayWindow[]): [string, unknown] | undefined =>
+  windows.length >= MOST_WINDOWS ? [`at most ${MOST_WINDOWS} windows`, windows.length + 1] : undefined;
 
 /**
  * Leaves out what cannot be used and says so.
  *
- * Shape: any problem -> one whose windows are in order, apart and on the grid, whose ideas are whole and whose pins are
- * possible.
+ * Shape: any problem -> one whose windows are in order, apart and on the grid, and whose ideas are whole.
  * Errors: none; each fault names its place, its rule and what was seen.
  */
-export function vetted(problem: DayProblem): Vetted {
+export function soundOf(problem: DayProblem): Sound {
   const faults: Fault[] = [];
   const windows: PlayWindow[] = [];
   for (const window of [...problem.windows].sort(byTheClock)) {
@@ -165,12 +78,11 @@ export function vetted(problem: DayProblem): Vetted {
       seen.add(idea.id);
     }
   }
-  // what was done stays as long as its idea and window are known, whatever the rules say now
-  const done = (problem.done ?? []).filter(
-    ({ idea, window }) => seen.has(idea) && windows.some(({ id }) => id === window),
-  );
-  return { faults, ...vetPins({ ...problem, windows, ideas, done }) };
+  return { problem: { ...problem, windows, ideas }, faults };
 }
 
-const tooMany = (windows: readonly PlayWindow[]): [string, unknown] | undefined =>
-  windows.length >= MOST_WINDOWS ? [`at most ${MOST_WINDOWS} windows`, windows.length + 1] : undefined;
+/** The same, with its pins looked at as well: those that are not possible are in `refused`. */
+export function vetted(problem: DayProblem): Sound & Pinned {
+  const { problem: sound, faults } = soundOf(problem);
+  return { faults, ...withPins(sound) };
+}

@@ -1,7 +1,7 @@
 // The day as the search sees it, by hand: what may stand where, for how long, what it is worth and what an empty place costs.
 import { describe, expect, it } from 'vitest';
-import { EMPTY_MOMENT, messyAt, modelOf } from '#domain/play/model.ts';
-import { scoreOf } from '#domain/play/objective.ts';
+import { EMPTY_MOMENT, modelOf } from '#domain/play/model.ts';
+import { scoreOf, shortlyBefore } from '#domain/play/objective.ts';
 import { FAMILIES, KINDS, type DayProblem, type HardMoment, type Idea } from '#domain/play/types.ts';
 import type { OrdinaryWindow, Placement, PlayWindow } from '#domain/play/types.ts';
 import { EXAMPLE } from '../../helpers/play-example.ts';
@@ -290,57 +290,6 @@ describe('what stays where it was', () => {
     );
     expect(more).toEqual([1, 1, 0, 2, 1, 2, 1, 1, 1]);
   });
-
-  it('has no equal that could take its place', () => {
-    expect(plain.twin).toEqual([-1, 0, 1]);
-    expect(kept.twin).toEqual([-1, -1, -1]);
-    expect(seen({ pins: [put('b', 'w', 600, 10)] }).twin).toEqual([-1, -1, 0]);
-    expect(seen({ done: [put('b', 'w', 600, 10)] }).twin).toEqual([-1, -1, 0]);
-  });
-});
-
-describe('two ideas', () => {
-  const windows = [hard('m', 600, 20), open('w', 700, 60)];
-  const twins = (more: Partial<Idea>, day: Partial<DayProblem> = {}) =>
-    seen({ windows, ...day, ideas: [idea('a'), idea('b', more)] }).twin[1];
-
-  it('are equals if the rules and the points read the same of both', () => {
-    expect(twins({})).toBe(0);
-    expect(twins({ minutes: [4, 34] })).toBe(0);
-    expect(twins({ noise: 0, dark: false, wipe: 'yes', absorbs: 3, who: 'either' })).toBe(0);
-    expect(
-      seen({ windows, ideas: [idea('a'), idea('b', { mess: 1 }), idea('c', { mess: 2 })] }).twin,
-    ).toEqual([-1, -1, 1]);
-  });
-
-  it('are none if anything differs', () => {
-    const differ: Partial<Idea>[] = [
-      { kind: 'make' },
-      { minutes: [10, 30] },
-      { minutes: [5, 25] },
-      { energy: 1 },
-      { mess: 1 },
-      { who: 'adult' },
-      { screen: 'yes' },
-      { cautions: ['cord'] },
-      { moments: ['bandage'] },
-    ];
-    for (const more of differ) expect([more, twins(more)]).toEqual([more, -1]);
-    // a film and a lead are put away at one time, and only one is counted
-    const away = [idea('a', { cautions: ['cord'] }), idea('b', { screen: 'yes' })];
-    expect(seen({ windows, ideas: away }).twin).toEqual([-1, -1]);
-    expect(seen({ windows, ideas: away.map((one) => ({ ...one, screen: 'yes' as const })) }).twin).toEqual([
-      -1, 0,
-    ]);
-    // above and below what fits the stretch, energy weighs the same and calms differently
-    expect(twins({ energy: 3 })).toBe(-1);
-    expect(
-      seen({ ideas: [idea('a', { energy: 1 }), idea('b', { energy: 3 })], windows: [open('w', 700, 60)] })
-        .twin,
-    ).toEqual([-1, -1]);
-    expect(twins({}, { child: { ...DAY.child, likes: ['b'] } })).toBe(-1);
-    expect(twins({ suits: ['watch'] }, { windows: [hard('m', 600, 20, { wish: 'watch' })] })).toBe(-1);
-  });
 });
 
 describe('the whole day', () => {
@@ -371,13 +320,10 @@ describe('the whole day', () => {
     expect(model.grownUp).toEqual(ideas.map(({ who }) => who === 'adult'));
     expect(model.screen).toEqual(ideas.map(({ screen }) => screen === 'yes'));
     expect(model.latest).toEqual(ideas.map(({ screen }) => (screen === 'yes' ? 1260 : 1320)));
-    expect(model.family).toEqual(model.familyAt.map((at) => 2 ** at));
     KINDS.forEach((a, n) =>
-      KINDS.forEach((b, m) =>
-        expect(model.familyAt[n] === model.familyAt[m]).toBe(FAMILIES[a] === FAMILIES[b]),
-      ),
+      KINDS.forEach((b, m) => expect(model.family[n] === model.family[m]).toBe(FAMILIES[a] === FAMILIES[b])),
     );
-    expect(Math.max(...model.familyAt)).toBe(4);
+    expect(Math.max(...model.family)).toBe(4);
     expect([model.budget, model.terms]).toEqual([100, TERMS]);
     const { terms: _, ...unsaid } = DAY;
     expect(modelOf(unsaid).terms).toEqual(TERMS);
@@ -430,11 +376,11 @@ describe('the whole day', () => {
   it('something messy ends too shortly before an event or a moment up to twenty minutes after it', () => {
     const model = seen({ events: [650, 720], windows: [open('w', 600, 30), hard('m', 690, 10)] });
     const messy = [629, 630, 631, 650, 651, 669, 670, 671, 690, 691, 700, 701, 720, 721];
-    expect(messy.map((end) => messyAt(model, end))).toEqual([
+    expect(messy.map((end) => shortlyBefore(model.starts, end))).toEqual([
       ...[false, false, true, true, false, false, false, true, true, false, false, true, true, false],
     ]);
     const bare = seen({ events: [650], terms: { ...TERMS, day: false } });
-    expect(messyAt(bare, 640)).toBe(false);
-    expect(messyAt(seen({ events: [] }), 640)).toBe(false);
+    expect(shortlyBefore(bare.starts, 640)).toBe(false);
+    expect(shortlyBefore(seen({ events: [] }).starts, 640)).toBe(false);
   });
 });

@@ -15,7 +15,7 @@ import {
   type PlayWindow,
   type RuleId,
 } from '#domain/play/types.ts';
-import { pinBroken } from '#domain/play/vet.ts';
+import { pinBroken } from '#domain/play/pins.ts';
 import { cases } from '../../helpers/same-cases.ts';
 
 const IDEA: Idea = {

@@ -12,7 +12,8 @@ import type {
   Placement,
   PlayWindow,
 } from '#domain/play/types.ts';
-import { pinBroken, vetted } from '#domain/play/vet.ts';
+import { pinBroken } from '#domain/play/pins.ts';
+import { vetted } from '#domain/play/vet.ts';
 import { EXAMPLE } from '../../helpers/play-example.ts';
 
 const IDEA: Idea = { ...EXAMPLE.ideas[0]!, minutes: [5, 30], moments: ['needle'] };
