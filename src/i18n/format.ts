@@ -11,9 +11,12 @@ export function clockTime(locale: string, at: Instant, offset: Minutes): string 
   }).format((at + offset) * 60_000);
 }
 
+/** Our English says nappy and colour: its dates are British, too. */
+const dateLocale = (locale: string) => (locale === 'en' ? 'en-GB' : locale);
+
 /** The day of a moment on the wall where it was written: weekday, day and month. */
 export function day(locale: string, at: Instant, offset: Minutes): string {
-  return new Intl.DateTimeFormat(locale, {
+  return new Intl.DateTimeFormat(dateLocale(locale), {
     weekday: 'long',
     day: 'numeric',
     month: 'long',

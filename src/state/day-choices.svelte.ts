@@ -27,6 +27,8 @@ import { wardAt } from './play.svelte.ts';
 
 /** A hard moment's choices are offered so many minutes ahead, and never before the child is told of it. */
 const CHOICES_AHEAD = 60;
+/** Which of two comes first is asked while it is near: in the morning, teeth or story would look like what comes now. */
+const ORDER_AHEAD = 120;
 
 /** A choice between two pictures, as it is offered now. */
 export interface Offered {
@@ -58,7 +60,9 @@ function openChoices(): Offered[] {
       care,
     })),
   );
-  const order = orderChoice(day, book, mode, now, DAY_EVENTS);
+  const next = orderChoice(day, book, mode, now, DAY_EVENTS);
+  const begins = day.tiles.find(({ id }) => id === next?.options[0])?.from ?? Infinity;
+  const order = begins - now <= ORDER_AHEAD ? next : undefined;
   const all: Offered[] = [
     ...atCares,
     ...(order ? [{ key: orderKey(order.options), kind: 'order' as const, choice: order }] : []),

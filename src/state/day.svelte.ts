@@ -91,8 +91,11 @@ export function dayAgeMonths(): number {
 export function cardForDay(): CardForDay {
   const told = dayFactsOf(currentCard(), dayAgeMonths(), bedsideWard().medicineWaitMinutes);
   const now = currentMoment();
-  const eating = (openBed()?.eating ?? true) && !todayKept().nothingByMouth;
-  return { ...told, facts: eatingFacts(told.facts, eating, now) };
+  const { nothingByMouth, nothingByMouthSince } = todayKept();
+  const bedEats = openBed()?.eating ?? true;
+  // a bed that is ticked "not eating" says nothing of when
+  const since = bedEats ? nothingByMouthSince : undefined;
+  return { ...told, facts: eatingFacts(told.facts, bedEats && !nothingByMouth, now, since) };
 }
 
 /** How the day is shown: as the family chose, or by age. */
@@ -297,7 +300,7 @@ export const keepPrivate = (id: string, yes: boolean): void =>
 
 /** Somebody of the ward said "nothing by mouth", or ended it; what a card says stays. */
 export function holdEating(nothing: boolean): void {
-  keepToday({ nothingByMouth: nothing });
+  keepToday({ nothingByMouth: nothing, ...(nothing ? { nothingByMouthSince: readMoment() } : {}) });
 }
 /** Whether somebody of the ward said "nothing by mouth" here. */
 export const eatingHeld = (): boolean => kept !== undefined && todayKept().nothingByMouth;

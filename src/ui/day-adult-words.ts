@@ -5,7 +5,7 @@ import type { Explained } from '#domain/day/tiles.ts';
 import { wallMinute } from '#domain/day/wall.ts';
 import type { Instant } from '#domain/units.ts';
 import type { Words } from '#i18n/words.ts';
-import { cameFirst } from './day-words.ts';
+import { cameFirst, waits } from './day-words.ts';
 import { dayTime, lengthOf } from './play-words.ts';
 
 /** What the wall shows at a moment, as the language writes it. */
@@ -35,7 +35,10 @@ export function whatBecame(
   const first = cameFirst(changed, kindOf);
   const minutes = lengthOf(locale, is ? is.to - is.from : 0);
   return {
-    how: t(`day-adult:changed.${how}`, { time: timeAt(locale, was.from, offsetAt), minutes }),
+    how: t(`day-adult:changed.${waits(changed) ? 'waits' : how}`, {
+      time: timeAt(locale, was.from, offsetAt),
+      minutes,
+    }),
     why: first ? t(`day:first.${first}`) : t(`day-adult:changed.${why}`),
   };
 }

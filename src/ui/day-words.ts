@@ -35,6 +35,9 @@ export function cameFirst(
   return first !== undefined && says && !isFiller(first) ? first : undefined;
 }
 
+/** Food that may not come yet is not gone: it waits for a nurse's word. */
+export const waits = ({ how, why }: Explained): boolean => how === 'left-out' && why === 'no-eating';
+
 /** Two short sentences: where it is now, and what came first. */
 export function movedWords(
   { t }: Words,
@@ -46,7 +49,7 @@ export function movedWords(
   const where =
     how === 'moved' && is ? t(`day:moved.${is.from > was.from ? 'later' : 'earlier'}`) : undefined;
   return {
-    where: where ?? t(`day:moved.${how === 'moved' ? 'later' : how}`),
+    where: where ?? t(`day:moved.${waits(moved) ? 'waits' : how === 'moved' ? 'later' : how}`),
     why: first ? t(`day:first.${first}`) : t(`day:moved.why.${why}`),
   };
 }

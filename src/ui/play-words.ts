@@ -24,6 +24,12 @@ export const dayTime = (locale: string, minute: DayMinute): string =>
 export const lengthOf = (locale: string, minutes: number): string =>
   isolated(new Intl.NumberFormat(locale, { style: 'unit', unit: 'minute' }).format(minutes));
 
+/** By how much something is put later, or with a minus earlier. */
+export const minutesMoved = (locale: string, by: number): string =>
+  isolated(
+    new Intl.NumberFormat(locale, { style: 'unit', unit: 'minute', signDisplay: 'always' }).format(by),
+  );
+
 /** The name of a fixed event of the ward's day. */
 export const eventName = ({ t }: Words, id: string): string => t(`play:event.${eventKind(id)}`);
 

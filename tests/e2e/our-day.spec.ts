@@ -86,7 +86,11 @@ test('doctors are nobody’s to push, and a choice that is let pass shuts its do
   await expect(page.locator('[data-door="now"]')).toHaveAttribute('data-event', 'round');
   await expect(page.locator('[data-push]')).toHaveCount(0);
   const choice = page.locator('[data-choice]');
+  // teeth or story first is no question of the morning
+  await expect(choice).toHaveCount(0);
+  await page.clock.fastForward('08:40:00');
   await expect(choice.locator('[data-option]')).toHaveCount(3);
+  await expect(choice.locator('[data-option="neither"]')).toHaveText(english['day:choice.either']!);
   const before = await choice.boundingBox();
   await page.clock.runFor(6000);
   await expect(choice).toHaveAttribute('data-choice', 'waits');

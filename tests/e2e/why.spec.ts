@@ -119,6 +119,30 @@ test('the hill: steeper slides to the head, heavier to the wheel; only staff set
   await expect(slides).toHaveAttribute('data-slides', 'stays');
 });
 
+test('the bag of the hill hangs free between wheel and floor, before and after it is let go', async ({
+  page,
+}) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await page.goto(`${page1}hill/`);
+  await scriptRuns(page);
+  await page.locator('[data-slider="friction"]').fill('0');
+  const box = async (part: string) => (await page.locator(`svg.scene .${part}`).boundingBox())!;
+  for (const rise of ['0', '60'])
+    for (const bag of ['0.5', '10'])
+      for (const body of ['10', '60']) {
+        await page.locator('[data-slider="rise"]').fill(rise);
+        await page.locator('[data-slider="bag"]').fill(bag);
+        await page.locator('[data-slider="body"]').fill(body);
+        for (const action of ['again', 'let-go']) {
+          await page.locator(`[data-action="${action}"]`).tap();
+          const [wheel, hangs, floor] = [await box('wheel'), await box('bag'), await box('floor')];
+          expect([rise, bag, body, hangs.y > wheel.y + wheel.height - 1]).toEqual([rise, bag, body, true]);
+          expect([rise, bag, body, hangs.y + hangs.height < floor.y + 1]).toEqual([rise, bag, body, true]);
+          expect(wheel.y).toBeGreaterThan((await page.locator('svg.scene').boundingBox())!.y);
+        }
+      }
+});
+
 test('on paper: one A4 for each chosen topic in two languages, the care cards one A5 each', async ({
   page,
 }) => {

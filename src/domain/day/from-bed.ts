@@ -147,10 +147,12 @@ export function dayFactsOf(
 /**
  * What the card and the bed say together about eating: nothing by mouth on either is nothing by mouth.
  *
- * Shape: a bed that is ticked "not eating" without a time on the card eats nothing today.
+ * Shape: a bed that is ticked "not eating" without a time on the card eats nothing today; `since` is when somebody of the
+ * ward said so, where that is known.
  */
-export function eatingFacts(facts: DayFacts, eating: boolean, now: Instant): DayFacts {
+export function eatingFacts(facts: DayFacts, eating: boolean, now: Instant, since?: Instant): DayFacts {
   if (eating) return facts;
   const known = typeof facts.eatingFrom === 'number' && facts.eatingFrom > now;
-  return known ? facts : { ...facts, eatingFrom: 'not-today' };
+  if (known) return facts;
+  return { ...facts, eatingFrom: 'not-today', ...(since === undefined ? {} : { notEatingSince: since }) };
 }

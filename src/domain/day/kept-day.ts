@@ -27,6 +27,8 @@ export interface Today {
   chosen: Readonly<Record<string, string>>;
   /** Somebody of the ward said "nothing by mouth", and no card knows of it. */
   nothingByMouth: boolean;
+  /** When that was noted here; absent where it is not known. */
+  nothingByMouthSince?: Instant;
 }
 
 /** How this family wants the child's pages. */
@@ -112,6 +114,9 @@ function todayOf(fields: Fields): Today | undefined {
   const day = fields.day('day');
   if (day === undefined) return undefined;
   const { faults } = fields;
+  const since = fields.has('nothingByMouthSince')
+    ? fields.whole('nothingByMouthSince', 0, Number.MAX_SAFE_INTEGER)
+    : undefined;
   return {
     day,
     feelings: fields.list('feelings', MOST_PRESSED, pressIn(FEELINGS)),
@@ -129,6 +134,7 @@ function todayOf(fields: Fields): Today | undefined {
     ),
     // what cannot be read of it: nothing by mouth
     nothingByMouth: fields.has('nothingByMouth') ? (fields.yes('nothingByMouth') ?? true) : false,
+    ...(since === undefined ? {} : { nothingByMouthSince: instant(since) }),
   };
 }
 
@@ -163,7 +169,15 @@ export function readKeptDay(value: unknown, usual: Ways): { kept: KeptDay; fault
   const firstDay = fields.has('firstDay') ? fields.day('firstDay') : undefined;
   const inner = (name: string, known: readonly string[]) =>
     fields.has(name) ? fields.inner(name, known) : undefined;
-  const touches = inner('today', ['day', 'feelings', 'edge', 'offers', 'chosen', 'nothingByMouth']);
+  const touches = inner('today', [
+    'day',
+    'feelings',
+    'edge',
+    'offers',
+    'chosen',
+    'nothingByMouth',
+    'nothingByMouthSince',
+  ]);
   const today = touches && todayOf(touches);
   const ways = waysOf(inner('ways', ['mode', 'leftHand', 'oneKey', 'sound', 'dayPictures']), usual);
   return {

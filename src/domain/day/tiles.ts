@@ -58,6 +58,8 @@ export interface Day extends Span {
 export interface DayFacts {
   /** No meal, snack or drink stands before it; `not-today` where nobody said until when. */
   eatingFrom?: Instant | 'not-today';
+  /** Since when nothing may be eaten: what began before is left as it was. Absent: all day. */
+  notEatingSince?: Instant;
 }
 
 /** Further away than this it is another part of the day, and somebody has to say when. Source: our proposal. */
@@ -208,7 +210,9 @@ export function dayOf(book: DayBook, table: DayEventTable, facts: DayFacts, offs
     .filter((stretch) => stretch.to > stretch.from);
 
   const mayEat = (begin: Instant) =>
-    facts.eatingFrom === undefined || (facts.eatingFrom !== 'not-today' && begin >= facts.eatingFrom);
+    facts.eatingFrom === undefined ||
+    begin < (facts.notEatingSince ?? -Infinity) ||
+    (facts.eatingFrom !== 'not-today' && begin >= facts.eatingFrom);
   const barred = new Set(
     book.events
       .filter((event) => table[event.kind].group === 'food' && !mayEat(spanOf(event).from))

@@ -220,6 +220,10 @@ describe('what the card says', () => {
     ]);
     expect([eatingFacts(later, true, now), eatingFacts(later, false, now)]).toEqual([later, later]);
     expect(eatingFacts({ eatingFrom: instant(now - 60) }, false, now)).toEqual({ eatingFrom: 'not-today' });
+    // said at nine, and told with it
+    expect(eatingFacts({}, false, now, now)).toEqual({ eatingFrom: 'not-today', notEatingSince: now });
+    expect(eatingFacts(later, false, now, now)).toEqual(later);
+    expect(eatingFacts({}, true, now, now)).toEqual({});
   });
 });
 

@@ -18,24 +18,31 @@ import { anyBook, DATES } from './days.ts';
 const USUAL = usualWays(false);
 const anyInstant = fc.nat(60_000_000).map(instant);
 const anyKey = fc.tuple(fc.stringMatching(/^[a-z]{1,8}-\d$/), fc.constantFrom('who-counts', 'which-hand'));
-const anyToday: fc.Arbitrary<Today> = fc.record({
-  day: fc.constantFrom(...DATES),
-  feelings: fc.array(fc.record({ picture: fc.constantFrom(...FEELINGS), at: anyInstant }), { maxLength: 50 }),
-  edge: fc.array(fc.record({ picture: fc.constantFrom(...EDGE_PICTURES), at: anyInstant }), {
-    maxLength: 50,
-  }),
-  offers: fc.dictionary(
-    anyKey.map((parts) => parts.join('/')),
-    fc.record({ passed: fc.nat(3), lastAt: anyInstant }),
-    { noNullPrototype: true },
-  ),
-  chosen: fc.dictionary(
-    anyKey.map((parts) => parts.join('/')),
-    fc.constantFrom('neither', 'left-hand', 'r-story'),
-    { noNullPrototype: true },
-  ),
-  nothingByMouth: fc.boolean(),
-});
+const anyToday: fc.Arbitrary<Today> = fc
+  .tuple(
+    fc.record({
+      day: fc.constantFrom(...DATES),
+      feelings: fc.array(fc.record({ picture: fc.constantFrom(...FEELINGS), at: anyInstant }), {
+        maxLength: 50,
+      }),
+      edge: fc.array(fc.record({ picture: fc.constantFrom(...EDGE_PICTURES), at: anyInstant }), {
+        maxLength: 50,
+      }),
+      offers: fc.dictionary(
+        anyKey.map((parts) => parts.join('/')),
+        fc.record({ passed: fc.nat(3), lastAt: anyInstant }),
+        { noNullPrototype: true },
+      ),
+      chosen: fc.dictionary(
+        anyKey.map((parts) => parts.join('/')),
+        fc.constantFrom('neither', 'left-hand', 'r-story'),
+        { noNullPrototype: true },
+      ),
+      nothingByMouth: fc.boolean(),
+    }),
+    fc.option(anyInstant),
+  )
+  .map(([today, since]) => ({ ...today, ...(since === null ? {} : { nothingByMouthSince: since }) }));
 const anyKept: fc.Arbitrary<KeptDay> = fc.record(
   {
     book: anyBook,

@@ -302,6 +302,17 @@ describe('what hurts, and what may be eaten', () => {
     expect(day.explained).toMatchObject([{ event: 'b', how: 'left-out', why: 'no-eating' }]);
   });
 
+  it('breakfast was, though since half past nine nothing may be eaten; lunch waits', () => {
+    const day = dayOf(
+      book(event('b', 'breakfast', 450, 30), event('l', 'lunch', 720, 30)),
+      TABLE,
+      { eatingFrom: 'not-today', notEatingSince: inLondon('2026-11-25T09:30') },
+      LONDON.offsetAt,
+    );
+    expect(day.tiles.filter(({ kind }) => TABLE[kind].group === 'food').map(({ id }) => id)).toEqual(['b']);
+    expect(day.explained).toMatchObject([{ event: 'l', how: 'left-out', why: 'no-eating' }]);
+  });
+
   it('a day that is none of the calendar is a fault of ours, and says so', () => {
     expect(() => build({ ...EMPTY, day: '2026-02-30' })).toThrow('domain/day › book › day');
   });
