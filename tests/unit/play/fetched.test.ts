@@ -60,11 +60,10 @@ describe('what must be fetched', () => {
     expect(planned([idea('a', ['clay'], { energy: 2 }), idea('b', [], { energy: 1 })], { windows })).toEqual([
       'a',
     ]);
-    // a screen that is used up stays out
+    // a screen that is used up stays out, though it is put away when a lead is
     const limits = { ...DAY.limits, screenMinutes: 0 };
-    expect(planned([idea('a', ['clay']), idea('b', [], { screen: 'yes' })], { windows, limits })).toEqual([
-      'a',
-    ]);
+    const away = [idea('a', ['clay'], { cautions: ['cord'] }), idea('b', [], { screen: 'yes' })];
+    expect(planned(away, { windows, limits })).toEqual(['a']);
     // after a needle only what is calm may begin, and both are as far from what fits
     const needle: HardMoment = {
       ...{ ...open('m', 600), kind: 'hard', minutes: 20 },
@@ -86,5 +85,10 @@ describe('what must be fetched', () => {
     };
     const ideas = ['a', 'b', 'c'].map((id) => idea(id, id === 'c' ? [] : ['clay'], { minutes: [15, 15] }));
     expect(planned(ideas, { windows: [moment] })).toHaveLength(2);
+    // one that fills it, and two that do as well together and are too short alone
+    const short = (energy: 1 | 2) => ({ minutes: [15, 15] as const, energy });
+    const alone = idea('a', ['clay'], { minutes: [30, 30], energy: 1 });
+    const three = [alone, idea('b', [], short(2)), idea('c', [], short(1))];
+    expect(planned(three, { windows: [moment] })).toEqual(['a']);
   });
 });
