@@ -198,6 +198,29 @@ test.describe('a network that stalls half way', () => {
     await expect(page.locator('[data-written]')).toHaveCount(0);
   });
 
+  test('style sheets hang on the first visit: after four seconds the words stand there plain, then as they should', async ({
+    page,
+  }) => {
+    let go = () => {};
+    const held = new Promise<void>((resolve) => (go = resolve));
+    await page.route('**/*.css', async (route) => {
+      await held;
+      await route.continue();
+    });
+    await page.goto('/en/bell/', { waitUntil: 'commit' });
+    const painted = () =>
+      page.evaluate(() => performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? 0);
+    await expect.poll(painted, { timeout: 15_000 }).toBeGreaterThan(3500);
+    await expect(page.locator('html')).toHaveAttribute('data-plain', 'yes');
+    await expect(page.locator('h1')).toHaveText(english['steps:bell.title']!);
+    await expect(page.locator('svg').first()).toBeHidden();
+    // nobody reads of a made-up child who did not ask for one
+    await expect(page.locator('[data-made-up-mark]')).toBeHidden();
+    go();
+    await expect(page.locator('html')).not.toHaveAttribute('data-plain');
+    await expect(page.locator('svg').first()).toBeVisible();
+  });
+
   for (const how of ['hangs', 'breaks off'] as const)
     test(`the script of the next page ${how}: a tap on the bar still leads to how to call`, async ({
       page,
