@@ -66,18 +66,15 @@ export const needToilet = (): Shape[] => [
 ];
 
 /** Rays round the place where it is sore, under the blanket; the light field keeps them seen on a bad print. */
-const sore = (x: number, y: number): Shape[] => [
-  { ...ink.ring([x, y - 4, 25, 19], 'sheet'), line: '' },
-  ink.rule(
-    [-70, -35, 0, 35, 70].map((degrees) => {
-      const a = ((degrees - 90) * Math.PI) / 180;
-      const [c, s] = [Math.cos(a), Math.sin(a)];
-      return [x + c * 8, y + s * 8, x + c * 19, y + s * 19];
-    }),
-    4.6,
-    'mark',
-  ),
-];
+const sore = (x: number, y: number): Shape[] => {
+  const rays = [-70, -35, 0, 35, 70].map((degrees) => {
+    const a = ((degrees - 90) * Math.PI) / 180;
+    const [c, s] = [Math.cos(a), Math.sin(a)];
+    return [x + c * 8, y + s * 8, x + c * 19, y + s * 19];
+  });
+  // light edges, so that they are seen on any blanket
+  return [ink.rule(rays, 9.5, 'sheet'), ink.rule(rays, 4.6, 'mark')];
+};
 
 /** The mouth of somebody who is sad or sore, instead of the calm one. */
 const downMouth = (x: number, y: number, w: number): Shape[] => [
