@@ -67,6 +67,21 @@ it.each([300, 2000, 10_000])(
   },
 );
 
+it('cases that run out prove nothing: the bound stays at or above the best there is', () => {
+  let below = 0;
+  for (const effort of [
+    { steps: 1, tries: 1, nodes: 20_000 },
+    { steps: 60, tries: 2, nodes: 40_000 },
+  ])
+    for (const { seed, best } of oracle.days.slice(0, 12)) {
+      const result = planDay(madeUpDay(seed, { ideas: oracle.ideas }), effort);
+      const plan = result.kind === 'plan' ? result : result.rest;
+      expect([seed, effort.steps, best <= plan.bound]).toEqual([seed, effort.steps, true]);
+      if (plan.score < best) below++;
+    }
+  expect(below).toBeGreaterThan(5);
+});
+
 it('cases never say that nothing is worth what a general solver found, and find nothing worth more', () => {
   let [found, none] = [0, 0];
   for (const { seed, best } of oracle.days.slice(20, 28)) {
