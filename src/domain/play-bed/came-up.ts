@@ -95,14 +95,16 @@ function withEvent(bed: PlayBed, id: string, from: DayMinute, minutes: number): 
  */
 export function cameUp(bed: PlayBed, now: DayMinute, what: CameUp): PlayBed {
   const from = Math.max(bed.sketch.wake, GRID * Math.ceil(now / GRID));
+  // after lights-out there is no day left that could change
+  if (from >= bed.sketch.lightsOut && what.kind !== 'moment') return bed;
   switch (what.kind) {
     case 'taken':
       return { ...bed, sketch: withEvent(bed, freeId(what.by, bed.sketch.events), from, what.minutes) };
     case 'asleep':
       return { ...bed, sketch: withEvent(bed, freeId('nap', bed.sketch.events), from, what.minutes) };
     case 'sore': {
-      const later = bed.sketch.energy.filter((step) => step.from <= now).at(-1)?.energy ?? 2;
       const calmUntil = from + CALM_MINUTES;
+      const later = bed.sketch.energy.filter((step) => step.from <= calmUntil).at(-1)?.energy ?? 2;
       const energy = [
         ...bed.sketch.energy.filter((step) => step.from < from || step.from >= calmUntil),
         { from, energy: 1 as const },

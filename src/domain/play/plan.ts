@@ -52,12 +52,10 @@ export function planWith(
   problem: DayProblem,
   stay: readonly Placement[],
   effort: Effort = EFFORT,
-  first?: (plan: Plan | Impossible) => void,
 ): Plan | Impossible {
   const { problem: sound, faults } = soundOf(problem);
-  const told = (result: Plan | Impossible): Plan | Impossible =>
-    result.kind === 'plan' ? { ...result, faults } : { ...result, rest: { ...result.rest, faults } };
-  return told(planSound(sound, stay, effort, first && ((early) => first(told(early)))));
+  const result = planSound(sound, stay, effort);
+  return result.kind === 'plan' ? { ...result, faults } : { ...result, rest: { ...result.rest, faults } };
 }
 
 /**

@@ -3,12 +3,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { IDEAS } from '#content/ideas.ts';
 import { cameUp, changesBetween, restOfDay, settled, type CameUp } from '#domain/play-bed/came-up.ts';
+import type { PlayBed } from '#domain/play-bed/bed.ts';
 import { readBed } from '#domain/play-bed/bed-store.ts';
 import { nextMoment } from '#domain/play-bed/offer.ts';
 import { planWith } from '#domain/play/plan.ts';
 import { vetted } from '#domain/play/vet.ts';
 import type { Placement } from '#domain/play/types.ts';
 import { problemOf } from '#domain/play-bed/problem.ts';
+import { cases } from '../../helpers/same-cases.ts';
 import { TYPICAL as UNPLANNED } from '../../helpers/play-beds.ts';
 
 const whole = planWith(problemOf(UNPLANNED, IDEAS).problem, []);
@@ -112,6 +114,44 @@ it('sore now: the next two hours are calm, later is as it was', () => {
           window.energy,
       );
   }
+});
+
+it('soreness makes no minute of the day livelier, and leaves what lies behind it alone', () => {
+  const steps = fc.uniqueArray(
+    fc.record({
+      from: fc.nat(24 * 12).map((n) => 5 * n),
+      energy: fc.constantFrom(1 as const, 2 as const, 3 as const),
+    }),
+    { maxLength: 6, selector: ({ from }) => from },
+  );
+  const feltAt = (bed: PlayBed, minute: number) =>
+    bed.sketch.energy.filter(({ from }) => from <= minute).at(-1)?.energy ?? 2;
+  fc.assert(
+    fc.property(steps, fc.nat(24 * 60), (energy, now) => {
+      const told = [...energy].sort((a, b) => a.from - b.from);
+      const bed: PlayBed = { ...TYPICAL, sketch: { ...TYPICAL.sketch, energy: told } };
+      const sore = cameUp(bed, now, { kind: 'sore' });
+      if (sore === bed) return expect(now).toBeGreaterThan(bed.sketch.lightsOut - 5);
+      const from = Math.max(bed.sketch.wake, 5 * Math.ceil(now / 5));
+      for (let minute = 0; minute < 24 * 60; minute += 5) {
+        const calm = minute >= from && minute < from + 120;
+        expect([minute, feltAt(sore, minute)]).toEqual([minute, calm ? 1 : feltAt(bed, minute)]);
+      }
+    }),
+    { numRuns: cases(60) },
+  );
+});
+
+it('after lights-out nothing comes up any more', () => {
+  const { lightsOut } = TYPICAL.sketch;
+  for (const now of [lightsOut - 4, lightsOut, lightsOut + 90])
+    for (const what of [
+      { kind: 'asleep', minutes: 60 },
+      { kind: 'taken', by: 'x-ray', minutes: 30 },
+    ] as const)
+      expect(cameUp(TYPICAL, now, what)).toBe(TYPICAL);
+  const late = cameUp(TYPICAL, lightsOut - 5, { kind: 'asleep', minutes: 60 });
+  expect(late.sketch.events.every(({ minutes }) => minutes > 0)).toBe(true);
 });
 
 it('what changed is told once: gone, new, or moved', () => {
