@@ -7,6 +7,8 @@ export interface JsonPlace {
   write(value: unknown): boolean;
   /** False where it is still there. */
   clear(): boolean;
+  /** Calls back when another tab has written there. Returns a way to stop. */
+  onOtherTab(listener: () => void): () => void;
 }
 
 /**
@@ -45,6 +47,13 @@ export function jsonPlace(name: () => string): JsonPlace {
       } catch {
         return false;
       }
+    },
+    onOtherTab(listener) {
+      const heard = ({ key, newValue }: StorageEvent) => {
+        if (key === name() && newValue !== null) listener();
+      };
+      addEventListener('storage', heard);
+      return () => removeEventListener('storage', heard);
     },
   };
 }

@@ -14,6 +14,7 @@ import {
 } from 'idb-keyval';
 import { mergeNotes, parseEntry, type Entry, type NewEntry } from '#domain/notes/entries.ts';
 import type { Instant, Minutes } from '#domain/units.ts';
+import { inTime, NoAnswer } from './in-time.ts';
 import { channelName, databaseName, DAY_PREFIX, TABLE } from './note-place.ts';
 import { done, failed, reasonOf, type Result } from './result.ts';
 
@@ -55,22 +56,6 @@ const isDevice = (value: unknown): value is DeviceRecord =>
   value !== null &&
   typeof (value as DeviceRecord).id === 'string' &&
   Number.isSafeInteger((value as DeviceRecord).count);
-
-/** A store that does not answer at all must not leave the page waiting: it counts as broken. */
-const ANSWER_MILLISECONDS = 3000;
-class NoAnswer extends Error {}
-
-async function inTime<T>(work: Promise<T>): Promise<T> {
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  const late = new Promise<never>((_, reject) => {
-    timer = setTimeout(() => reject(new NoAnswer('device/note-store: no answer')), ANSWER_MILLISECONDS);
-  });
-  try {
-    return await Promise.race([work, late]);
-  } finally {
-    clearTimeout(timer);
-  }
-}
 
 /** The notes of this browser, the made-up child's in a place of her own. */
 export function browserNoteStore(): NoteStore {
@@ -122,11 +107,17 @@ export function browserNoteStore(): NoteStore {
 
     async append(note, at, offset) {
       const key = dayKey(at);
+      // one name for both tries: what the first has written is not written again
+      let id: string | undefined;
       const written = await withStore(async (using) => {
-        const entry = { id: await nextId(using), t: at, off: offset, ...note } as Entry;
+        id ??= await nextId(using);
+        const entry = { id, t: at, off: offset, ...note } as Entry;
         await update<unknown>(
           key,
-          (old) => [...(Array.isArray(old) ? old : old === undefined ? [] : [old]), entry],
+          (old) => {
+            const kept: unknown[] = Array.isArray(old) ? old : old === undefined ? [] : [old];
+            return kept.some((one) => parseEntry(one).id === entry.id) ? kept : [...kept, entry];
+          },
           using,
         );
         const back = await get<unknown>(key, using);

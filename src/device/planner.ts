@@ -16,7 +16,7 @@ export interface Planner {
 /** Within so many milliseconds the best plan is simply there: nobody has to see one change into the other. */
 const BLINK = 100;
 
-/** A planner for as long as the page stands; only the last question is answered, earlier ones never are. */
+/** A planner for as long as the page stands. Every question is answered; one that cannot be, since nothing plans here, rejects. */
 export function browserPlanner(): Planner {
   let worker: Worker | undefined;
   let number = 0;
@@ -48,27 +48,28 @@ export function browserPlanner(): Planner {
     const asked = started();
     if (!asked) return inPage(problem, stay);
     const since = performance.now();
-    return new Promise((resolve) => {
+    return new Promise((resolve, reject) => {
       let waiting: ReturnType<typeof setTimeout> | undefined;
+      const over = () => {
+        clearTimeout(waiting);
+        asked.removeEventListener('message', listen);
+        asked.removeEventListener('error', broken);
+      };
       const listen = ({ data }: MessageEvent<PlanAnswer>) => {
         if (data.number !== own) return;
-        clearTimeout(waiting);
         if (data.early) {
           waiting = setTimeout(() => early?.(data.result), BLINK - (performance.now() - since));
           return;
         }
-        asked.removeEventListener('message', listen);
+        over();
         resolve(data.result);
       };
+      const broken = () => {
+        over();
+        inPage(plain.problem, plain.stay).then(resolve, reject);
+      };
       asked.addEventListener('message', listen);
-      asked.addEventListener(
-        'error',
-        () => {
-          asked.removeEventListener('message', listen);
-          void inPage(plain.problem, plain.stay).then(resolve);
-        },
-        { once: true },
-      );
+      asked.addEventListener('error', broken);
       asked.postMessage({ number: own, ...plain } satisfies PlanQuestion);
     });
   };

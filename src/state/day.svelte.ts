@@ -318,6 +318,7 @@ export function chooseWays(change: Partial<Ways> | { mode: undefined }): void {
 export function forgetDay(): boolean {
   kept = undefined;
   faults = [];
+  [notKept, partsLost, lastKept] = [false, false, ''];
   stopUndo?.();
   stopHearing?.();
   undo = undefined;

@@ -28,11 +28,14 @@ export type Changes = ReturnType<typeof changesBetween>;
 let kept = $state.raw<Kept | undefined>(undefined);
 let faults = $state.raw<readonly Fault[]>([]);
 let notKept = $state(false);
-let planning = $state(false);
+/** The bed that is being planned. */
+let planning = $state<BedShape>();
+let planFailed = $state(false);
 let result = $state.raw<{ shape: BedShape; found: Plan | Impossible } | undefined>(undefined);
 let changes = $state.raw<Changes | undefined>(undefined);
 let planner: Planner | undefined;
 let question = 0;
+let stopHearing: (() => void) | undefined;
 
 /** The beds of this device, in the order in which they came. */
 export const playBeds = (): readonly PlayBed[] => kept?.beds ?? [];
@@ -42,8 +45,10 @@ export const openBed = (): PlayBed | undefined => kept?.beds.find(({ shape }) =>
 export const playFaults = (): readonly Fault[] => faults;
 /** Whether the browser refused to keep the last change. */
 export const playNotKept = (): boolean => notKept;
-/** Whether a plan is being made. */
-export const isPlanning = (): boolean => planning;
+/** Whether a plan of the bed that is open is being made. */
+export const isPlanning = (): boolean => planning !== undefined && planning === kept?.open;
+/** Whether the planner itself could not be had: it is not on this device yet, and there is no network. */
+export const planningFailed = (): boolean => planFailed;
 /** The last answer of the planner for the bed that is open, since this page was opened. */
 export const lastResult = (): Plan | Impossible | undefined =>
   result && result.shape === kept?.open ? result.found : undefined;
@@ -70,18 +75,34 @@ function keep(next: Kept): void {
   notKept = !browserPlayPlace().write(next);
 }
 
-/** Reads what this device keeps; a bed of an earlier day begins a new one. */
+/**
+ * Reads what this device keeps; a bed of an earlier day begins a new one, on a page that stood open over midnight, too.
+ */
 export function openPlay(): void {
-  if (kept) return;
-  const value = browserPlayPlace().read();
+  if (kept) {
+    const { day } = wardNow();
+    if (kept.beds.some((bed) => bed.day !== day)) {
+      keep({ ...kept, beds: kept.beds.map((bed) => nextDay(bed, day)) });
+      forgetAnswer();
+    }
+    return;
+  }
+  takeIn(browserPlayPlace().read());
+  stopHearing = browserPlayPlace().onOtherTab(() => takeIn(browserPlayPlace().read()));
+}
+
+/** What was kept, by this tab or another. */
+function takeIn(value: unknown): void {
   const rows: unknown = (value as Partial<Kept> | null | undefined)?.beds;
   const found = (Array.isArray(rows) ? rows : []).map((row) => readBed(row));
   faults = found.flatMap((one) => one.faults);
   const { day } = wardNow();
   const beds = found.flatMap(({ bed }) => (bed ? [nextDay(bed, day)] : []));
-  const open = (value as Partial<Kept> | null | undefined)?.open;
+  // another tab may have another bed open
+  const open = kept?.open ?? (value as Partial<Kept> | null | undefined)?.open;
   const first = beds.find(({ shape }) => shape === open) ?? beds[0];
   kept = { open: first?.shape ?? BED_SHAPES[0], beds };
+  forgetAnswer();
 }
 
 /** A bed to begin with, from the nurse's card where there is one; the next shape that is free. */
@@ -140,6 +161,12 @@ export function warmUpPlanner(): void {
   if (problem) (planner ??= browserPlanner()).warmUp(problem);
 }
 
+/** All that a plan of this bed depends on, but for the library. */
+function askedFor(bed: PlayBed): string {
+  const { problem } = problemOf(bed, IDEAS);
+  return JSON.stringify({ ...problem, ideas: bed.own });
+}
+
 /**
  * `old` is the plan that the family knows; without one nothing has changed, and a good plan stands there, as `stands` is
  * told, while the best is still looked for.
@@ -155,20 +182,28 @@ async function ask(
   planner ??= browserPlanner();
   question += 1;
   const own = question;
-  planning = true;
+  planning = shape;
+  planFailed = false;
+  const told = openBed();
+  const askedOf = told && askedFor(told);
   const show = (found: Plan | Impossible) => {
     const now = openBed();
-    if (own !== question || now?.shape !== shape) return;
+    // a bed that was ticked anew meanwhile has asked for something else
+    if (own !== question || now?.shape !== shape || askedFor(now) !== askedOf) return;
     const plan = settled(problem, stay, found);
     put({ ...now, plan });
     result = { shape, found };
     changes = old && changesBetween(old, plan, from);
     stands?.();
   };
-  const found = await planner.plan(problem, stay, old ? undefined : show);
-  if (own !== question) return;
-  planning = false;
-  show(found);
+  try {
+    const found = await planner.plan(problem, stay, old ? undefined : show);
+    if (own === question) show(found);
+  } catch {
+    if (own === question) planFailed = true;
+  } finally {
+    if (own === question) planning = undefined;
+  }
 }
 
 /**
@@ -234,6 +269,9 @@ export function takePlan(bed: PlayBed): boolean {
 export function forgetPlay(): boolean {
   kept = undefined;
   faults = [];
+  [notKept, planning, planFailed] = [false, undefined, false];
+  question += 1;
+  stopHearing?.();
   forgetAnswer();
   return browserPlayPlace().clear();
 }

@@ -217,6 +217,28 @@ test('of several beds each says in one line what is kept and open; what one has 
   expect((await bedOf(page)).room.usedElsewhere).toEqual(['cards', 'screen']);
 });
 
+test('two tabs, two beds: what one adds the other has, and neither takes the other’s away', async ({
+  page,
+  context,
+}) => {
+  await atTheBed(page);
+  await page.locator('[data-action="add-bed"]').first().tap();
+  const beds = (of: Page) => of.locator('[data-bed]');
+  const here = await beds(page).count();
+  const other = await context.newPage();
+  await other.clock.install({ time: MORNING });
+  await other.goto('/en/things-to-do/bed/');
+  await scriptRuns(other);
+  await other.locator('[data-action="add-bed"]').first().tap();
+  await expect(beds(page)).toHaveCount(here + 1);
+  await page.locator('[data-action="add-bed"]').first().tap();
+  await expect(beds(other)).toHaveCount(here + 2);
+  const kept = await page.evaluate(
+    () => (JSON.parse(localStorage.getItem('bare-toes:play')!) as { beds: { shape: string }[] }).beds,
+  );
+  expect(new Set(kept.map(({ shape }) => shape)).size).toBe(here + 2);
+});
+
 test('an idea that was done is not offered again today; again and not again can be taken back', async ({
   page,
 }) => {

@@ -234,3 +234,26 @@ test('a nurse looked: the reports are closed, and a new one starts from its own 
   await page.goto('/en/our-notes/');
   await expect(page.locator('[data-entry="nurse-looked"]')).toHaveCount(1);
 });
+
+test('a note that went in, and could not be read back at first, is written once', async ({ page }) => {
+  await page.addInitScript(() => {
+    let asked = 0;
+    const get = Object.getOwnPropertyDescriptor(IDBObjectStore.prototype, 'get')!
+      .value as IDBObjectStore['get'];
+    IDBObjectStore.prototype.get = function (key) {
+      // of the day's notes: once to add to them, and then to read them back
+      if (String(key).startsWith('day-') && ++asked === 2) throw new DOMException('asleep', 'UnknownError');
+      return get.call(this, key);
+    };
+    Object.assign(window, { dayReads: () => asked });
+  });
+  await page.goto('/en/our-notes/');
+  await scriptRuns(page);
+  await page.locator('[data-note-kind="told"]').tap();
+  await expect(page.locator('[data-written]')).toHaveAttribute('data-written', 'told');
+  expect((await keptNotes(page)).map(({ kind }) => kind)).toEqual(['told']);
+  await expect(page.locator('[data-entry]')).toHaveCount(1);
+  expect(await page.evaluate(() => (window as unknown as { dayReads(): number }).dayReads())).toBeGreaterThan(
+    2,
+  );
+});

@@ -131,7 +131,10 @@ it('soreness makes no minute of the day livelier, and leaves what lies behind it
       const told = [...energy].sort((a, b) => a.from - b.from);
       const bed: PlayBed = { ...TYPICAL, sketch: { ...TYPICAL.sketch, energy: told } };
       const sore = cameUp(bed, now, { kind: 'sore' });
-      if (sore === bed) return expect(now).toBeGreaterThan(bed.sketch.lightsOut - 5);
+      if (sore === bed) {
+        expect(now).toBeGreaterThan(bed.sketch.lightsOut - 5);
+        return;
+      }
       const from = Math.max(bed.sketch.wake, 5 * Math.ceil(now / 5));
       for (let minute = 0; minute < 24 * 60; minute += 5) {
         const calm = minute >= from && minute < from + 120;
