@@ -1,9 +1,9 @@
 /** Twelve fixed questions a nurse can point at, each with the answers a family can point at. */
 export const STAFF_QUESTIONS = {
   where: [],
-  'sore-now': ['better', 'same', 'worse', 'dont-know'],
+  'sore-now': ['sore-0', 'sore-1', 'sore-2', 'sore-3', 'dont-know'],
   'since-when': ['just-now', 'one-hour', 'since-morning', 'since-yesterday'],
-  worse: ['yes', 'no', 'same', 'dont-know'],
+  worse: ['worse', 'same', 'better', 'dont-know'],
   'toes-feel': ['yes', 'no', 'dont-know'],
   'toes-move': ['yes', 'no', 'dont-know'],
   tingle: ['yes', 'no', 'dont-know'],

@@ -16,6 +16,9 @@ export interface SecondLanguage {
   start(): void;
 }
 
+/** What was chosen last stays from page to page. */
+let chosen: string | undefined;
+
 /**
  * The other language beside a page's own; nothing is loaded before `start`.
  * Shape: `own` gives the words of the page, `areas` are loaded in the other language.
@@ -24,7 +27,7 @@ export function secondLanguage(own: () => Words, areas: readonly Area[]): Second
   let code = $state<string | undefined>(undefined);
   let words = $state.raw<Words | undefined>(undefined);
 
-  async function choose(wanted: string) {
+  async function take(wanted: string) {
     code = wanted;
     const loaded = await loadWords(wanted, areas);
     if (code === wanted) words = loaded;
@@ -45,14 +48,20 @@ export function secondLanguage(own: () => Words, areas: readonly Area[]): Second
       const beside = other();
       return beside ? [own(), beside] : [own()];
     },
-    choose,
+    choose(wanted) {
+      chosen = wanted;
+      return take(wanted);
+    },
     start() {
       // a page opened by its address is there before the layout has read what this phone keeps
       loadFamily();
-      const wanted = [ward(), ...LOCALES.map((row) => row.code)].find(
-        (candidate) => candidate !== own().locale && LOCALES.some((row) => row.code === candidate),
+      const wanted = [chosen, ward(), ...LOCALES.map((row) => row.code)].find(
+        (candidate) =>
+          candidate !== undefined &&
+          candidate !== own().locale &&
+          LOCALES.some((row) => row.code === candidate),
       );
-      if (wanted) void choose(wanted);
+      if (wanted) void take(wanted);
     },
   };
 }
