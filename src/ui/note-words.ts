@@ -3,7 +3,7 @@ import type { Entry } from '#domain/notes/entries.ts';
 import { CHOICES, QUESTIONS } from '#domain/notes/kinds.ts';
 import type { PooSince, SorenessSummary } from '#domain/notes/summary.ts';
 import { detailsOf, isSignId } from '#content/signs.ts';
-import { isolated, languageName, list, number, ownWords } from '#i18n/format.ts';
+import { daysAgo, isolated, languageName, list, number, ownWords } from '#i18n/format.ts';
 import { translate, type Words } from '#i18n/words.ts';
 import { detailName, signName } from './sign-words.ts';
 
@@ -59,12 +59,13 @@ export function soreLines(words: Words, { slope }: SorenessSummary): string[] {
   });
 }
 
-/** How long ago the last poo was: calendar days, and full 24 hours; nothing where none was noted. */
+/** How long ago the last poo was: days by the calendar and, from the first on, full 24 hours; nothing where none was noted. */
 export function pooText(words: Words, { calendarDays, wholeDays }: PooSince): string {
   const t = translate(words);
   if (calendarDays === undefined || wholeDays === undefined) return '';
-  const whole = t('notes:sum.pooWhole', { number: isolated(number(words.locale, wholeDays)) });
-  return `${t('notes:sum.days', { count: calendarDays })}, ${whole}`;
+  const ago = daysAgo(words.locale, calendarDays);
+  if (wholeDays < 1) return ago;
+  return `${ago} · ${t('notes:sum.pooWhole', { number: isolated(number(words.locale, wholeDays)) })}`;
 }
 
 /** What stands behind the kind's name; empty where the kind says it all. */
