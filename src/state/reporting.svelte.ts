@@ -1,6 +1,6 @@
 /** One sign on one page: written down once, assessed with all that is open, answered by the bell. */
 import { struckIds, type Entry, type NewEntry } from '#domain/notes/entries.ts';
-import { openCall, sightingsOf } from '#domain/notes/sightings.ts';
+import { openCall, tracedSightings } from '#domain/notes/sightings.ts';
 import type { SignId } from '#domain/signs/ids.ts';
 import type { Answer, Assessment } from '#domain/signs/types.ts';
 import type { DeviceFailure } from '#device/result.ts';
@@ -26,10 +26,16 @@ export interface Reporting {
   call(): Extract<Entry, { kind: 'bell' | 'told' }> | undefined;
   /** Whether this sign still waits for a nurse. */
   isOpen(): boolean;
+  /** The note that a nurse looked, written since this sign was reported here. */
+  looked(): Entry | undefined;
+  /** The same sign once more, after a nurse looked: a sighting of its own, open at once. */
+  reportAgain(): void;
   /** Another sign or answer on the same page. */
   report(seen: Seen): void;
   note(kind: 'bell' | 'told' | 'nurse-looked'): void;
   takeBack(): void;
+  /** "A nurse looked" was tapped by mistake: what it closed is open again. */
+  takeBackLook(): void;
   stop(): void;
 }
 
@@ -45,6 +51,8 @@ const isSame = (entry: Entry, seen: Seen): entry is Extract<Entry, { kind: 'sign
 const answerOf = (seen: Seen): 'different' | 'not-sure' =>
   seen.answer === 'not-sure' ? 'not-sure' : 'different';
 
+const openSightings = () => tracedSightings(currentNotes()).filter(({ lookedAt }) => lookedAt === undefined);
+
 function noteOf(seen: Seen): NewEntry {
   const note = { kind: 'sign' as const, sign: seen.sign as string, answer: answerOf(seen) };
   return seen.detail ? { ...note, details: [seen.detail] } : note;
@@ -57,19 +65,26 @@ export function startReporting(first: Seen): Reporting {
   let ready = $state(false);
   let stopped = false;
   let started = '';
+  // a look that was there before this report closes nothing of it, whatever its time says
+  let earlierLooks: ReadonlySet<string> = new Set();
+
+  /** Every "a nurse looked" that was not taken back, in order of time. */
+  function looks(): Entry[] {
+    const struck = struckIds(currentNotes());
+    return currentNotes().filter(({ id, kind }) => kind === 'nurse-looked' && !struck.has(id));
+  }
 
   async function begin(wanted: Seen) {
     await openNotes();
     if (stopped || keyOf(wanted) !== keyOf(seen)) return;
     ready = true;
     const now = readMoment();
-    const struck = struckIds(currentNotes());
-    const notes = currentNotes().filter(({ id }) => !struck.has(id));
-    const looked = notes.filter(({ kind }) => kind === 'nurse-looked').at(-1)?.t ?? -Infinity;
-    const recent = notes.find(
+    earlierLooks = new Set(looks().map(({ id }) => id));
+    const open = openSightings();
+    const recent = currentNotes().find(
       (entry) =>
         isSame(entry, wanted) &&
-        entry.t >= looked &&
+        open.some(({ note }) => note === entry.id) &&
         // a jump of the leg counts each time; other signs stay one sighting until a nurse has looked
         (wanted.sign !== 'leg-jumps' || now - entry.t < SAME_SIGHT_MINUTES),
     );
@@ -84,13 +99,14 @@ export function startReporting(first: Seen): Reporting {
   }
 
   const answers = (): Record<string, Answer> =>
-    status.state === 'taken-back' || !isOpenOrNew() ? {} : { [seen.sign]: answerOf(seen) };
+    status.state === 'taken-back' || looked() ? {} : { [seen.sign]: answerOf(seen) };
   const details = () => (seen.detail && Object.keys(answers()).length ? [`${seen.sign}/${seen.detail}`] : []);
 
-  /** Not yet in the notes, or there and not looked at. */
-  function isOpenOrNew(): boolean {
-    if (status.state !== 'written') return true;
-    return sightingsOf(currentNotes()).some((s) => s.sign === seen.sign && s.lookedAt === undefined);
+  /** A nurse looked since it was reported here, and nobody has reported it since. */
+  function looked(): Entry | undefined {
+    if (status.state !== 'written' || openSightings().some(({ sign }) => sign === seen.sign))
+      return undefined;
+    return looks().find(({ id }) => !earlierLooks.has(id));
   }
 
   function report(next: Seen) {
@@ -106,7 +122,12 @@ export function startReporting(first: Seen): Reporting {
     status: () => status,
     assessment: () => (ready ? assessNow({ answers: answers(), details: details() }) : undefined),
     call: () => openCall(currentNotes(), 'bell') ?? openCall(currentNotes(), 'told'),
-    isOpen: () => status.state === 'written' && isOpenOrNew(),
+    isOpen: () => status.state === 'written' && !looked(),
+    looked,
+    reportAgain() {
+      status = { state: 'writing' };
+      void begin(seen);
+    },
     report,
     note(kind) {
       void writeNote({ kind }).then((written) => {
@@ -118,6 +139,10 @@ export function startReporting(first: Seen): Reporting {
       void writeNote({ kind: 'strike', strikes: status.entry.id }).then((written) => {
         status = written.ok ? { state: 'taken-back' } : { state: 'not-written', reason: written.reason };
       });
+    },
+    takeBackLook() {
+      const look = looked();
+      if (look) void writeNote({ kind: 'strike', strikes: look.id });
     },
     stop() {
       stopped = true;

@@ -220,6 +220,38 @@ test('taken back: the note is struck, stays listed crossed out, and no longer co
   await expect(result(page)).toHaveAttribute('data-urgency', 'tell-nurse');
 });
 
+test('a nurse looked: the page says when, and asks nobody to press; different again, it is as urgent as before', async ({
+  page,
+}) => {
+  await page.clock.install({ time: new Date('2026-01-15T14:20:00Z') });
+  await page.goto('/en/look/toes/toes-colour/');
+  await page.locator('[data-action="bell"]').tap();
+  await page.clock.fastForward(2 * 60_000);
+  await page.locator('[data-action="nurse-looked"]').tap();
+  const looked = page.locator('[data-looked]');
+  await expect(looked).toContainText('14:22');
+  await expect(looked.getByRole('heading', { level: 1 })).toBeInViewport();
+  await expect(result(page)).toHaveAttribute('data-urgency', 'none');
+  await expect(page.getByText(english['common:urgency.ring-now']!, { exact: true })).toHaveCount(0);
+  await expect(page.locator('[data-action="bell"], [data-written]')).toHaveCount(0);
+
+  // tapped by mistake: nothing was lost
+  await looked.locator('[data-action="take-back-look"]').tap();
+  await expect(result(page)).toHaveAttribute('data-urgency', 'ring-now');
+  await expect(page.locator('[data-pressed]')).toBeVisible();
+
+  await page.locator('[data-action="nurse-looked"]').tap();
+  await looked.locator('[data-action="again"]').tap();
+  await expect(result(page)).toHaveAttribute('data-urgency', 'ring-now');
+  await expect(page.locator('[data-written]')).toBeVisible();
+  await expect(page.locator('[data-action="bell"]')).toBeVisible();
+  // the first page knows it, too
+  await page.goto('/en/look/');
+  await expect(page.locator('section[data-urgency="ring-now"]')).toContainText(
+    english['signs:toes-colour.name']!,
+  );
+});
+
 test('a nurse looked: the reports are closed, and a new one starts from its own class', async ({ page }) => {
   await chosen(page, { under3: false });
   await page.goto('/en/look/child/very-upset/');

@@ -1,4 +1,6 @@
-// One sign on one page, in a browser that keeps nothing: what is written counts while the page is open.
+// One sign on one page; at first in a browser that keeps nothing: what is written counts while the page is open.
+import type { NoteStore } from '#device/note-store.ts';
+import type { Entry } from '#domain/notes/entries.ts';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 
 const TOES = { sign: 'toes-cool', answer: 'different', detail: undefined } as const;
@@ -15,6 +17,12 @@ async function load() {
     currentNotes,
     writeNote,
     seen: () => currentNotes().filter(({ kind }) => kind === 'sign'),
+    /** Opens the page of a sign, which stays open. */
+    async report() {
+      const page = startReporting(TOES);
+      await vi.waitFor(() => expect(page.status().state).not.toBe('writing'));
+      return page;
+    },
     /** Opens the page of a sign and waits until it has written what it writes. */
     async openPage() {
       const page = startReporting(TOES);
@@ -63,5 +71,74 @@ describe('the page of a sign that is opened again', () => {
     later(5);
     await phone.openPage();
     expect(phone.seen()).toHaveLength(1);
+  });
+});
+
+/** A phone that keeps what it is given, in one list. */
+function keepsNotes() {
+  const kept: Entry[] = [];
+  vi.doMock('#device/note-store.ts', () => ({
+    browserNoteStore: (): Partial<NoteStore> => ({
+      readAll: async () => ({ ok: true, value: [...kept] }),
+      append: async (note, t, off) => {
+        const entry = { id: `a1b2c3-${kept.length + 1}`, t, off, ...note } as Entry;
+        kept.push(entry);
+        return { ok: true, value: entry };
+      },
+      onChange: () => () => undefined,
+    }),
+  }));
+}
+
+describe('a nurse looked at what this page reported', () => {
+  beforeEach(async () => {
+    keepsNotes();
+    phone = await load();
+  });
+  afterEach(() => {
+    vi.doUnmock('#device/note-store.ts');
+  });
+  const looked = async (page: Awaited<ReturnType<typeof phone.report>>) => {
+    page.note('nurse-looked');
+    await vi.waitFor(() => expect(page.looked()).toBeDefined());
+  };
+
+  // all in one minute: notes count in minutes, and a child's toes do not wait for the next one
+  for (const wait of [0, 5])
+    test(`reported again ${wait} minutes later, on this page or on another, it is open at once`, async () => {
+      const page = await phone.report();
+      expect(page.looked()).toBeUndefined();
+      await looked(page);
+      expect(page.isOpen()).toBe(false);
+      expect(page.assessment()?.urgency).toBe('none');
+      later(wait);
+      page.reportAgain();
+      await vi.waitFor(() => expect(page.isOpen()).toBe(true));
+      expect(page.looked()).toBeUndefined();
+      expect(page.assessment()?.urgency).toBe('ring-now');
+      await looked(page);
+      later(wait);
+      const other = await phone.report();
+      expect(other.isOpen()).toBe(true);
+      expect(other.looked()).toBeUndefined();
+      expect(phone.seen()).toHaveLength(3);
+    });
+
+  test('"a nurse looked" tapped by mistake: the sign is as open as before', async () => {
+    const page = await phone.report();
+    await looked(page);
+    page.takeBackLook();
+    await vi.waitFor(() => expect(page.isOpen()).toBe(true));
+    expect(page.assessment()?.urgency).toBe('ring-now');
+    expect(phone.seen()).toHaveLength(1);
+  });
+
+  test('a look that lies ahead of a clock set back does not answer what is reported after it', async () => {
+    await looked(await phone.report());
+    later(-60);
+    const page = await phone.report();
+    expect(page.looked()).toBeUndefined();
+    expect(page.isOpen()).toBe(true);
+    expect(page.assessment()?.urgency).toBe('ring-now');
   });
 });
