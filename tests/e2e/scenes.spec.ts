@@ -125,6 +125,28 @@ test.describe('in the night, London', () => {
     await expect(again.locator('[data-pressed]')).toContainText(/\d+ minutes ago/);
     expect((await keptNotes(again)).filter((note) => note.kind === 'bell')).toHaveLength(1);
   });
+
+  test('scene 2: nobody wrote a press down: the second step comes as soon, and does not speak of one', async ({
+    page,
+  }) => {
+    const english = words('en');
+    await page.clock.install({ time: NIGHT });
+    await page.goto('/en/look/toes/toes-colour/');
+    const step = page.locator('[data-second-step]');
+    await expect(step).toContainText('03:15');
+    await expect(step).toContainText(english[`steps:secondStep.${WARD.secondStep}`]!);
+    await page.clock.fastForward(WARD.secondStepMinutes * MINUTE + 15_000);
+    await expect(step).toHaveAttribute('data-second-step', 'due');
+    await expect(step).toContainText(english['steps:secondStep.notPressed']!);
+    await expect(step).not.toContainText(english['steps:secondStep.title']!);
+    await expect(step).not.toContainText(/again/i);
+    await page.goto('/en/look/');
+    await expect(step).toContainText(english['steps:secondStep.notPressed']!);
+    await page.goto('/en/bell/');
+    await page.locator('[data-action="bell"]').tap();
+    await page.goto('/en/look/');
+    await expect(step).toContainText(english['steps:secondStep.title']!);
+  });
 });
 
 test('breathing, waking and a fit wait no minutes: press and call out at once', async ({ page }) => {
