@@ -39,6 +39,13 @@ export const daysAgo = (locale: string, days: number): string =>
 export const list = (locale: string, items: readonly string[]): string =>
   new Intl.ListFormat(locale, { type: 'conjunction' }).format(items);
 
+/** The mark that the language sets between two things in a row, without what stands after it. */
+export function comma(locale: string): string {
+  const parts = new Intl.ListFormat(locale, { type: 'unit' }).formatToParts(['1', '2', '3']);
+  // some languages join "and" to the mark
+  return parts.find(({ type }) => type === 'literal')?.value.trim().charAt(0) || ',';
+}
+
 /** Sets a time or number apart inside a sentence, so that neither reading direction disturbs the other. */
 export const isolated = (text: string): string => `\u2068${text}\u2069`;
 

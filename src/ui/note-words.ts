@@ -3,7 +3,7 @@ import type { Entry } from '#domain/notes/entries.ts';
 import { CHOICES, QUESTIONS } from '#domain/notes/kinds.ts';
 import type { PooSince, SorenessSummary } from '#domain/notes/summary.ts';
 import { detailsOf, isSignId } from '#content/signs.ts';
-import { daysAgo, isolated, languageName, list, number, ownWords } from '#i18n/format.ts';
+import { clockTime, comma, daysAgo, isolated, languageName, list, number, ownWords } from '#i18n/format.ts';
 import { translate, type Words } from '#i18n/words.ts';
 import { detailName, signName } from './sign-words.ts';
 
@@ -28,7 +28,7 @@ export function questionText(words: Words, question: { ask?: string; own?: strin
 const enumerated = (locale: string, choices: readonly string[]): string =>
   choices
     .map((choice, at) => (at ? choice.charAt(0).toLocaleLowerCase(locale) + choice.slice(1) : choice))
-    .join(', ');
+    .join(`${comma(locale)} `);
 
 function sorenessText(words: Words, entry: Extract<Entry, { kind: 'sore' }>): string {
   const t = translate(words);
@@ -137,6 +137,24 @@ export function noteText(words: Words, entry: Entry, all: readonly Entry[]): str
   const kind = translate(words)(`notes:kind.${entry.kind}`);
   const rest = content(words, entry, all);
   return rest ? `${kind}: ${rest}` : kind;
+}
+
+/** What was done or said by staff: writing it down is no report, and "no nurse has been told" would be wrong. */
+const BY_STAFF: ReadonlySet<Entry['kind']> = new Set([
+  'told',
+  'nurse-came',
+  'nurse-looked',
+  'medicine-told',
+  'answer',
+]);
+
+/** That a note is written down, and when; of all that staff do not know of yet, that no nurse has been told. */
+export function writtenText(words: Words, entry: Entry): string {
+  // a wash may be the family's
+  const byStaff = entry.kind === 'care' ? entry.what !== 'wash' : BY_STAFF.has(entry.kind);
+  return translate(words)(byStaff ? 'common:written.only' : 'common:written.done', {
+    time: isolated(clockTime(words.locale, entry.t, entry.off)),
+  });
 }
 
 /** A length of time in hours and minutes. */

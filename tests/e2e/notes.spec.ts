@@ -87,6 +87,35 @@ test.describe('writing', () => {
     expect(choices.map(([kind]) => kind as ChoiceKind)).toHaveLength(9);
   });
 
+  test('what was written stands where the finger is; of a nurse who was told or looked it does not say that none was', async ({
+    page,
+  }) => {
+    await page.clock.install({ time: NOW });
+    await opened(page);
+    await page.locator('[data-more]').tap();
+    const none = /No nurse has been told/;
+    for (const [kind, ...values] of [
+      ['told'],
+      ['nurse-looked'],
+      ['medicine-told'],
+      ['care', 'bandage'],
+      ['wee', 'bottle', 'usual'],
+      ['poo', 'hard'],
+      ['bed-note', 'sleeps-badly'],
+    ] as const) {
+      const place = () => tile(page, kind).evaluate((button) => button.getBoundingClientRect().y + scrollY);
+      const before = await place();
+      await tapIn(new Taps(page), kind, values);
+      await expect(written(page), kind).toBeInViewport({ ratio: 1 });
+      await expect(written(page)).toContainText('14:20');
+      if (['told', 'nurse-looked', 'medicine-told', 'care'].includes(kind))
+        await expect(written(page)).not.toContainText(none);
+      else await expect(written(page)).toContainText(none);
+      // a mark is tapped once: what is under the finger stays there
+      if (kind === 'told') expect(await place(), kind).toBe(before);
+    }
+  });
+
   test('each of the twenty-four questions takes two taps; a sign takes the way over the picture, three', async ({
     page,
   }) => {
@@ -215,10 +244,12 @@ test.describe('striking, pairs, sums', () => {
     });
     await full.locator('[data-action="strike"]').tap();
     await expect(full).toHaveClass(/struck/);
-    expect(
-      await full.locator('.text').evaluate((text) => getComputedStyle(text).textDecorationLine),
-    ).toContain('line-through');
+    await expect(full.locator('.said')).toHaveCSS('text-decoration-line', 'line-through');
     expect(await plain(full)).toContain('struck 14:20');
+    // when it was taken back still holds: neither it nor what it stands in is crossed out
+    const when = full.locator('[data-struck-at]');
+    for (const place of [when, when.locator('..')])
+      await expect(place).not.toHaveCSS('text-decoration-line', 'line-through');
     await expect(full.locator('[data-action="strike"]')).toHaveCount(0);
     expect(await plain(sum(page, 'drinks'))).toBe('Cups: 0.5');
     await page.reload();

@@ -212,7 +212,7 @@ test('taken back: the note is struck, stays listed crossed out, and no longer co
   await page.goto('/en/our-notes/');
   const sign = page.locator('[data-entry="sign"]');
   await expect(sign).toHaveCount(1);
-  expect(await sign.locator('.text').evaluate((span) => getComputedStyle(span).textDecorationLine)).toBe(
+  expect(await sign.locator('.said').evaluate((span) => getComputedStyle(span).textDecorationLine)).toBe(
     'line-through',
   );
   await page.goto('/en/look/child/sore-rising/');
