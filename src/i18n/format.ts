@@ -43,7 +43,12 @@ export const list = (locale: string, items: readonly string[]): string =>
 export function comma(locale: string): string {
   const parts = new Intl.ListFormat(locale, { type: 'unit' }).formatToParts(['1', '2', '3']);
   // some languages join "and" to the mark
-  return parts.find(({ type }) => type === 'literal')?.value.trim().charAt(0) || ',';
+  return (
+    parts
+      .find(({ type }) => type === 'literal')
+      ?.value.trim()
+      .charAt(0) || ','
+  );
 }
 
 /** Sets a time or number apart inside a sentence, so that neither reading direction disturbs the other. */

@@ -149,6 +149,27 @@ test.describe('in the night, London', () => {
   });
 });
 
+test('whoever opens the start page sees first what the button is to be pressed for now, and nothing lesser', async ({
+  page,
+}) => {
+  const waits = page.locator('main > section[data-urgency]');
+  await page.goto('/en/look/bandage/itchy-under/');
+  await expect(page.locator('[data-written]')).toBeVisible();
+  await page.goto('/en/look/');
+  await expect(waits).toHaveAttribute('data-urgency', 'next-visit');
+  await page.goto('/en/#choose');
+  await scriptRuns(page);
+  await page.waitForTimeout(500);
+  await expect(waits).toHaveCount(0);
+
+  await page.goto('/en/look/cord/load-not-free/');
+  await expect(page.locator('[data-written]')).toBeVisible();
+  await page.goto('/en/#choose');
+  await expect(waits).toHaveAttribute('data-urgency', 'ring-now');
+  await expect(waits).toContainText(words('en')['signs:load-not-free.name']!);
+  expect(await waits.evaluate((section) => section.previousElementSibling)).toBeNull();
+});
+
 test('breathing, waking and a fit wait no minutes: press and call out at once', async ({ page }) => {
   for (const sign of ['breath-hard', 'hard-to-wake', 'shaking-fit']) {
     await page.goto(`/en/look/danger/${sign}/`);
