@@ -100,6 +100,33 @@ test('at night the page is dark, and every picture in which skin is judged lies 
   }
 });
 
+test('whoever opens the page of the button sees the words to say without scrolling, and by night no bright square', async ({
+  page,
+}) => {
+  for (const [time, language] of [
+    ['2026-01-15T14:20:00Z', 'pl'],
+    ['2026-01-15T03:10:00Z', 'en'],
+    ['2026-01-15T03:10:00Z', 'ar'],
+  ] as const) {
+    await page.clock.setFixedTime(new Date(time));
+    await page.goto(`/${language}/bell/`);
+    await expect(page.locator('[data-say="ward"]'), language).toBeInViewport({ ratio: 1 });
+    const paper = page.locator('main .paper');
+    const light = Number(await paper.evaluate((element) => getComputedStyle(element).opacity));
+    if (time.includes('T14')) expect(light).toBe(1);
+    else expect(light).toBeLessThan(0.8);
+  }
+  // and on the answers that are urgent by day, in the language with the longest words
+  await page.clock.setFixedTime(new Date('2026-01-15T14:20:00Z'));
+  for (const language of ['es', 'pl']) {
+    await page.goto(`/${language}/look/toes/toes-colour/`);
+    await expect(page.locator('[data-say="ward"]'), language).toBeInViewport({ ratio: 1 });
+  }
+  await page.clock.setFixedTime(new Date('2026-01-15T03:10:00Z'));
+  await page.goto('/en/look/danger/');
+  await expect(page.locator('[data-picture="call-button"]')).toBeVisible();
+});
+
 test('what can be touched on the drawing is at least 44 px across, and each spot is in the list below as well', async ({
   page,
 }) => {

@@ -144,6 +144,7 @@ test.describe('in the night, London', () => {
     await expect(step).toContainText(english['steps:secondStep.notPressed']!);
     await page.goto('/en/bell/');
     await page.locator('[data-action="bell"]').tap();
+    await expect(page.locator('[data-pressed]')).toBeVisible();
     await page.goto('/en/look/');
     await expect(step).toContainText(english['steps:secondStep.title']!);
   });
