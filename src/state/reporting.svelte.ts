@@ -4,7 +4,7 @@ import { openCall, tracedSightings } from '#domain/notes/sightings.ts';
 import type { SignId } from '#domain/signs/ids.ts';
 import type { Answer, Assessment } from '#domain/signs/types.ts';
 import type { DeviceFailure } from '#device/result.ts';
-import { assessNow, currentNotes, openNotes, writeNote } from './notes.svelte.ts';
+import { assessNow, currentNotes, isKept, notesFailure, openNotes, writeNote } from './notes.svelte.ts';
 import { readMoment } from './now.svelte.ts';
 
 export interface Seen {
@@ -66,7 +66,7 @@ export function startReporting(first: Seen): Reporting {
   let stopped = false;
   let started = '';
   // a look that was there before this report closes nothing of it, whatever its time says
-  let earlierLooks: ReadonlySet<string> = new Set();
+  let earlierLooks: readonly string[] = [];
 
   /** Every "a nurse looked" that was not taken back, in order of time. */
   function looks(): Entry[] {
@@ -79,7 +79,7 @@ export function startReporting(first: Seen): Reporting {
     if (stopped || keyOf(wanted) !== keyOf(seen)) return;
     ready = true;
     const now = readMoment();
-    earlierLooks = new Set(looks().map(({ id }) => id));
+    earlierLooks = looks().map(({ id }) => id);
     const open = openSightings();
     const recent = currentNotes().find(
       (entry) =>
@@ -89,7 +89,10 @@ export function startReporting(first: Seen): Reporting {
         (wanted.sign !== 'leg-jumps' || now - entry.t < SAME_SIGHT_MINUTES),
     );
     if (recent) {
-      status = { state: 'written', entry: recent };
+      // a note that could not be kept is there for as long as the page, and is never called written
+      status = isKept(recent)
+        ? { state: 'written', entry: recent }
+        : { state: 'not-written', reason: notesFailure() ?? 'broken' };
       return;
     }
     const written = await writeNote(noteOf(wanted));
@@ -106,7 +109,7 @@ export function startReporting(first: Seen): Reporting {
   function looked(): Entry | undefined {
     if (status.state !== 'written' || openSightings().some(({ sign }) => sign === seen.sign))
       return undefined;
-    return looks().find(({ id }) => !earlierLooks.has(id));
+    return looks().find(({ id }) => !earlierLooks.includes(id));
   }
 
   function report(next: Seen) {

@@ -51,6 +51,12 @@ describe('a note that could not be kept', () => {
 });
 
 describe('the page of a sign that is opened again', () => {
+  test('what could not be kept is not called written the second time either', async () => {
+    for (let time = 0; time < 2; time += 1)
+      expect((await phone.report()).status()).toMatchObject({ state: 'not-written' });
+    expect(phone.seen()).toHaveLength(1);
+  });
+
   test('after a nurse looked, it is seen anew', async () => {
     await phone.openPage();
     later(5);
