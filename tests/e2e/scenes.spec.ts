@@ -153,7 +153,7 @@ test.describe('in the night, London', () => {
 test('whoever opens the start page sees first what the button is to be pressed for now, and nothing lesser', async ({
   page,
 }) => {
-  const waits = page.locator('main > section[data-urgency]');
+  const waits = page.locator('main section[data-urgency]');
   await page.goto('/en/look/bandage/itchy-under/');
   await expect(page.locator('[data-written]')).toBeVisible();
   await page.goto('/en/look/');
@@ -169,6 +169,7 @@ test('whoever opens the start page sees first what the button is to be pressed f
   await expect(waits).toHaveAttribute('data-urgency', 'ring-now');
   await expect(waits).toContainText(words('en')['signs:load-not-free.name']!);
   expect(await waits.evaluate((section) => section.previousElementSibling)).toBeNull();
+  await expect(waits.getByText(words('en')['common:urgency.ring-now']!)).toBeInViewport();
 });
 
 test('breathing, waking and a fit wait no minutes: press and call out at once', async ({ page }) => {
