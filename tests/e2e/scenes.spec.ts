@@ -133,6 +133,7 @@ test.describe('in the night, London', () => {
     await page.clock.install({ time: NIGHT });
     await page.goto('/en/look/toes/toes-colour/');
     const step = page.locator('[data-second-step]');
+    await expect(page.locator('[data-written]')).toBeVisible();
     await expect(step).toContainText('03:15');
     await expect(step).toContainText(english[`steps:secondStep.${WARD.secondStep}`]!);
     await page.clock.fastForward(WARD.secondStepMinutes * MINUTE + 15_000);

@@ -225,7 +225,9 @@ test('a nurse looked: the page says when, and asks nobody to press; different ag
 }) => {
   await page.clock.install({ time: new Date('2026-01-15T14:20:00Z') });
   await page.goto('/en/look/toes/toes-colour/');
+  await expect(page.locator('[data-written]')).toBeVisible();
   await page.locator('[data-action="bell"]').tap();
+  await expect(page.locator('[data-pressed]')).toBeVisible();
   await page.clock.fastForward(2 * 60_000);
   await page.locator('[data-action="nurse-looked"]').tap();
   const looked = page.locator('[data-looked]');
