@@ -34,7 +34,7 @@ import { dayPictures, type DayPicture } from '#domain/day/pictures.ts';
 import { keptPrivate } from '#domain/day/private.ts';
 import { dayOf, type Day, type Explained, type Tile } from '#domain/day/tiles.ts';
 import { jobOf, openedDay, touched, type EdgePicture, type Job, type Tap } from '#domain/day/touch.ts';
-import type { PlayBed } from '#domain/play-bed/bed.ts';
+import { holdsEating, type PlayBed } from '#domain/play-bed/bed.ts';
 import { factsOf, nextDay, startBed, withoutCard } from '#domain/play-bed/problem.ts';
 import type { DayMinute, Fault } from '#domain/play/types.ts';
 import type { Instant } from '#domain/units.ts';
@@ -92,7 +92,8 @@ export function cardForDay(): CardForDay {
   const told = dayFactsOf(currentCard(), dayAgeMonths(), bedsideWard().medicineWaitMinutes);
   const now = currentMoment();
   const { nothingByMouth, nothingByMouthSince } = todayKept();
-  const bedEats = openBed()?.eating ?? true;
+  const bed = openBed();
+  const bedEats = !bed || !holdsEating(bed);
   // a bed that is ticked "not eating" says nothing of when
   const since = bedEats ? nothingByMouthSince : undefined;
   return { ...told, facts: eatingFacts(told.facts, bedEats && !nothingByMouth, now, since) };

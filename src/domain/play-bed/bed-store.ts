@@ -150,7 +150,7 @@ function placementsIn(fields: Fields, name: string, own: readonly OwnIdea[]): Pl
 const FIELDS = [
   ...(['shape', 'day', 'child', 'freeHands', 'room', 'eating', 'permissions', 'sketch', 'limits'] as const),
   ...(['bored', 'notToday', 'own', 'pins', 'history', 'done', 'plan'] as const),
-  ...(['fears', 'wordless', 'loudest'] as const),
+  ...(['fears', 'wordless', 'loudest', 'eatingUnsaid'] as const),
 ] satisfies (keyof PlayBed)[];
 
 /**
@@ -188,6 +188,10 @@ export function readBed(value: unknown): { bed?: PlayBed; faults: Fault[] } {
   const freeHands = fields.choice('freeHands', HANDS) ?? 0;
   const rest = {
     eating: fields.yes('eating') ?? false,
+    // of a bed that may eat it says nothing
+    ...(fields.raw('eating') === false && fields.has('eatingUnsaid') && fields.yes('eatingUnsaid')
+      ? { eatingUnsaid: true as const }
+      : {}),
     permissions: wordsIn(fields, 'permissions', PERMISSIONS) as Permission[],
     bored: fields.yes('bored') ?? false,
     notToday: wordsIn(fields, 'notToday'),

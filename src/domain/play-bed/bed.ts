@@ -63,6 +63,8 @@ export interface PlayBed {
   freeHands: 0 | 1 | 2;
   room: DayProblem['room'];
   eating: boolean;
+  /** Nobody has said yet whether the child may eat: no food in the plan, and no meal of the day taken away either. */
+  eatingUnsaid?: true;
   permissions: DayProblem['permissions'];
   sketch: DaySketch;
   limits: DayProblem['limits'];
@@ -84,6 +86,10 @@ export interface PlayBed {
   /** The plan as it was last made; absent until one was. */
   plan?: readonly Placement[];
 }
+
+/** Whether somebody said of this bed that the child may not eat now; a bed of which nobody spoke says nothing. */
+export const holdsEating = ({ eating, eatingUnsaid }: Pick<PlayBed, 'eating' | 'eatingUnsaid'>): boolean =>
+  !eating && !eatingUnsaid;
 
 /** What a play specialist answers about an idea of their own, before it gets its cautions. */
 export const CAUTION_QUESTIONS = {

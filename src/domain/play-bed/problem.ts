@@ -57,15 +57,17 @@ export interface CardFacts {
   freeHands: 0 | 1 | 2;
   isolation: 'none' | 'contact';
   eating: boolean;
+  eatingUnsaid?: true;
 }
 
-/** As cautious as can be where there is no card: flat, one hand, of the given age. */
+/** As cautious as can be where there is no card: flat, one hand, no food until somebody says so, of the given age. */
 export const withoutCard = (ageYears: number): CardFacts => ({
   ageMonths: ageYears * 12,
   propped: false,
   freeHands: 1,
   isolation: 'none',
-  eating: true,
+  eating: false,
+  eatingUnsaid: true,
 });
 
 /**
@@ -113,6 +115,7 @@ export function startBed(
     freeHands: facts.freeHands,
     room: { shared: true, isolation: facts.isolation, things: USUAL_THINGS, usedElsewhere: [] },
     eating: facts.eating,
+    ...(facts.eatingUnsaid ? { eatingUnsaid: true as const } : {}),
     permissions: [],
     sketch: {
       wake: usual.wake,

@@ -108,6 +108,16 @@ describe('what cannot be read', () => {
     },
   );
 
+  it('of a bed at which nobody spoke of eating stays so; of one that may eat there is nothing unsaid', () => {
+    const read = (more: object) => readBed({ ...TYPICAL, ...more });
+    expect(read({ eating: false, eatingUnsaid: true })).toMatchObject({
+      bed: { eating: false, eatingUnsaid: true },
+      faults: [],
+    });
+    for (const bed of [read({ eating: true, eatingUnsaid: true }), read({ eating: false })])
+      expect(bed.bed).not.toHaveProperty('eatingUnsaid');
+  });
+
   it.each<[string, unknown]>([
     ['freeHands', 0],
     ['child.mouths', true],

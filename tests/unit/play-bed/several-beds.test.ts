@@ -2,9 +2,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { IDEAS } from '#content/ideas.ts';
+import { WARD_DAY } from '#content/ward-day.ts';
+import type { BedCard } from '#domain/bed-card/card.ts';
+import { instant } from '#domain/units.ts';
 import { atAGlance } from '#domain/play-bed/at-a-glance.ts';
-import type { PlayBed } from '#domain/play-bed/bed.ts';
-import { nextDay, problemOf } from '#domain/play-bed/problem.ts';
+import { holdsEating, type PlayBed } from '#domain/play-bed/bed.ts';
+import { factsOf, nextDay, problemOf, startBed, withoutCard } from '#domain/play-bed/problem.ts';
 import { usedAtOthers } from '#domain/play-bed/shared-things.ts';
 import { brokenIn } from '#domain/play/feasible.ts';
 import { anyBed, FULL, TYPICAL } from '../../helpers/play-beds.ts';
@@ -98,5 +101,32 @@ describe('what another bed had today', () => {
     const { usedElsewhere: _had, ...before } = TYPICAL.room;
     expect(room).toEqual(before);
     expect(nextDay(TYPICAL, TYPICAL.day).room).toEqual(TYPICAL.room);
+  });
+});
+
+describe('a bed to begin with', () => {
+  const begun = (facts: Parameters<typeof startBed>[2]) => startBed('boat', '2026-11-25', facts, WARD_DAY);
+
+  it('without a nurse’s card has no food in its plan until somebody says so, and takes no meal away', () => {
+    for (const years of [1, 4, 9, 16]) {
+      const bed = begun(withoutCard(years));
+      const { problem } = problemOf(bed, IDEAS);
+      const food = IDEAS.find(({ cautions }) => cautions.includes('food'))!;
+      const propped = problem.windows.map((window) => ({ ...window, propped: true }));
+      expect(brokenIn(problem, food, propped[0]!)).toContain('H12');
+      expect(holdsEating(bed)).toBe(false);
+      // said, either way, it counts
+      expect(holdsEating({ ...bed, eatingUnsaid: undefined })).toBe(true);
+      expect(holdsEating({ ...bed, eating: true, eatingUnsaid: undefined })).toBe(false);
+    }
+  });
+
+  it('with a card eats as the card says', () => {
+    const now = instant(1_000);
+    const card = { head: 'propped', hands: 'both', ownThingsOnly: false } as unknown as BedCard;
+    expect(begun(factsOf(card, 5, now))).toMatchObject({ eating: true });
+    const waits = begun(factsOf({ ...card, nothingByMouthUntil: instant(1_060) }, 5, now));
+    expect(waits.eating).toBe(false);
+    expect(holdsEating(waits)).toBe(true);
   });
 });
