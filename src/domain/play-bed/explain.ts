@@ -28,7 +28,7 @@ const BECAUSE = [
 /**
  * `pinned` a person put it there · `only-one` nothing else may stand there · `kept-for-moment` of what may stand in the
  * hard moment it is among the three best · `wish` it serves what the child wants to do with the eyes · `liked` ·
- * `fits-energy` exactly · `new` not in three days · `own-family` without it the day would not meet its family of kinds.
+ * `fits-energy` exactly · `new` not in three days, where anything is on record · `own-family` without it the day would not meet its family of kinds.
  */
 export type Because = (typeof BECAUSE)[number];
 
@@ -223,6 +223,7 @@ function becauseOf(place: Place, seen: readonly Seen[], here: Idea): Because[] {
         ideas.some((index) => problem.ideas[index]!.id === here.id),
       ));
   const past = [...problem.history.yesterday, ...problem.history.lastThreeDays];
+  const done = (problem.done ?? []).map(({ idea }) => idea);
   const kinds = new Map(problem.ideas.map(({ id, kind }) => [id, kind]));
   const family = ({ idea }: Placement) => FAMILIES[kinds.get(idea)!];
   const holds: Record<Because, () => boolean> = {
@@ -233,7 +234,8 @@ function becauseOf(place: Place, seen: readonly Seen[], here: Idea): Because[] {
       hard && (window.wish === 'watch' || window.wish === 'look-away') && here.suits.includes(window.wish),
     liked: () => likeOf(problem.child, here) > 0,
     'fits-energy': () => here.energy === window.energy,
-    new: () => !past.includes(here.id),
+    // of a bed with nothing on record nobody knows it, and what was done today is not new
+    new: () => past.length > 0 && !past.includes(here.id) && !done.includes(here.id),
     'own-family': () => !placements.some((one) => one !== placement && family(one) === FAMILIES[here.kind]),
   };
   return BECAUSE.filter((reason) => holds[reason]());

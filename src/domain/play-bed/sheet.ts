@@ -35,7 +35,8 @@ const MOST_WORDS = 3;
 
 /** Who passes a bed's end may read the sheet, so whatever is about medicine is not on it. */
 const isClinical = (id: string) => eventKind(id) === 'medicine';
-const CLINICAL_STEPS: readonly string[] = ['ask-medicine-time'] satisfies StepId[];
+/** Steps that stand on the card alone: medicine is nobody's who passes, and the pictures to show are not on the sheet. */
+const CARD_ALONE: readonly string[] = ['ask-medicine-time', 'three-pictures'] satisfies StepId[];
 
 /**
  * The day of a bed for its end.
@@ -85,7 +86,7 @@ export function daySheet(bed: PlayBed, library: readonly Idea[]): DaySheet {
     cautions: CAUTIONS.filter((caution) => cautions.has(caution)),
     freeHands,
     card: {
-      before: steps.before.filter(({ id }) => !CLINICAL_STEPS.includes(id)),
+      before: steps.before.filter(({ id }) => !CARD_ALONE.includes(id)),
       during: steps.during.filter(({ ideas }) => !isKept || ideas.length === 0),
       after: steps.after,
     },

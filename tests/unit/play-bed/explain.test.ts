@@ -286,8 +286,18 @@ describe('the day that can be worked out by hand', () => {
     );
 
   it('keeps the film for the bandage care, and the noon window says so', () => {
-    expect(at('w3').because).toEqual(['kept-for-moment', 'liked', 'fits-energy', 'new', 'own-family']);
+    expect(at('w3').because).toEqual(['kept-for-moment', 'liked', 'fits-energy', 'own-family']);
     expect(at('w2').others).toContainEqual({ idea: 'short-film', why: 'kept', window: 'w3' });
+  });
+
+  it('is new only where something is on record, and never once it was done today', () => {
+    const film = placements.find(({ window }) => window === 'w3')!;
+    const because = (more: Partial<DayProblem>) =>
+      reasonsFor({ ...EXAMPLE, ...more }, placements, film).because;
+    const history = { yesterday: ['hum-guess'], lastThreeDays: ['hum-guess'] };
+    expect(because({})).not.toContain('new');
+    expect(because({ history })).toContain('new');
+    expect(because({ history, done: [film] })).not.toContain('new');
   });
 
   it('keeps it from three hours before on, and no sooner', () => {

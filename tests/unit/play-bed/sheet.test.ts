@@ -105,6 +105,8 @@ describe('the sheet at the bed’s end', () => {
         const shown = [...card.before, ...card.during, ...card.after];
         const gone = all.filter((step) => !shown.includes(step)).map(({ id }) => id);
         expect(gone.filter((id) => id.includes('medicine'))).toHaveLength(1);
+        // pictures to show stand on the card alone
+        expect(shown.map(({ id }) => id)).not.toContain('three-pictures');
         for (const { id } of whole.during.filter(({ ideas }) => ideas.length > 0))
           expect(gone.includes(id)).toBe(isKept);
         expect(shown.map(({ id }) => id)).toContain('never-held-down-by-family');
