@@ -169,7 +169,7 @@ function askedFor(bed: PlayBed): string {
 
 /**
  * `old` is the plan that the family knows; without one nothing has changed, and a good plan stands there, as `stands` is
- * told, while the best is still looked for.
+ * told, while the best is still looked for. `out` is what a hand took out of it.
  */
 async function ask(
   shape: BedShape,
@@ -177,7 +177,7 @@ async function ask(
   stay: readonly Placement[],
   from: DayMinute,
   old: readonly Placement[] | undefined,
-  stands?: () => void,
+  { stands, out = [] }: { stands?: () => void; out?: readonly Placement[] } = {},
 ) {
   planner ??= browserPlanner();
   question += 1;
@@ -193,7 +193,8 @@ async function ask(
     const plan = settled(problem, stay, found);
     put({ ...now, plan });
     result = { shape, found };
-    changes = old && changesBetween(old, plan, from);
+    const between = old && changesBetween(old, plan, from);
+    changes = between && { ...between, gone: [...out, ...between.gone] };
     stands?.();
   };
   try {
@@ -219,7 +220,7 @@ export async function planDayNow(): Promise<void> {
   const notBefore = minute < bed.sketch.lightsOut ? minute : 0;
   const problem = { ...asked.problem, notBefore };
   await new Promise<void>((stands) => {
-    void ask(bed.shape, problem, [], 0, undefined, stands).then(stands);
+    void ask(bed.shape, problem, [], 0, undefined, { stands }).then(stands);
   });
 }
 
@@ -238,7 +239,9 @@ export async function changeAndPlan(
   if (!bed.plan) return;
   const asked = restOfDay(bed, IDEAS, from, before);
   faults = asked.faults;
-  await ask(bed.shape, asked.problem, asked.stay, from, bed.plan);
+  // what somebody took out of the plan with this change is gone as well
+  const out = (before.plan ?? []).filter((one) => change.plan && !change.plan.includes(one));
+  await ask(bed.shape, asked.problem, asked.stay, from, bed.plan, { out });
 }
 
 /** Something came up at this minute. */
