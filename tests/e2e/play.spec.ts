@@ -155,3 +155,173 @@ test('a broken bed in the store is named, and the others are kept', async ({ pag
   await expect(page.locator('[data-fault]').first()).toBeVisible();
   await expect(page.locator('[data-bed]')).toHaveCount(1);
 });
+
+/** What the browser keeps of the first bed. */
+const kept = (page: Page) =>
+  page.evaluate(
+    () =>
+      (
+        JSON.parse(localStorage.getItem('bare-toes:play')!) as {
+          beds: {
+            sketch: Record<'moments' | 'events', { id: string; from: number }[]>;
+            plan?: { idea: string; from: number; minutes: number; window: string }[];
+          }[];
+        }
+      ).beds[0]!,
+  );
+/** Puts the bandage care of the kept bed at half past nine, where the doctors' round stands. */
+const overTheRound = (page: Page) =>
+  page.evaluate(() => {
+    const all = JSON.parse(localStorage.getItem('bare-toes:play')!) as {
+      beds: { sketch: { moments: { from: number }[] } }[];
+    };
+    all.beds[0]!.sketch.moments[0]!.from = 570;
+    localStorage.setItem('bare-toes:play', JSON.stringify(all));
+  });
+
+test('before anybody said so a child may not eat, and still nobody takes the day’s meals away', async ({
+  page,
+}) => {
+  await ticked(page);
+  await expect(page.locator('[data-field="true"] input[value="eating"]')).not.toBeChecked();
+  await page.goto('/en/our-day/grown-up/');
+  await expect(page.locator('[data-eating="may"]')).toBeVisible();
+  await page.goto('/en/things-to-do/bed/');
+  const eating = page.locator('[data-field="true"] input[value="eating"]');
+  await eating.check();
+  // said and taken back, it is nothing by mouth
+  await eating.uncheck();
+  await page.goto('/en/our-day/grown-up/');
+  await expect(page.locator('[data-eating="held"]')).toBeVisible();
+});
+
+test('a hard moment over the doctors’ round is not added, and what stands there is said beside its time', async ({
+  page,
+}) => {
+  await ticked(page);
+  const say = page.locator('[data-fold="moment"] [data-clash]');
+  await page.locator('[name="moment-from"]').fill('09:35');
+  await page.locator('[data-action="add-moment"]').tap();
+  await expect(say).toContainText(english['play:event.round']!);
+  await expect(say).toContainText('09:30');
+  await expect(say).toBeInViewport();
+  await page.locator('[name="moment-from"]').fill('10:05');
+  await expect(say).toHaveCount(0);
+  await page.locator('[data-action="add-moment"]').tap();
+  await expect(say).toContainText(english['play:moment.bandage']!);
+  await page.locator('[name="moment-from"]').fill('23:00');
+  await page.locator('[data-action="add-moment"]').tap();
+  await expect(say).toHaveAttribute('data-clash', 'outside');
+  await page.locator('[data-fold="day"] > summary').tap();
+  await page.locator('[name="event-from"]').fill('10:00');
+  await page.locator('[data-action="add-event"]').tap();
+  await expect(page.locator('[data-fold="day"] [data-clash]')).toContainText('10:00');
+  const { sketch } = await kept(page);
+  expect(sketch.moments).toHaveLength(1);
+  expect(sketch.events.filter(({ id }) => id.startsWith('visitor'))).toEqual([]);
+});
+
+test('what the day cannot hold is told in the page’s language, by its name, and is seen', async ({
+  page,
+}) => {
+  await ticked(page);
+  await overTheRound(page);
+  for (const language of ['pl', 'ar']) {
+    await page.goto(`/${language}/things-to-do/bed/`);
+    await scriptRuns(page);
+    await page.locator('[data-action="plan"]').tap();
+    const fault = page.locator('[data-fault]');
+    await expect(fault).toBeFocused();
+    await expect(fault).toBeInViewport();
+    await expect(fault).toContainText(words(language)['play:event.round']!);
+    await expect(fault).toContainText(words(language)['play:moment.bandage']!);
+    await expect(fault).not.toContainText(/›|from|round/);
+  }
+  await page.locator('[data-action="plan-without"]').tap();
+  await expect(page.locator('[data-strip]')).toBeVisible();
+});
+
+test('a hard moment moves only once its time was taken, and never to one that is over', async ({ page }) => {
+  await planned(page);
+  await page.locator('[data-came="early"]').tap();
+  const from = async () => (await kept(page)).sketch.moments[0]!.from;
+  await page.locator('[name="early"]').fill('08:00');
+  await page.locator('[data-action="move-moment"]').tap();
+  await expect(page.locator('[data-wrong="early"]')).toContainText('08:40');
+  await page.locator('[name="early"]').fill('09:40');
+  expect(await from()).toBe(600);
+  await page.locator('[data-action="move-moment"]').tap();
+  await expect(page.locator('[data-row="moment"]')).toContainText('09:40');
+  await expect(page.locator('[data-changed]')).toBeFocused();
+  expect(await from()).toBe(580);
+});
+
+test.describe('on a tablet', () => {
+  test.use({ viewport: { width: 820, height: 1180 } });
+  test('sore now: to look first stands first, is seen and has the focus', async ({ page }) => {
+    await planned(page);
+    await page.locator('[data-came="sore"]').tap();
+    await expect(page.locator('[data-changed]')).toBeVisible();
+    const look = page.locator('[data-sore]');
+    await expect(look).toBeFocused();
+    await expect(look).toBeInViewport({ ratio: 1 });
+    const order = await page
+      .locator('[data-came-up] :is([data-sore], [data-changed], [data-came])')
+      .evaluateAll((all) => all.map((one) => Object.keys((one as HTMLElement).dataset)[0]));
+    expect(order.slice(0, 2)).toEqual(['sore', 'changed']);
+  });
+});
+
+test('what goes on now leaves the day when it is not for today; what goes on in a hard moment says that it has begun', async ({
+  page,
+}) => {
+  await planned(page);
+  const { plan } = await kept(page);
+  const goesOn = plan!.find(({ window }) => window !== 'bandage-1')!;
+  const at = (minute: number) => new Date(MORNING.getTime() + (minute - 520) * 60_000);
+  await page.clock.setFixedTime(at(goesOn.from + 5));
+  await page.reload();
+  const row = page.locator(`[data-strip] [data-idea="${goesOn.idea}"]`);
+  await row.locator('[data-edit]').tap();
+  await row.locator('[data-action="ban"]').tap();
+  await expect(row).toHaveCount(0);
+  await expect(page.locator('[data-gone]')).toContainText(english[`ideas:${goesOn.idea}.name`]!);
+  await expect(page.locator('[data-changed]')).toBeFocused();
+  await page.clock.setFixedTime(at(605));
+  await page.reload();
+  const inMoment = page.locator('[data-row="moment"] + [data-row="idea"] [data-idea]');
+  await inMoment.locator('[data-edit]').tap();
+  await expect(inMoment.locator('[data-begun]')).toBeVisible();
+  await expect(inMoment.locator('[data-action="ban"]')).toHaveCount(0);
+});
+
+test('each page says by shape and age which bed it speaks of; with two the plan leads to the other', async ({
+  page,
+}) => {
+  await planned(page);
+  await expect(page.locator('[data-to-bed]')).toHaveCount(0);
+  await page.goto('/en/things-to-do/bed/');
+  await page.locator('[data-action="add-bed"]').tap();
+  await expect(page.locator('[data-bed="square"] [data-glance]')).toContainText(/years?/);
+  await page.goto('/en/things-to-do/plan/');
+  const which = page.locator('[data-which-bed]');
+  await expect(which).toHaveAttribute('data-which-bed', 'square');
+  await page.locator('[data-to-bed="circle"]').tap();
+  await expect(which).toHaveAttribute('data-which-bed', 'circle');
+  await expect(strip(page).first()).toBeVisible();
+  for (const place of ['', 'moment/']) {
+    await page.goto(`/en/things-to-do/${place}`);
+    await expect(which).toHaveAttribute('data-which-bed', 'circle');
+    await expect(which).toContainText(/years?/);
+  }
+});
+
+test('no single tap takes a bed away', async ({ page }) => {
+  await ticked(page);
+  const remove = page.locator('[data-action="remove-bed"]');
+  await expect(remove).toHaveCount(0);
+  await page.locator('[data-fold="remove"] > summary').tap();
+  await expect(page.locator('[data-bed]')).toHaveCount(1);
+  await remove.tap();
+  await expect(page.locator('[data-bed]')).toHaveCount(0);
+});
