@@ -52,7 +52,7 @@ async function answered(page: Page) {
     ...[['wipe', 'yes'] as const],
   ])
     await pick(name, value);
-  for (const no of await page.locator('[data-own-form] input[value="no"]').all()) await no.check();
+  for (const none of await page.locator('[data-own-form] [data-none-of]').all()) await none.tap();
 }
 
 test('what is ticked behind the headings is said on the closed ones, and is there after a reload', async ({
@@ -119,7 +119,13 @@ test('an own idea that is not whole says what is missing and where, and loses no
   await atTheBed(page);
   await opened(page, 'own');
   await page.locator('[data-action="write-own"]').tap();
+  // an empty form: ten fields, and four groups of questions that one tap answers
+  await page.locator('[data-action="keep-own"]').tap();
+  await expect(page.locator('[data-own-faults="14"]')).toBeVisible();
+  await page.locator('[name="own-cord"][value="yes"]').check();
   await answered(page);
+  await expect(page.locator('[name="own-cord"][value="yes"]')).toBeChecked();
+  await page.locator('[name="own-cord"][value="no"]').check();
   await page.locator('[name="own-title"]').fill('W');
   await page.locator('[data-action="keep-own"]').tap();
   await expect(page.locator('[data-own-wrong]')).toHaveCount(1);

@@ -5,9 +5,23 @@ import { MOST } from './bed-store.ts';
 import { faultsOfOwn, OWN_ID, readOwn } from './own-idea.ts';
 
 export const CAUTION_IDS = Object.keys(CAUTION_QUESTIONS) as CautionQuestion[];
+export type OwnQuestion = 'tray' | CautionQuestion | Barred;
+/** What is asked together: one tap answers no to whatever of a group nobody answered yet. In the order of the form. */
+export const OWN_GROUPS = {
+  things: ['tray', 'small-parts', 'cord', 'scissors', 'bits'],
+  mouth: ['food', 'water', 'near-mouth', 'breath'],
+  doing: ['sound', 'screen', 'feelings', 'arms-move'],
+  bars: BARRED,
+} as const satisfies Record<string, readonly OwnQuestion[]>;
+export type OwnGroup = keyof typeof OWN_GROUPS;
 /** In the order in which they are asked. */
-export const OWN_QUESTIONS = ['tray', ...CAUTION_IDS, ...BARRED] as const;
-export type OwnQuestion = (typeof OWN_QUESTIONS)[number];
+export const OWN_QUESTIONS: readonly OwnQuestion[] = Object.values(OWN_GROUPS).flat();
+
+/** The answers once somebody said no to all of a group that was open; what was answered before stays. */
+export const noToTheRest = (answers: OwnDraft['answers'], group: OwnGroup): OwnDraft['answers'] => ({
+  ...answers,
+  ...Object.fromEntries(OWN_GROUPS[group].map((question) => [question, answers[question] ?? false])),
+});
 
 /** What is not there was not chosen or answered yet. */
 export interface OwnDraft {

@@ -3,9 +3,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { IDEAS } from '#content/ideas.ts';
 import { readBed } from '#domain/play-bed/bed-store.ts';
+import { BARRED } from '#domain/play/types.ts';
+import { CAUTION_QUESTIONS } from '#domain/play-bed/bed.ts';
 import {
   draftOf,
   newDraft,
+  noToTheRest,
+  OWN_GROUPS,
   OWN_QUESTIONS,
   ownOf,
   withOwn,
@@ -62,6 +66,26 @@ describe('a draft of an own idea', () => {
       ].sort(),
     );
     expect(JSON.stringify(draft)).toBe(before);
+  });
+
+  it('asks every question once, and a no to the rest of a group changes no answer that was given', () => {
+    expect([...OWN_QUESTIONS].sort()).toEqual(['tray', ...Object.keys(CAUTION_QUESTIONS), ...BARRED].sort());
+    const groups = Object.keys(OWN_GROUPS) as (keyof typeof OWN_GROUPS)[];
+    const given = fc.option(fc.boolean(), { nil: undefined });
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...groups),
+        fc.array(given, { minLength: 21, maxLength: 21 }),
+        (group, all) => {
+          const answers = Object.fromEntries(OWN_QUESTIONS.map((question, n) => [question, all[n]]));
+          const after = noToTheRest(answers, group);
+          for (const question of OWN_QUESTIONS) {
+            const asked = OWN_GROUPS[group].some((one) => one === question);
+            expect(after[question]).toBe(answers[question] ?? (asked ? false : undefined));
+          }
+        },
+      ),
+    );
   });
 
   it('gets a number that nothing at the bed speaks of, as long as there is room for one more', () => {
