@@ -47,12 +47,14 @@ export function clashTold(words: Words, sketch: Sketch, clash: Clash): string {
   });
 }
 
-/** The child's age: in years, under three with the months. */
-export function ageTold({ t, locale }: Words, ageMonths: number): string {
+/** The child's age as the language writes it: in years, under three with the months. */
+export function ageTold(locale: string, ageMonths: number): string {
   const years = Math.floor(ageMonths / 12);
   const months = years < 3 ? ageMonths % 12 : 0;
+  const told = (unit: 'year' | 'month', value: number) =>
+    isolated(new Intl.NumberFormat(locale, { style: 'unit', unit, unitDisplay: 'long' }).format(value));
   return list(locale, [
-    ...(years > 0 ? [t('card:age.years', { count: years })] : []),
-    ...(months > 0 || years === 0 ? [t('card:age.monthsCount', { count: months })] : []),
+    ...(years > 0 ? [told('year', years)] : []),
+    ...(months > 0 || years === 0 ? [told('month', months)] : []),
   ]);
 }
