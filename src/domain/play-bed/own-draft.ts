@@ -4,7 +4,7 @@ import { CAUTION_QUESTIONS, type CautionQuestion, type OwnIdea, type PlayBed } f
 import { MOST } from './bed-store.ts';
 import { faultsOfOwn, OWN_ID, readOwn } from './own-idea.ts';
 
-export const CAUTION_IDS = Object.keys(CAUTION_QUESTIONS) as CautionQuestion[];
+const CAUTION_IDS = Object.keys(CAUTION_QUESTIONS) as CautionQuestion[];
 export type OwnQuestion = 'tray' | CautionQuestion | Barred;
 /** What is asked together: one tap answers no to whatever of a group nobody answered yet. In the order of the form. */
 export const OWN_GROUPS = {
