@@ -215,6 +215,7 @@ export const anyBed: fc.Arbitrary<PlayBed> = fc
       usedElsewhere: things,
     }),
     eating: fc.boolean(),
+    eatingUnsaid: fc.constantFrom(true, undefined),
     permissions: fc.subarray(['free-ankle' as const, 'hand-massage' as const, 'plants' as const]),
     sketch,
     limits: fc.record({

@@ -6,6 +6,7 @@ import type { PlayBed } from './bed.ts';
 import { readBed } from './bed-store.ts';
 import { bedTold, TooNew, type Lists } from './version-1.ts';
 import { bedTold2, needsVersion2 } from './version-2.ts';
+import { bedTold3, needsVersion3 } from './version-3.ts';
 
 /**
  * Letters of a code: `P`, the version, the length of the content (3), the content, zeros where it is short, the check
@@ -13,8 +14,8 @@ import { bedTold2, needsVersion2 } from './version-2.ts';
  */
 const OURS = 'P';
 /** The versions that this one reads and writes, each for ever. */
-const TOLD = { 1: bedTold, 2: bedTold2 } as const;
-const VERSION = 2;
+const TOLD = { 1: bedTold, 2: bedTold2, 3: bedTold3 } as const;
+const VERSION = 3;
 const LENGTH_AT = 2;
 const LENGTH = 3;
 const HEAD = LENGTH_AT + LENGTH;
@@ -83,7 +84,7 @@ function unpackedFromLetters(letters: readonly number[]): Uint8Array | undefined
  * Errors: throws where `readBed` finds anything to name, and for ideas and things that are not in the lists, with the
  * place and what was seen.
  *
- * @example encodePlay(bed, IDEA_ORDER, THING_ORDER) // 'P1…', with fears 'P2…'
+ * @example encodePlay(bed, IDEA_ORDER, THING_ORDER) // 'P1…', with fears 'P2…', before anybody spoke of eating 'P3…'
  */
 export function encodePlay(bed: PlayBed, ideaIds: readonly string[], thingIds: readonly string[]): string {
   const { bed: whole, faults } = readBed(bed);
@@ -91,7 +92,7 @@ export function encodePlay(bed: PlayBed, ideaIds: readonly string[], thingIds: r
   if (fault || !whole)
     throw new Error(`play-bed › ${fault?.where}: ${fault?.rule}, saw ${JSON.stringify(fault?.seen)}`);
   const writer = new Writer();
-  const version = needsVersion2(whole) ? 2 : 1;
+  const version = needsVersion3(whole) ? 3 : needsVersion2(whole) ? 2 : 1;
   TOLD[version](writer, { ideaIds, thingIds }, whole);
   const content = packedInLetters(writer.bytes());
   if (content.length > MOST_CONTENT)
@@ -157,7 +158,7 @@ export function decodePlay(
   const written = letters.map((letter) => ALPHABET[letter] ?? '?').join('');
   if (letters.length === whole && !strange && written.slice(-CHECK) === checkOf(written.slice(0, -CHECK))) {
     if (version > VERSION) return { ok: false, reason: 'too-new', where: 'version' };
-    return version === 1 || version === 2
+    return version === 1 || version === 2 || version === 3
       ? contentRead(letters, version, { ideaIds, thingIds })
       : { ok: false, reason: 'damaged' };
   }
