@@ -236,6 +236,20 @@ test.describe('a network that stalls half way', () => {
       expect(new URL(page.url()).pathname).toBe('/en/bell/');
     });
 
+  test('the planner does not come: the bed stays as it was ticked, and the page says why there is no plan', async ({
+    page,
+  }) => {
+    await page.route('**/_app/immutable/workers/**', (route) => route.abort('connectionreset'));
+    await page.goto('/en/things-to-do/bed/');
+    await scriptRuns(page);
+    await page.waitForLoadState('networkidle');
+    await noMoreScripts(page, 'breaks off');
+    await page.locator('[data-action="plan"]').tap();
+    await expect(page.locator('[data-planning-failed]')).toHaveText(english['play:planning.failed']!);
+    expect(new URL(page.url()).pathname).toBe('/en/things-to-do/bed/');
+    await expect(page.locator('[data-action="plan"]')).toBeEnabled();
+  });
+
   test('on the last screen of a full look: what was answered is not lost', async ({ page }) => {
     await page.goto('/en/look/full/6/');
     await scriptRuns(page);
