@@ -57,9 +57,22 @@ export async function forgetNotes(page: Page, origin = ''): Promise<void> {
   await page.evaluate(
     () =>
       new Promise<void>((resolve, reject) => {
-        const deleting = indexedDB.deleteDatabase('bare-toes');
-        deleting.onsuccess = () => resolve();
-        deleting.onerror = () => reject(deleting.error);
+        // emptied, not deleted: the browser may hold on to the opening of a page that was left at once, and a deletion
+        // would wait for it without end
+        const opening = indexedDB.open('bare-toes');
+        // nothing was there: looking leaves nothing behind
+        opening.onupgradeneeded = () => opening.transaction!.abort();
+        opening.onerror = () => resolve();
+        opening.onsuccess = () => {
+          const tables = [...opening.result.objectStoreNames];
+          const clearing = opening.result.transaction(tables, 'readwrite');
+          for (const table of tables) clearing.objectStore(table).clear();
+          clearing.oncomplete = () => {
+            opening.result.close();
+            resolve();
+          };
+          clearing.onerror = () => reject(clearing.error);
+        };
       }),
   );
 }
