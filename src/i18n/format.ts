@@ -27,6 +27,12 @@ export function day(locale: string, at: Instant, offset: Minutes): string {
 /** A number as the language writes it. */
 export const number = (locale: string, value: number): string => new Intl.NumberFormat(locale).format(value);
 
+/** Days of the calendar before today, as one speaks of them: "Today", "Yesterday", "3 days ago". */
+export function daysAgo(locale: string, days: number): string {
+  const said = new Intl.RelativeTimeFormat(dateLocale(locale), { numeric: 'auto' }).format(-days, 'day');
+  return said.charAt(0).toLocaleUpperCase(locale) + said.slice(1);
+}
+
 /** From one number to another, as the language writes a range. */
 export const range = (locale: string, low: number, high: number): string =>
   low === high ? number(locale, low) : new Intl.NumberFormat(locale).formatRange(low, high);

@@ -59,13 +59,13 @@ export function soreLines(words: Words, { slope }: SorenessSummary): string[] {
   });
 }
 
-/** How long ago the last poo was: days by the calendar and, from the first on, full 24 hours; nothing where none was noted. */
+/** How long ago the last poo was: days of the calendar, and full 24 hours from the first on; nothing where none was noted. */
 export function pooText(words: Words, { calendarDays, wholeDays }: PooSince): string {
   const t = translate(words);
   if (calendarDays === undefined || wholeDays === undefined) return '';
-  const ago = daysAgo(words.locale, calendarDays);
-  if (wholeDays < 1) return ago;
-  return `${ago} · ${t('notes:sum.pooWhole', { number: isolated(number(words.locale, wholeDays)) })}`;
+  const day = daysAgo(words.locale, calendarDays);
+  if (wholeDays < 1) return day;
+  return `${day}, ${t('notes:sum.pooWhole', { number: isolated(number(words.locale, wholeDays)) })}`;
 }
 
 /** What stands behind the kind's name; empty where the kind says it all. */

@@ -94,6 +94,11 @@ test.describe('the nurse sets up', () => {
     expect(card).toMatchObject({ side: 'right', bell: 'cord', secondStep: WARD.secondStep });
     expect(card.secondStepMinutes).toBe(WARD.secondStepMinutes);
     expect(card.age).toBeUndefined();
+    // what the code holds is read back in words: a wrong leg is seen before it is handed over
+    const holds = page.locator('[data-holds]');
+    await expect(holds.locator('strong')).toHaveText(english['card:side.right']!);
+    for (const key of ['card:bell.cord', 'card:hands.name', 'card:nothingByMouth.no'])
+      await expect(holds).toContainText(english[key]!);
   });
 
   test('without them there is no code, and the page names what is missing', async ({ page }) => {

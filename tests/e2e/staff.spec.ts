@@ -122,6 +122,17 @@ test.describe('the staff’s page', () => {
         expect(open.filter((said) => said.language === language)[0]!.text).toContain(
           words(language)['signs:band-wet.name']!,
         );
+      // a nurse who holds the family's phone reads what can be pressed, and what the marks mean
+      for (const place of await page
+        .locator('.tools .button, [data-picture] h2, [data-picture] .button, [data-picture] .key li')
+        .all())
+        expect((await saidIn(place)).map(({ language }) => language)).toEqual([ward, family]);
+      // the line of time goes as the ward reads, with an arrow and now at its end
+      await expect(page.locator('[data-time-runs]')).toHaveAttribute(
+        'data-time-runs',
+        directionOf(ward) === 'rtl' ? 'left' : 'right',
+      );
+      await expect(page.locator('[data-time-runs] text').last()).toHaveText(words(ward)['notes:picture.now']!);
       await taps.on(page.locator(`main a[href$="/for-staff/ask/"]`));
       await expect(page.locator('[data-staff-question]')).toHaveCount(12);
       expect(taps.count).toBeLessThanOrEqual(2);
@@ -229,10 +240,22 @@ test.describe('the staff’s page', () => {
   test('the other language is one tap of a list away', async ({ page }) => {
     await writtenOn(page, busyDay());
     await page.goto('/en/for-staff/');
-    await expect(recent(page).first().locator('[lang]')).toHaveCount(2);
+    await expect(recent(page)).toHaveCount(busyDay().length);
+    // a family that reads the ward's language: nobody needs another until somebody asks for it
+    expect(await page.locator('main [data-staff] .other-language').count()).toBe(0);
     await page.locator('select[name="second"]').selectOption({ label: 'العربية' });
     await expect(recent(page).first().locator('[lang="ar"]')).toHaveCount(1);
     await expect(page.locator('h1 [lang="ar"]')).toHaveText(words('ar')['common:areas.for-staff']!);
+    // what was chosen stays on the pages that follow
+    for (const area of ['round', 'ask']) {
+      await page.locator(`main a[href$="/for-staff/${area}/"]`).tap();
+      await expect(page.locator('h1 [lang="ar"]')).toHaveCount(1);
+      await expect(page.locator('h1 [lang]')).toHaveCount(2);
+      await page.goBack();
+      await expect(page.locator('h1 [lang="ar"]')).toHaveText(words('ar')['common:areas.for-staff']!);
+    }
+    await page.locator('select[name="second"]').selectOption({ label: 'English' });
+    await expect(page.locator('main .other-language')).toHaveCount(0);
   });
 
   test('own words stand there once, in quotes, with their language, and that nobody translated them', async ({
@@ -279,6 +302,9 @@ test.describe('asking', () => {
         })),
       );
       const answers = page.locator('[data-staff-answer]');
+      if (question === 'sore-now')
+        for (const step of ['0', '1', '2', '3'])
+          await expect(answers.filter({ hasText: words('es')[`notes:sore.steps.${step}`]! })).not.toHaveCount(0);
       await expect(answers).toHaveCount(STAFF_QUESTIONS[question].length);
       if (question === 'where') await expect(page.locator('main svg').first()).toBeVisible();
       else {
@@ -327,6 +353,33 @@ test.describe('the round', () => {
     });
   });
 
+  test('what is open stands on the round as on the first page: boxed, how urgent, when it was seen', async ({
+    page,
+  }) => {
+    await writtenOn(
+      page,
+      [noted(NOW, 40, { kind: 'sign', sign: 'toes-cool', answer: 'different' }, 'aaaaaa-1')],
+      {
+        wardLanguage: 'pl',
+      },
+    );
+    const told = async (area: string) => {
+      await page.goto(`/en/${area}/`);
+      const row = page.locator('[data-open-sign="toes-cool"]');
+      await expect(row.locator('[lang]')).toHaveCount(4);
+      return seen(await row.innerText());
+    };
+    const round = await told('for-staff/round');
+    expect(round).toContain(english['common:urgencyShort.ring-now']!);
+    expect(round).toContain(`${english['notes:kind.sign']} 13:40`);
+    expect(round).toBe(await told('for-staff'));
+    await expect(page.locator('[data-open-sign="toes-cool"]')).toHaveCSS('border-top-width', '7px');
+    await page.goto('/en/our-notes/');
+    const own = page.locator('[data-sum="open"] [data-open-sign="toes-cool"]');
+    await expect(own).toHaveCSS('border-top-width', '7px');
+    expect(seen(await own.innerText())).toContain(`${english['notes:kind.sign']} 13:40`);
+  });
+
   test('with nothing asked yet, one tap on one of the twenty-four asks it', async ({ page }) => {
     await writtenOn(page, [noted(NOW, 10, { kind: 'poo', what: 'soft' }, 'aaaaaa-1')]);
     await page.goto('/en/for-staff/round/');
@@ -352,6 +405,7 @@ test.describe('on paper', () => {
         for (const area of ['for-staff', 'for-staff/round']) {
           await page.goto(`/${language}/${area}/`);
           await expect(page.locator('main [lang]').first()).toBeAttached();
+          await page.locator('select[name="second"]').selectOption(language === 'en' ? '3' : '1');
           await expect(page.locator('h1 [lang]')).toHaveCount(2);
           await expectOneSheet(page, `${language}/${area}`);
         }

@@ -10,7 +10,10 @@ export interface SecondLanguage {
   /** The page's words first, for what the family reads and a nurse shows them. */
   ownFirst(): readonly Words[];
   code(): string | undefined;
+  /** What a list shows as chosen: the page's own language where it stands alone. */
+  shown(): string | undefined;
   options(): { value: string; label: string }[];
+  /** Takes another language; with the page's own it stands alone. */
   choose(code: string): Promise<void>;
   /** To be called in the browser: takes the ward's language, or another than the page's. */
   start(): void;
@@ -26,6 +29,7 @@ let chosen: string | undefined;
 export function secondLanguage(own: () => Words, areas: readonly Area[]): SecondLanguage {
   let code = $state<string | undefined>(undefined);
   let words = $state.raw<Words | undefined>(undefined);
+  let picked = $state(chosen);
 
   async function take(wanted: string) {
     code = wanted;
@@ -34,13 +38,16 @@ export function secondLanguage(own: () => Words, areas: readonly Area[]): Second
   }
   const ward = () => currentFamily().wardLanguage ?? WARD.wardLanguage;
   const other = () => (words && words.locale !== own().locale ? words : undefined);
+  /** Where the page speaks the ward's language, another stands beside it only when somebody wants it. */
+  const alone = () => (picked ?? ward()) === own().locale;
   return {
     code: () => code,
+    shown: () => (alone() ? own().locale : code),
     options: () =>
       LOCALES.filter((row) => row.code !== own().locale).map((row) => ({ value: row.code, label: row.name })),
     both() {
       const beside = other();
-      if (!beside) return [own()];
+      if (!beside || alone()) return [own()];
       // staff read their own language first
       return own().locale === ward() ? [own(), beside] : [beside, own()];
     },
@@ -49,8 +56,8 @@ export function secondLanguage(own: () => Words, areas: readonly Area[]): Second
       return beside ? [own(), beside] : [own()];
     },
     choose(wanted) {
-      chosen = wanted;
-      return take(wanted);
+      picked = chosen = wanted;
+      return wanted === own().locale ? Promise.resolve() : take(wanted);
     },
     start() {
       // a page opened by its address is there before the layout has read what this phone keeps

@@ -69,10 +69,10 @@ describe('since the last poo', () => {
   it('tells nights and full days of 24 hours apart', () => {
     const text = (hoursAgo: number) => seen(pooText(english, at([poo(hoursAgo)]).poo));
     // it is four in the afternoon: 17 hours ago was yesterday, and no full day
-    expect(text(1)).toBe('today');
-    expect(text(17)).toBe('yesterday');
-    expect(text(24)).toBe('yesterday · full 24 hours: 1');
-    expect(text(41)).toBe('2 days ago · full 24 hours: 1');
+    expect(text(1)).toBe('Today');
+    expect(text(17)).toBe('Yesterday');
+    expect(text(24)).toBe('Yesterday, full 24 hours: 1');
+    expect(text(41)).toBe('2 days ago, full 24 hours: 1');
     expect(pooText(english, at([]).poo)).toBe('');
   });
 });
