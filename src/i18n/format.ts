@@ -37,10 +37,6 @@ export function daysAgo(locale: string, days: number): string {
 export const range = (locale: string, low: number, high: number): string =>
   low === high ? number(locale, low) : new Intl.NumberFormat(locale).formatRange(low, high);
 
-/** Today, yesterday or so many days ago, as the language says it. */
-export const daysAgo = (locale: string, days: number): string =>
-  new Intl.RelativeTimeFormat(locale, { numeric: 'auto' }).format(-days, 'day');
-
 /** Names in a row, joined as the language joins them. */
 export const list = (locale: string, items: readonly string[]): string =>
   new Intl.ListFormat(locale, { type: 'conjunction' }).format(items);

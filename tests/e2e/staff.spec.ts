@@ -128,11 +128,13 @@ test.describe('the staff’s page', () => {
         .all())
         expect((await saidIn(place)).map(({ language }) => language)).toEqual([ward, family]);
       // the line of time goes as the ward reads, with an arrow and now at its end
-      await expect(page.locator('[data-time-runs]')).toHaveAttribute(
+      await expect(page.locator('.no-print > [data-time-runs]')).toHaveAttribute(
         'data-time-runs',
         directionOf(ward) === 'rtl' ? 'left' : 'right',
       );
-      await expect(page.locator('[data-time-runs] text').last()).toHaveText(words(ward)['notes:picture.now']!);
+      await expect(page.locator('.no-print > [data-time-runs] text').last()).toHaveText(
+        words(ward)['notes:picture.now']!,
+      );
       await taps.on(page.locator(`main a[href$="/for-staff/ask/"]`));
       await expect(page.locator('[data-staff-question]')).toHaveCount(12);
       expect(taps.count).toBeLessThanOrEqual(2);
@@ -304,7 +306,9 @@ test.describe('asking', () => {
       const answers = page.locator('[data-staff-answer]');
       if (question === 'sore-now')
         for (const step of ['0', '1', '2', '3'])
-          await expect(answers.filter({ hasText: words('es')[`notes:sore.steps.${step}`]! })).not.toHaveCount(0);
+          await expect(answers.filter({ hasText: words('es')[`notes:sore.steps.${step}`]! })).not.toHaveCount(
+            0,
+          );
       await expect(answers).toHaveCount(STAFF_QUESTIONS[question].length);
       if (question === 'where') await expect(page.locator('main svg').first()).toBeVisible();
       else {
@@ -439,6 +443,11 @@ test.describe('on paper', () => {
     await expect(page.locator('[data-open-sign]:visible')).toHaveCount(OPEN.length);
     const printed = await recent(page).locator('visible=true').count();
     expect(printed).toBeGreaterThanOrEqual(24);
+    // the picture takes the width of the sheet
+    const [chart, sheet] = await Promise.all(
+      [page.locator('[data-picture] > svg:visible'), page.locator('main')].map((at) => at.boundingBox()),
+    );
+    expect(chart!.width).toBeGreaterThan(0.85 * sheet!.width);
     await expect(page.locator('[data-not-printed]')).toHaveText(`+${busyDay().length - printed}`);
     await page.emulateMedia({ media: 'screen' });
     await expect(recent(page).locator('visible=true')).toHaveCount(busyDay().length);
