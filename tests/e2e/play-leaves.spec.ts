@@ -170,6 +170,8 @@ for (const [language, light, ageMonths] of [
     await withBed(page, { ...FULL, child: { ...FULL.child, ageMonths } });
     await chosen(page, { light, locale: language });
     await page.goto(`/${language}/things-to-do/paper/`);
+    // an English family on an English ward asks for a second one
+    if (language === 'en') await page.locator('select[name="second"]').selectOption({ label: 'Español' });
     for (const spoken of [language, language === 'en' ? 'es' : 'en'])
       await expect(page.locator(`[data-paper] [lang="${spoken}"]`).first()).toBeVisible();
     await expect(page.locator('[data-paper] .play-picture:not([data-drawn])')).toHaveCount(0);

@@ -251,9 +251,11 @@ test.describe('the staff’s page', () => {
     // what was chosen stays on the pages that follow
     for (const area of ['round', 'ask']) {
       await page.locator(`main a[href$="/for-staff/${area}/"]`).tap();
+      await page.waitForURL(`**/en/for-staff/${area}/`);
       await expect(page.locator('h1 [lang="ar"]')).toHaveCount(1);
       await expect(page.locator('h1 [lang]')).toHaveCount(2);
       await page.goBack();
+      await page.waitForURL('**/en/for-staff/');
       await expect(page.locator('h1 [lang="ar"]')).toHaveText(words('ar')['common:areas.for-staff']!);
     }
     await page.locator('select[name="second"]').selectOption({ label: 'English' });
