@@ -134,6 +134,8 @@ test('on paper twelve pictures of the day are one sheet of A4, with both names f
   await expect(page.locator('[data-sheet] .day-picture[data-drawn]')).toHaveCount(12);
   await expect(page.locator('[data-sheet] li').first().locator('[lang="en"]')).toBeVisible();
   await expect(page.locator('[data-sheet] li').first().locator('[lang="ar"]')).toBeVisible();
+  // the family's own language is the large one
+  await expect(page.locator('[data-sheet] .date [lang]').first()).toHaveAttribute('lang', 'ar');
   const paper = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
   expect([...paper.matchAll(/\/Type\s*\/Page(?!s)/g)]).toHaveLength(1);
   const [, width, height] = /\/MediaBox\s*\[\s*0 0 ([\d.]+) ([\d.]+)/.exec(paper) ?? [];

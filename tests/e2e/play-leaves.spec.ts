@@ -182,4 +182,9 @@ for (const [language, light, ageMonths] of [
     // whoever passes the bed's end may read it
     await expect(page.locator('[data-paper]')).not.toContainText(words(language)['play:event.medicine']!);
     expect(await pagesOf(page)).toEqual({ count: 1, millimetres: [148, 210] });
+    if (language !== 'ar') return;
+    // two directions in one line would run into each other
+    await page.emulateMedia({ media: 'print' });
+    for (const one of await page.locator('.phases li [lang], .phases h2 [lang]').all())
+      await expect(one).toHaveCSS('display', 'block');
   });

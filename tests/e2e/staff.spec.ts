@@ -396,6 +396,16 @@ test.describe('the round', () => {
   });
 });
 
+test('with many signs open one reason stands there, the others behind a tap', async ({ page }) => {
+  await writtenOn(page, busyDay());
+  await page.goto('/en/look/toes/toes-cool/');
+  const more = page.locator('[data-more-reasons]');
+  await expect(page.locator('[data-because] > ul > li')).toHaveCount(1);
+  await expect(more.locator('li').first()).toBeHidden();
+  await more.locator('summary').tap();
+  await expect(more.locator('li').first()).toBeVisible();
+});
+
 test.describe('on paper', () => {
   const days = {
     'a busy twelve hours': busyDay,

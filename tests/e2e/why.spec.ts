@@ -169,9 +169,11 @@ test('on paper: one A4 for each chosen topic in two languages, the care cards on
 
   await page.goto(`${page1}care/`);
   await scriptRuns(page);
-  await expect(
-    page.locator('[data-care]').first().locator('[lang]:not(.only-print, [data-sheet-draft])'),
-  ).toHaveCount(2);
+  // an English family on an English ward: one language, until a second is asked for
+  const told = page.locator('[data-care]').first().locator('[lang]:not(.only-print, [data-sheet-draft])');
+  await expect(told).toHaveCount(1);
+  await page.locator('select[name="second"]').selectOption({ label: 'Español' });
+  await expect(told).toHaveCount(2);
   const cards = await paperOf(page);
   expect(cards.millimetres).toEqual([148, 210]);
   // four for the hour of a care, and one to take home
