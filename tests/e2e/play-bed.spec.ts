@@ -270,6 +270,14 @@ test('an idea that was done is not offered again today; again and not again can 
   expect((await bedOf(page)).done).toEqual([]);
 });
 
+test('a plan that stands open over midnight is over', async ({ page }) => {
+  await atTheBed(page);
+  await planned(page);
+  await page.clock.fastForward('16:00:00');
+  await expect(page.locator('main')).toContainText(english['play:planning.none']!);
+  await expect(page.locator('[data-strip] [data-idea]')).toHaveCount(0);
+});
+
 test('in the plan what has begun can be marked, and what has still to come cannot', async ({ page }) => {
   await atTheBed(page);
   await planned(page);
