@@ -1,9 +1,19 @@
 /** What a note says, in any language of the site: notes are codes, so two languages say the same. */
 import type { Entry } from '#domain/notes/entries.ts';
 import { CHOICES, QUESTIONS } from '#domain/notes/kinds.ts';
-import type { PooSince, SorenessSummary } from '#domain/notes/summary.ts';
+import type { PooSince, SorenessSummary, Summary } from '#domain/notes/summary.ts';
 import { detailsOf, isSignId } from '#content/signs.ts';
-import { clockTime, comma, daysAgo, isolated, languageName, list, number, ownWords } from '#i18n/format.ts';
+import {
+  clockTime,
+  comma,
+  daysAgo,
+  isolated,
+  languageName,
+  list,
+  number,
+  ownWords,
+  range,
+} from '#i18n/format.ts';
 import { translate, type Words } from '#i18n/words.ts';
 import { detailName, signName } from './sign-words.ts';
 
@@ -42,10 +52,13 @@ function sorenessText(words: Words, entry: Extract<Entry, { kind: 'sore' }>): st
   return enumerated(words.locale, [value, t(`notes:sore.${entry.when}`)]);
 }
 
-/** How fast soreness rose or fell in the last hours, lying still and when moved; nothing where too little was noted. */
-export function soreLines(words: Words, { slope }: SorenessSummary): string[] {
+/**
+ * How fast soreness rose or fell in the last hours, lying still and when moved, and how often medicine was asked for;
+ * nothing where too little was noted.
+ */
+export function soreLines(words: Words, { slope, asked }: SorenessSummary): string[] {
   const t = translate(words);
-  return (['rest', 'moving'] as const).flatMap((name) => {
+  const lines = (['rest', 'moving'] as const).flatMap((name) => {
     const line = slope[name];
     if (!line) return [];
     const steps = Math.round(10 * line.perHour) / 10;
@@ -57,6 +70,17 @@ export function soreLines(words: Words, { slope }: SorenessSummary): string[] {
     if (steps === 0) return [t('notes:sum.soreLevel', { when })];
     return [t(steps > 0 ? 'notes:sum.soreUp' : 'notes:sum.soreDown', { when, value })];
   });
+  const times = isolated(range(words.locale, asked.low, asked.high));
+  return asked.high > 0 ? [...lines, t('notes:sum.asked', { value: times })] : lines;
+}
+
+/** Cups of the last 24 hours, and sips, which are counted and not measured; nothing where no drink was noted. */
+export function drinksText(words: Words, { quarters, sips, from }: Summary['drinks']): string {
+  const t = translate(words);
+  if (from.length === 0) return '';
+  const said = (low: number, high: number) => isolated(range(words.locale, low, high));
+  const cups = t('notes:sum.cups', { value: said(quarters.low / 4, quarters.high / 4) });
+  return sips.high > 0 ? `${cups} · ${t('notes:sum.sips', { value: said(sips.low, sips.high) })}` : cups;
 }
 
 /** How long ago the last poo was: days of the calendar, and full 24 hours from the first on; nothing where none was noted. */

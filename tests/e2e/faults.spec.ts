@@ -94,12 +94,15 @@ test('the clock is set back a day: nothing is lost, no time runs backwards on th
   }
   for (const sign of ['toes-colour', 'band-wet'])
     await expect(page.locator(`[data-open-sign="${sign}"]`)).toBeVisible();
+  await page.goto('/en/our-notes/');
+  await expect(page.locator('[data-ahead]')).toHaveText(english['notes:clock.ahead']!);
 
   // the clock is right again: the notes say themselves that it was not
   await page.clock.setFixedTime(new Date(NOW.getTime() + 60 * 60_000));
   await page.goto('/en/our-notes/');
   await expect(page.locator('[data-entry="sign"]')).toHaveCount(2);
   await expect(page.locator('[data-jump]').first()).toBeVisible();
+  await expect(page.locator('[data-ahead]')).toHaveCount(0);
 });
 
 test('a browser that refuses to keep pages: the page says so, and does not promise on', async ({ page }) => {

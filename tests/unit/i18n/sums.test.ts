@@ -4,7 +4,7 @@ import type { Entry } from '#domain/notes/entries.ts';
 import { summarise } from '#domain/notes/summarise.ts';
 import { minutes } from '#domain/units.ts';
 import { loadWords } from '#i18n/words.ts';
-import { pooText, soreLines } from '#ui/note-words.ts';
+import { drinksText, pooText, soreLines } from '#ui/note-words.ts';
 import { everyLanguage } from '../../helpers/locales.ts';
 import { moment, SETTINGS } from '../../helpers/ward-days.ts';
 
@@ -74,5 +74,33 @@ describe('since the last poo', () => {
     expect(text(24)).toBe('Yesterday, full 24 hours: 1');
     expect(text(41)).toBe('2 days ago, full 24 hours: 1');
     expect(pooText(english, at([]).poo)).toBe('');
+  });
+});
+
+describe('drinks and asking for medicine', () => {
+  const drink = (n: number, amount: 'sip' | 'half' | 'full'): Entry => ({
+    ...{ id: `aaaaaa-${5000 + n}`, t: moment(NOW - n * 30), off: minutes(0) },
+    ...{ kind: 'drink', amount, what: 'water' },
+  });
+  const text = (...amounts: ('sip' | 'half' | 'full')[]) =>
+    seen(drinksText(english, at(amounts.map((amount, n) => drink(n + 1, amount))).drinks));
+
+  it('sips are counted beside the cups, and are none of them', () => {
+    expect(text()).toBe('');
+    expect(text('full', 'half')).toBe('Cups: 1.5');
+    expect(text('full', 'sip', 'sip')).toBe('Cups: 1 · sips: 2');
+    expect(text('sip')).toBe('Cups: 0 · sips: 1');
+  });
+
+  it('how often medicine was asked for stands behind the lines of soreness', () => {
+    const asked = (n: number): Entry => ({
+      ...{ id: `aaaaaa-${7000 + n}`, t: moment(NOW - n * HOUR), off: minutes(0) },
+      kind: 'asked-for-medicine',
+    });
+    expect(said([asked(1), asked(3), asked(30)])).toEqual(['Asked for medicine in 24 hours: 2']);
+    expect(said([sore(0, 2), sore(2, 4), asked(1)])).toEqual([
+      'Lying still: up 1 of 10 in an hour',
+      'Asked for medicine in 24 hours: 1',
+    ]);
   });
 });
