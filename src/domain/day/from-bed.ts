@@ -112,8 +112,6 @@ export interface CardForDay {
   facts: DayFacts;
   /** Minutes before a care that hurts at which medicine is asked about. */
   askMinutes: Minutes;
-  /** Whether somebody of the family is there at night; absent where nobody said. */
-  grownUpAtNight?: boolean;
   /** Hands with which a choice of hand is a true one. */
   handsToChoose: 0 | 1 | 2;
 }
@@ -134,12 +132,11 @@ export function dayFactsOf(
 ): CardForDay {
   if (!card) return { mode: modeOf(ageMonths), facts: {}, askMinutes, handsToChoose: 0 };
   const months = card.age ? monthsOf(card.age) : ageMonths;
-  const { nothingByMouthUntil: until, atNight, hands, drip } = card;
+  const { nothingByMouthUntil: until, hands, drip } = card;
   return {
     mode: modeOf(months),
     facts: until === undefined ? {} : { eatingFrom: instant(until) },
     askMinutes: minutes(card.medicineWaitMinutes),
-    ...(atNight ? { grownUpAtNight: atNight === 'grown-up' } : {}),
     handsToChoose: hands === 'none' ? 0 : hands === 'both' && drip === 'none' ? 2 : 1,
   };
 }

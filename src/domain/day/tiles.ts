@@ -120,7 +120,10 @@ function beginningOf(wanted: Wanted, placed: readonly Span[]): Span | undefined 
 const isAsleep = ({ rank, from, to }: Wanted, wake: Instant, lightsOut: Instant) =>
   placeInRank(rank) >= placeInRank('family') && (from < wake || to > lightsOut);
 
-/** Gives each a place: first all that can stand where they want to, then the others around them. */
+/**
+ * Gives each a place: first all that can stand where they want to, then the others around them. A care that hurts is not
+ * given up for play: it finds its room before anything stands that is not the ward's.
+ */
 function settle(
   wanted: readonly Wanted[],
   pins: readonly Wanted[],
@@ -128,16 +131,25 @@ function settle(
   lightsOut: Instant,
 ): Wanted[] {
   const placed: Wanted[] = [...pins];
-  const waiting: Wanted[] = [];
-  for (const one of wanted)
-    if (isAsleep(one, wake, lightsOut) || placed.some((other) => overlaps(other, one))) waiting.push(one);
-    else placed.push(one);
-  for (const one of waiting) {
-    const own = isAsleep(one, wake, lightsOut) ? undefined : beginningOf(one, placed);
-    // only the planner may place an idea elsewhere
-    const span = own ?? (one.rank === 'play' ? undefined : roomFor(one, placed, wake, lightsOut));
-    if (span) placed.push({ ...one, ...span });
-  }
+  const standing = (list: readonly Wanted[]) =>
+    list.filter((one) => {
+      const waits = isAsleep(one, wake, lightsOut) || placed.some((other) => overlaps(other, one));
+      if (!waits) placed.push(one);
+      return waits;
+    });
+  const around = (list: readonly Wanted[]) => {
+    for (const one of list) {
+      const own = isAsleep(one, wake, lightsOut) ? undefined : beginningOf(one, placed);
+      // only the planner may place an idea elsewhere
+      const span = own ?? (one.rank === 'play' ? undefined : roomFor(one, placed, wake, lightsOut));
+      if (span) placed.push({ ...one, ...span });
+    }
+  };
+  const isWards = ({ rank }: Wanted) => placeInRank(rank) <= placeInRank('ward');
+  const isCare = ({ rank }: Wanted) => rank === 'hurts';
+  const waiting = standing(wanted.filter(isWards));
+  around(waiting.filter(isCare));
+  around([...waiting.filter((one) => !isCare(one)), ...standing(wanted.filter((one) => !isWards(one)))]);
   return placed.sort((a, b) => a.from - b.from);
 }
 

@@ -85,6 +85,8 @@ const inWindow = (list: readonly Placement[], { idea, window }: Placement) =>
  *
  * Shape: the problem and plan as they were, the minute it is now -> the problem as it is now, its plan, and what changed.
  * Placements that began before now stay. A pin stays unless the change took its time.
+ * Not: what a bed's page does. It knows the day in the ward's words, so it changes those (`play-bed/came-up.ts`) and has the
+ * rest planned from them.
  * Errors: throws for a moment that is not in the problem.
  */
 export function replan(

@@ -183,7 +183,7 @@ describe('what the card says', () => {
     off: minutes(0),
   } as const satisfies BedCard;
 
-  it('is its age, its minutes, who is there at night, and when eating begins', () => {
+  it('is its age, its minutes, and when eating begins', () => {
     const until = inLondon('2026-11-25T12:00');
     expect(
       dayFactsOf(
@@ -191,7 +191,6 @@ describe('what the card says', () => {
           ...card,
           age: { years: 2, months: 11 },
           medicineWaitMinutes: 60,
-          atNight: 'nobody',
           nothingByMouthUntil: until,
         },
         99,
@@ -200,7 +199,6 @@ describe('what the card says', () => {
       mode: 'one-picture',
       facts: { eatingFrom: until },
       askMinutes: 60,
-      grownUpAtNight: false,
       handsToChoose: 2,
     });
     for (const [hands, drip, choose] of [

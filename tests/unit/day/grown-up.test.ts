@@ -205,6 +205,15 @@ describe('a change by hand', () => {
     );
   });
 
+  it('an X-ray at five past nine: the needle of quarter past nine finds room before play does', () => {
+    const now = instant(inLondon('2026-11-25T09:05'));
+    const day = build(comesNow(TYPICAL_BOOK, 'x-ray', now, TABLE, offsetAt));
+    const needle = day.tiles.find(({ kind }) => kind === 'needle')!;
+    const xray = day.tiles.find(({ kind }) => kind === 'x-ray')!;
+    expect(needle.to - needle.from).toBe(15);
+    expect(needle.from).toBeGreaterThanOrEqual(xray.to);
+  });
+
   it('a full day takes nothing more', () => {
     let book: DayBook = { ...TYPICAL_BOOK, events: [] };
     for (let n = 0; n < MOST.events + 5; n++) book = putIn(book, 'drink', (n * 5) % 1400, 5);
