@@ -19,6 +19,8 @@
     link.replaceWith(later);
   }
   setTimeout(function () {
+    // once the page stands, its own first sheets are there; a later one is waited for by whoever asked for it
+    if (document.readyState !== 'loading') return;
     var links = document.querySelectorAll('link[rel="stylesheet"]');
     for (var n = 0; n < links.length; n++) if (!links[n].sheet) wait(links[n]);
     if (waiting) root.setAttribute('data-plain', 'yes');
