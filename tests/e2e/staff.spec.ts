@@ -297,14 +297,16 @@ test.describe('asking', () => {
     await expect(page.locator('main')).toContainText(words('es')['staff:notInterpreter']!);
     for (const question of questions) {
       await page.locator(`[data-staff-question="${question}"]`).tap();
-      const heading = await saidIn(page.locator('h1'));
-      expect(heading).toEqual(
-        ['en', 'es'].map((language) => ({
-          language,
-          direction: 'ltr',
-          text: words(language)[`staff:questions.${question}`]!,
-        })),
-      );
+      // the other language is loaded when the page is there
+      await expect
+        .poll(() => saidIn(page.locator('h1')))
+        .toEqual(
+          ['en', 'es'].map((language) => ({
+            language,
+            direction: 'ltr',
+            text: words(language)[`staff:questions.${question}`]!,
+          })),
+        );
       const answers = page.locator('[data-staff-answer]');
       if (question === 'sore-now')
         for (const step of ['0', '1', '2', '3'])
