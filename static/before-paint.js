@@ -25,7 +25,6 @@
   var spoken = page ? (page.getAttribute('data-languages') || '').split(' ') : [];
   var known = spoken.indexOf(kept.locale) >= 0;
   var card = /^#[0-9A-Za-z-]{20,60}$/.test(location.hash);
-  // a play plan begins with P and is longer than any card
   var plan = /^#[Pp][0-9A-Za-z-]{71,8000}$/.test(location.hash);
   var take = card ? 'bed-card/take/' : plan ? 'things-to-do/take/' : '';
   if (take && name === 'languages') {
