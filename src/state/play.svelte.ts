@@ -5,6 +5,7 @@ import { cameUp, changesBetween, restOfDay, settled, type CameUp } from '#domain
 import { factsOf, nextDay, problemOf, startBed, withoutCard } from '#domain/play-bed/problem.ts';
 import { decodePlay, encodePlay, type DecodedPlay } from '#domain/play-bed/travel.ts';
 import type { DayMinute, DayProblem, Fault, Impossible, Placement, Plan } from '#domain/play/types.ts';
+import { explained } from '#domain/play/impossible.ts';
 import { dateOf } from '#domain/clock/calendar.ts';
 import { localDay } from '#domain/clock/local.ts';
 import { localMinute } from '#domain/clock/night.ts';
@@ -192,7 +193,7 @@ async function ask(
     if (own !== question || now?.shape !== shape || askedFor(now) !== askedOf) return;
     const plan = settled(problem, stay, found);
     put({ ...now, plan });
-    result = { shape, found };
+    result = { shape, found: explained(problem, found) };
     const between = old && changesBetween(old, plan, from);
     changes = between && { ...between, gone: [...out, ...between.gone] };
     stands?.();

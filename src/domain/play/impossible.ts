@@ -1,6 +1,6 @@
 /** Nothing fits a hard moment: which one thing, if it were different, would open most. */
 import { brokenIn, latestEnd, minuteRange } from './feasible.ts';
-import type { DayProblem, PlayWindow, Relaxation } from './types.ts';
+import type { DayProblem, Impossible, Plan, PlayWindow, Relaxation } from './types.ts';
 
 /** Ideas that could fill the moment by themselves. */
 function opened(problem: DayProblem, window: PlayWindow): string[] {
@@ -66,4 +66,14 @@ export function relaxationsFor(problem: DayProblem, window: PlayWindow): Relaxat
     })
     .filter(({ opens }) => opens.length > 0)
     .sort((a, b) => b.opens.length - a.opens.length);
+}
+
+/** What the planner found, with what would open each moment for which nothing fits. */
+export function explained(problem: DayProblem, found: Plan | Impossible): Plan | Impossible {
+  if (found.kind === 'plan') return found;
+  const moments = found.moments.map(({ window: id }) => {
+    const window = problem.windows.find((one) => one.id === id)!;
+    return { window: id, relaxations: relaxationsFor(problem, window) };
+  });
+  return { ...found, moments };
 }

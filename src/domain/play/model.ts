@@ -73,6 +73,8 @@ export interface Model {
   grownUp: readonly boolean[];
   screen: readonly boolean[];
   latest: readonly number[];
+  /** Per idea itself as a bit, and behind all ideas its things. */
+  marks: readonly Int32Array[];
   /** Units of play that the open stages may hold together. */
   cap: number;
   screenCap: number;
@@ -300,10 +302,18 @@ export function modelOf(problem: DayProblem, stay: readonly Placement[] = []): M
           if (n && ideas[filling.ideas[n - 1]!]!.kind === ideas[idea]!.kind) filling.worth -= SAME_KIND;
         });
       }
+  const bits = (list: readonly string[], all: readonly string[]) => {
+    const words = new Int32Array((all.length >> 5) + 1);
+    for (const one of list) words[all.indexOf(one) >> 5]! |= 1 << (all.indexOf(one) & 31);
+    return words;
+  };
+  const names = ideas.map(({ id }) => id);
+  const things = [...new Set(ideas.flatMap((idea) => idea.things))];
   const families = [...new Set(Object.values(FAMILIES))];
   return {
     ideas,
     stages,
+    marks: ideas.map((idea) => Int32Array.of(...bits([idea.id], names), ...bits(idea.things, things))),
     kind: ideas.map(({ kind }) => KINDS.indexOf(kind)),
     family: ideas.map(({ kind }) => families.indexOf(FAMILIES[kind])),
     grownUp: ideas.map((idea) => needsGrownUp(idea, child.ageMonths)),

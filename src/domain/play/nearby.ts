@@ -5,10 +5,13 @@
 import { grainsOf, leave, leaveOnly, pointsOf, type Board } from './board.ts';
 import { solveAt } from './bound.ts';
 import { narrow } from './narrow.ts';
-import { search, type Step } from './search.ts';
+import { END, search, type Step } from './search.ts';
 
 /** Parts of plans side by side, and what a try counts for beside them. */
 const WIDTH = 20;
+const TIES_WIDTH = 60;
+/** So few stages are planned anew all together, to settle which of equal plans comes first. */
+const FEW = 6;
 const TRY_NODES = 10;
 
 /** A plan and its worth in grains. */
@@ -27,7 +30,8 @@ function groupsOf(stages: number): number[][] {
 }
 
 /**
- * Plans a few stages at a time anew, until no few of them give a point more or the nodes are spent.
+ * Plans a few stages at a time anew, until no few of them give a point more or the nodes are spent; with `ties` one
+ * stage at a time, where there are few all together first, until none gives a plan that is worth as much and comes before.
  *
  * Shape: a plan and `enough`, a worth in grains that ends it -> a better plan, or the same. The board must be solved; it is
  * given back as it was, but for what its prices solve.
@@ -37,15 +41,21 @@ export function improveNearby(
   start: Draft,
   enough: number,
   nodes: number,
+  ties = false,
 ): Draft & { nodes: number } {
   const { model } = board;
   const { squares } = board;
-  const groups = groupsOf(model.stages.length);
+  const alone = squares.map((_, s) => [s]);
+  // at first nothing is planned anew, so that others are compared with what stands there
+  const groups = ties
+    ? [[], ...(alone.length > FEW ? [] : [alone.flat()]), ...alone]
+    : groupsOf(squares.length);
   const taken = new Uint8Array(model.ideas.length);
   let { steps, score } = start;
   let standing: Board['squares'] | undefined;
   let spent = 0;
   let quiet = 0;
+  let tie = END;
   for (let at = 0; quiet < groups.length && score < enough && spent < nodes; at = (at + 1) % groups.length) {
     quiet++;
     if (!standing) {
@@ -61,14 +71,14 @@ export function improveNearby(
       board.squares[s] = squares[s]!;
       leave(board, s, (idea) => !taken[idea]);
     }
-    const goal = grainsOf(pointsOf(score) + 1);
+    const goal = ties ? score : grainsOf(pointsOf(score) + 1);
     spent += TRY_NODES;
     if (solveAt(board) < goal) continue;
     narrow(board, goal);
-    const found = search(board, goal, WIDTH);
+    const found = search(board, goal, ties ? TIES_WIDTH : WIDTH, ties);
     spent += found.nodes;
-    if (!found.steps) continue;
-    [steps, score] = [found.steps, found.score];
+    if (!found.steps || (found.score === score && found.tie! >= tie)) continue;
+    [steps, score, tie] = [found.steps, found.score, found.tie!];
     standing = undefined;
     quiet = 0;
   }

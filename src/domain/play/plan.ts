@@ -1,10 +1,10 @@
 /** A day of play for one bed: the best plan there is, proven, or a good one and by how much a better could beat it. */
 import { GRID, needsGrownUp } from './feasible.ts';
-import { relaxationsFor } from './impossible.ts';
+import { explained } from './impossible.ts';
 import { modelOf, type Model } from './model.ts';
 import type { Step } from './search.ts';
 import { EFFORT, solve, type Effort, type Outcome } from './solve.ts';
-import type { DayProblem, FreeTime, Impossible, Placement, Plan, PlayWindow, Relaxation } from './types.ts';
+import type { DayProblem, FreeTime, Impossible, Placement, Plan, PlayWindow } from './types.ts';
 import { withPins, type Pinned } from './pins.ts';
 import { soundOf } from './vet.ts';
 
@@ -54,13 +54,13 @@ export function planWith(
   effort: Effort = EFFORT,
 ): Plan | Impossible {
   const { problem: sound, faults } = soundOf(problem);
-  const result = planSound(sound, stay, effort);
+  const result = explained(sound, planSound(sound, stay, effort));
   return result.kind === 'plan' ? { ...result, faults } : { ...result, rest: { ...result.rest, faults } };
 }
 
 /**
  * The same for a problem that is known to be sound, as those are that a bed's day gives; `first` is told a good plan early,
- * where the best takes longer.
+ * where the best takes longer. What would open a moment is left to `explained`.
  */
 export function planSound(
   problem: DayProblem,
@@ -70,19 +70,12 @@ export function planSound(
 ): Plan | Impossible {
   const pinned = withPins(problem);
   const model = modelOf(pinned.problem, stay);
-  // what would open a moment does not depend on the plan: it is looked for once
-  const known = new Map<string, readonly Relaxation[]>();
-  const relaxed = (window: PlayWindow) => {
-    const found = known.get(window.id) ?? relaxationsFor(problem, window);
-    known.set(window.id, found);
-    return found;
-  };
-  const told = first && ((found: Outcome) => first(planOf(pinned, model, found, relaxed)));
+  const told = first && ((found: Outcome) => first(planOf(pinned, model, found)));
   const found = solve(model, effort, told);
   // two moments may each be possible with their pins, and need the same idea for the rest
   const { pins } = pinned.problem;
   const lost = pins.filter((pin) => !found.steps.some(({ from }) => from === pin.from));
-  if (!lost.length) return planOf(pinned, model, found, relaxed);
+  if (!lost.length) return planOf(pinned, model, found);
   const kept = { ...problem, pins: problem.pins.filter((pin) => !lost.includes(pin)) };
   const result = planSound(kept, stay, effort);
   const plan = result.kind === 'plan' ? result : result.rest;
@@ -93,12 +86,7 @@ export function planSound(
   return result.kind === 'plan' ? all : { ...result, rest: all };
 }
 
-function planOf(
-  { problem, refused }: Pinned,
-  model: Model,
-  found: Outcome,
-  relaxed: (window: PlayWindow) => readonly Relaxation[],
-): Plan | Impossible {
+function planOf({ problem, refused }: Pinned, model: Model, found: Outcome): Plan | Impossible {
   const placements = placementsOf(problem, model, found.steps);
   const ideas = new Map(problem.ideas.map((idea) => [idea.id, idea]));
   const plan: Plan = {
@@ -122,7 +110,7 @@ function planOf(
   if (!empty.length) return plan;
   return {
     kind: 'impossible',
-    moments: empty.map((window) => ({ window: window.id, relaxations: relaxed(window) })),
+    moments: empty.map((window) => ({ window: window.id, relaxations: [] })),
     rest: plan,
   };
 }

@@ -23,6 +23,8 @@ export interface Found {
   /** Nothing was left out for want of room: without a plan there is none. */
   whole: boolean;
   nodes: number;
+  /** Things to fetch, then starts and ideas: of two plans worth the same the smaller comes first. */
+  tie?: string | undefined;
 }
 
 /** A part of a plan, up to some place in a stage. */
@@ -44,7 +46,10 @@ interface Part {
   met: number;
   /** Placements that the window may still take. */
   left: number;
+  /** Ideas as bits, and behind them what they need. */
   used: Int32Array;
+  /** Starts and ideas so far. */
+  list: string;
 }
 
 /** The same part once more; written out, since a spread takes several times as long. */
@@ -64,7 +69,13 @@ const copyOf = (part: Part, used: Int32Array): Part => ({
   met: part.met,
   left: part.left,
   used,
+  list: part.list,
 });
+
+/** More than a plan needs things. */
+const MANY = 1000;
+/** Behind every start and idea. */
+export const END = '\uffff';
 
 const bitsOf = (mask: number) => {
   let bits = 0;
@@ -72,41 +83,37 @@ const bitsOf = (mask: number) => {
   return bits;
 };
 
-/** Ways to go on, before anything is written down for them: the most promising so many, in order; of equals the first. */
+/** Ways to go on, before anything is written down for them: the first so many by rank, in order; of equals the first. */
 class Shortlist {
-  readonly bounds: number[] = [];
+  readonly ranks: number[] = [];
   readonly from: Part[] = [];
   /** A put, or −1 for the end of the stage. */
   readonly choices: number[] = [];
-  /** What a way must promise to come on the list. */
-  least: number;
   cut = false;
   constructor(
-    goal: number,
+    /** What a way must promise to come on the list. */
+    public least: number,
     private readonly width: number,
-  ) {
-    this.least = goal;
-  }
-  add(bound: number, from: Part, choice: number): void {
-    const { bounds, from: parts, choices, width } = this;
-    let at = bounds.length;
+    private readonly ties: boolean,
+  ) {}
+  add(rank: number, from: Part, choice: number): void {
+    const { ranks, from: parts, choices, width } = this;
+    let at = ranks.length;
     if (at === width) {
       this.cut = true;
       at--;
-      if (bounds[at]! >= bound) {
-        this.least = bounds[at]! + 1;
-        return;
+    }
+    if (!this.cut || ranks[at]! < rank) {
+      for (; at > 0 && ranks[at - 1]! < rank; at--) {
+        ranks[at] = ranks[at - 1]!;
+        parts[at] = parts[at - 1]!;
+        choices[at] = choices[at - 1]!;
       }
+      ranks[at] = rank;
+      parts[at] = from;
+      choices[at] = choice;
     }
-    for (; at > 0 && bounds[at - 1]! < bound; at--) {
-      bounds[at] = bounds[at - 1]!;
-      parts[at] = parts[at - 1]!;
-      choices[at] = choices[at - 1]!;
-    }
-    bounds[at] = bound;
-    parts[at] = from;
-    choices[at] = choice;
-    if (this.cut) this.least = bounds[width - 1]! + 1;
+    if (this.cut && !this.ties) this.least = ranks[width - 1]! + 1;
   }
 }
 
@@ -115,10 +122,12 @@ const uses = ({ used }: Part, idea: number) => (used[idea >> 5]! >> (idea & 31))
 /**
  * Looks for the best plan worth at least `goal`, guided by the prices on the board, which are solved.
  *
- * Shape: `goal` in grains; at most `width` parts of plans are kept side by side.
+ * Shape: `goal` in grains; at most `width` parts of plans are kept side by side. With `ties` it is the first of those worth
+ * most, and it is looked for among the most frugal parts instead of the most promising.
  */
-export function search(board: Board, goal: number, width: number): Found {
+export function search(board: Board, goal: number, width: number, ties = false): Found {
   const { model, price } = board;
+  const { marks } = model;
   const { stages, terms } = model;
   const { masks: wanted, last } = wantedFrom(board);
   const words = wanted[0]!.length;
@@ -126,6 +135,13 @@ export function search(board: Board, goal: number, width: number): Found {
   const familyPrice = (idea: number) => price[model.ideas.length + FAMILIES_AT + model.family[idea]!]!;
   let count = 0;
   let whole = true;
+  const none = new Int32Array(marks[0]?.length ?? words);
+  /** How many things a part needs so far, with one idea or two more. */
+  const needs = ({ used }: Part, one: Int32Array = none, two: Int32Array = none) => {
+    let sum = 0;
+    for (let w = words; w < none.length; w++) sum += bitsOf(used[w]! | one[w]! | two[w]!);
+    return sum;
+  };
   let parts: Part[] = [
     {
       before: undefined,
@@ -142,7 +158,8 @@ export function search(board: Board, goal: number, width: number): Found {
       grownUp: 0,
       met: 0,
       left: 0,
-      used: new Int32Array(words),
+      used: none,
+      list: '',
     },
   ];
   /** What it costs at prices that another idea of a family met already counts for nothing. */
@@ -165,16 +182,17 @@ export function search(board: Board, goal: number, width: number): Found {
       worth -= FAMILY * POINT * bitsOf(b.met & ~a.met);
       if (a.grownUp > b.grownUp) worth -= POINT * Math.ceil((a.grownUp - b.grownUp) / 15);
     }
+    if (ties && worth === b.worth) return a.list <= b.list && a.list + END <= b.list + END;
     return worth >= b.worth;
   };
   /** Writes down the parts on a shortlist, those apart that another covers. */
   const settle = (s: number, list: Shortlist, make: (from: Part, choice: number) => Part): Part[] => {
-    const mask = wanted[s]!;
+    const mask = ties ? none.map((_, w) => wanted[s]![w] ?? -1) : wanted[s]!;
     const byUse = new Map<string, Part[]>();
     const kept: Part[] = [];
-    for (let n = 0; n < list.bounds.length; n++) {
+    for (let n = 0; n < list.ranks.length; n++) {
       const part = make(list.from[n]!, list.choices[n]!);
-      const key = `${part.place} ${part.used.map((word, w) => word & mask[w]!).join()}`;
+      const key = `${part.place} ${mask.map((word, w) => word & part.used[w]!).join()}`;
       const alike = byUse.get(key);
       if (alike?.some((other) => covers(other, part))) continue;
       count++;
@@ -190,7 +208,7 @@ export function search(board: Board, goal: number, width: number): Found {
     const stage = stages[s]!;
     const here = board.squares[s]!;
     const { puts, sortKind, sortPlay, sortCost, sortStep } = here;
-    const ended = new Shortlist(goal, width);
+    const ended = new Shortlist(goal, width, ties);
     const end = (part: Part) => {
       const after = board.after[2 * s + keptAt(board, s, part.place, part.kept)]!;
       if (after < 0) return;
@@ -199,7 +217,7 @@ export function search(board: Board, goal: number, width: number): Found {
         (part.count ? 0 : board.empty[s]!) +
         restFrom(board, s + 1, after, part.kind, part.end) -
         leftOver(part, s);
-      if (bound >= ended.least) ended.add(bound, part, -1);
+      if (bound >= ended.least) ended.add(ties ? -needs(part) - MANY * part.grownUp : bound, part, -1);
     };
     const ranked = rankedPuts(board, s);
     const rows = stage.room + 2;
@@ -210,7 +228,7 @@ export function search(board: Board, goal: number, width: number): Found {
     for (let n = 0; n <= stage.most && grown.length; n++) {
       for (const part of grown) end(part);
       if (n === stage.most) break;
-      const list = new Shortlist(goal, width);
+      const list = new Shortlist(goal, width, ties);
       const cost = (n ? NOT_FIRST : stage.firstCost) * POINT;
       /** What it costs that a sort follows its own kind shortly. */
       const follows = (part: Part, g: number) =>
@@ -243,7 +261,10 @@ export function search(board: Board, goal: number, width: number): Found {
             const two = puts.two[put]!;
             if (uses(part, one) || (two >= 0 && uses(part, two))) continue;
             if (model.screen[one] && play > part.screen) continue;
-            list.add(bound, part, put);
+            const rank = ties
+              ? -needs(part, marks[one], marks[two]) - MANY * (part.grownUp + GRID * puts.grownUp[put]!)
+              : bound;
+            list.add(rank, part, put);
           }
         }
       }
@@ -258,9 +279,10 @@ export function search(board: Board, goal: number, width: number): Found {
         const steps: Step[] = [];
         for (const idea of two < 0 ? [one] : [one, two]) {
           steps.push({ stage: s, idea, units, from: at });
+          part.list += String.fromCharCode(at, idea);
           at += GRID * units;
           units = here.sortUnits[g]! - units;
-          part.used[idea >> 5]! |= 1 << (idea & 31);
+          for (let w = 0; w < part.used.length; w++) part.used[w]! |= marks[idea]![w]!;
           part.met |= 1 << model.family[idea]!;
         }
         part.before = from;
@@ -290,13 +312,16 @@ export function search(board: Board, goal: number, width: number): Found {
   }
   let best: Part | undefined;
   let score = NEVER;
+  let tie = END;
   for (const part of parts) {
     const day = terms.day ? FAMILY * bitsOf(part.met) - grownUpCost(part.grownUp, model.budget) : 0;
     const worth = part.worth + POINT * day;
-    if (worth < goal || worth <= score) continue;
-    [best, score] = [part, worth];
+    if (worth < Math.max(goal, score)) continue;
+    const own = String.fromCharCode(needs(part)) + part.list;
+    if (worth === score && (!ties || own >= tie)) continue;
+    [best, score, tie] = [part, worth, own];
   }
-  return { steps: best && stepsOf(best), score, whole, nodes: count };
+  return { steps: best && stepsOf(best), score, whole, nodes: count, tie };
 }
 
 function stepsOf(last: Part): Step[] {

@@ -53,8 +53,9 @@ export interface Outcome {
 }
 
 /**
- * The best steps found for a day, with a bound that no plan exceeds; of equals the ones that move least, then those that
- * were found first. `first` is told a good plan early.
+ * The best steps found for a day, with a bound that no plan exceeds; of equals the ones that move least, then ask least of a
+ * grown-up, then need the fewest things, then the first by starts and ideas. On a day of few stages that holds among all its
+ * plans, on a longer one among those that differ in one stage. `first` is told a good plan early.
  */
 export function solve(model: Model, effort: Effort, first?: (found: Outcome) => void): Outcome {
   const board = boardOf(model);
@@ -165,12 +166,17 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
     narrow(board, best.score + 1);
     more = take(search(board, best.score + 1, width())).steps !== undefined;
   }
-  return outcome(best, bound);
+  // of plans worth the same, the one that asks least of a grown-up and needs the fewest things
+  afresh();
+  solveAt(board);
+  const near = improveNearby(board, best, Infinity, Math.min(NEARBY, effort.nodes - nodes), true);
+  nodes += near.nodes;
+  return outcome(near, bound);
 }
 
 /**
  * The same steps, but wherever another idea of the same sort does just as well, the one that adds the fewest things to those
- * the others need; of equals the one with the fewest, and then the first. Two that fill a moment stay.
+ * the others need; of equals the first. Two that fill a moment stay.
  */
 function fewestThings(
   { ideas, screen }: Model,
@@ -184,7 +190,7 @@ function fewestThings(
     const others = plan.filter((_, other) => other !== n).map((step) => step.idea);
     const there = others.flatMap((other) => ideas[other]!.things);
     const rank = (at: number) =>
-      ideas[at]!.things.reduce((sum, thing) => sum + (there.includes(thing) ? 1e3 : 1e6), at);
+      1e4 * ideas[at]!.things.filter((thing) => !there.includes(thing)).length + at;
     const now = one.findIndex((at, p) => at === idea && two[p]! < 0 && sortUnits[sort[p]!] === units);
     one.forEach((at, p) => {
       if (two[p]! >= 0 || sort[p] !== sort[now] || worth[p] !== worth[now] || screen[at] !== screen[idea])

@@ -48,9 +48,9 @@ describe('what must be fetched', () => {
     expect(planned([idea('b', ['clay']), idea('a', ['pen'])], { windows: [open('w', 600)] })).toEqual(['a']);
     expect(planned([idea('a', ['pen']), idea('b', [])], { windows: [open('w', 600)] })).toEqual(['b']);
     const pin = { idea: 'p', window: 'v', from: 900, minutes: 20 };
-    // both need nothing that is not there; one needs less
-    const there = [idea('a', ['pen', 'paper']), idea('b', ['pen']), idea('p', ['pen', 'paper'])];
-    expect(planned(there, { pins: [pin] })).toEqual(['b', 'p']);
+    // both need nothing that is not there
+    const there = [idea('b', ['pen']), idea('a', ['pen', 'paper']), idea('p', ['pen', 'paper'])];
+    expect(planned(there, { pins: [pin] })).toEqual(['a', 'p']);
   });
 
   it('counts nothing against a better plan, a calmer hour or a screen', () => {
@@ -78,17 +78,19 @@ describe('what must be fetched', () => {
     expect(planned(after, { windows: [needle, { ...open('w', 620), minutes: 25 }] })).toEqual(['c', 'a']);
   });
 
-  it('leaves two that fill a moment as they are', () => {
+  it('counts for two that fill a moment as for one', () => {
     const moment: HardMoment = {
       ...{ ...open('m', 600), kind: 'hard', minutes: 30 },
       ...{ procedure: 'needle', weight: 1, freeHands: 1 },
     };
-    const ideas = ['a', 'b', 'c'].map((id) => idea(id, id === 'c' ? [] : ['clay'], { minutes: [15, 15] }));
-    expect(planned(ideas, { windows: [moment] })).toHaveLength(2);
-    // one that fills it, and two that do as well together and are too short alone
     const short = (energy: 1 | 2) => ({ minutes: [15, 15] as const, energy });
-    const alone = idea('a', ['clay'], { minutes: [30, 30], energy: 1 });
-    const three = [alone, idea('b', [], short(2)), idea('c', [], short(1))];
-    expect(planned(three, { windows: [moment] })).toEqual(['a']);
+    const things = (...all: string[][]) => all.map((list, n) => idea('abc'[n]!, list, short(2)));
+    expect(planned(things(['clay'], ['pen'], []), { windows: [moment] })).toEqual(['a', 'c']);
+    expect(planned(things(['clay'], ['pen'], ['pen']), { windows: [moment] })).toEqual(['b', 'c']);
+    // one that fills it, and two that do as well together and are too short alone
+    const alone = (list: string[]) => idea('a', list, { minutes: [30, 30], energy: 1 });
+    const two = [idea('b', [], short(2)), idea('c', [], short(1))];
+    expect(planned([alone(['clay']), ...two], { windows: [moment] })).toEqual(['b', 'c']);
+    expect(planned([alone([]), ...two], { windows: [moment] })).toEqual(['a']);
   });
 });
