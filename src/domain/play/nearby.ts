@@ -30,8 +30,8 @@ function groupsOf(stages: number): number[][] {
 }
 
 /**
- * Plans a few stages at a time anew, until no few of them give a point more or the nodes are spent; with `ties` one
- * stage at a time, where there are few all together first, until none gives a plan that is worth as much and comes before.
+ * Plans a few stages at a time anew, until no few of them give a point more or the nodes are spent; with `ties`
+ * two at a time, where there are few all together first, until none gives a plan that is worth as much and comes before.
  *
  * Shape: a plan and `enough`, a worth in grains that ends it -> a better plan, or the same. The board must be solved; it is
  * given back as it was, but for what its prices solve.
@@ -45,11 +45,10 @@ export function improveNearby(
 ): Draft & { nodes: number } {
   const { model } = board;
   const { squares } = board;
-  const alone = squares.map((_, s) => [s]);
+  const all = squares.map((_, s) => s);
+  const pairs = all.filter((s) => s % 2 === 0).map((s) => all.slice(s, s + 2));
   // at first nothing is planned anew, so that others are compared with what stands there
-  const groups = ties
-    ? [[], ...(alone.length > FEW ? [] : [alone.flat()]), ...alone]
-    : groupsOf(squares.length);
+  const groups = ties ? [[], ...(all.length > FEW ? [] : [all]), ...pairs] : groupsOf(all.length);
   const taken = new Uint8Array(model.ideas.length);
   let { steps, score } = start;
   let standing: Board['squares'] | undefined;
