@@ -27,13 +27,13 @@ export async function playFigures(root) {
     const plan = planOf(planDay(problem));
     return { plan, ms: performance.now() - start };
   };
-  // what a phone fetches, and all that can be called: with `replan`, and with what vets any problem
+  // what a phone fetches, and all that can be called: with what vets any problem and what would open a moment
   const workers = path.join(root, 'build/_app/immutable/workers');
   const built = readdirSync(workers).find((name) => /^plan-worker.*\.js$/.test(name));
-  const whole = await minified(root, 'src/domain/play/replan.ts', 'planner');
+  const whole = await minified(root, 'src/domain/play/plan.ts', 'planner');
   for (const [name, code, target] of [
     ['as a phone fetches it', readFileSync(path.join(workers, built)), 12],
-    ['with replan and what vets', whole],
+    ['with what vets and what would open a moment', whole],
   ])
     row(`planner, minified, ${name}`, gzipSync(code, { level: 9 }).length / 1024, 'KiB gzip', 2, target);
   for (let seed = 1; seed <= 10; seed++) timed(madeUpDay(seed, { ideas: IDEAS }));

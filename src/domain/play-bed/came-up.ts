@@ -22,6 +22,8 @@ export type CameUp =
   | { kind: 'sore' }
   | { kind: 'moment'; id: string; from: DayMinute };
 
+/** After soreness the next two windows are calm, and two hours at least. */
+const CALM_WINDOWS = 2;
 const CALM_MINUTES = 120;
 const endOf = ({ from, minutes }: { from: DayMinute; minutes: number }) => from + minutes;
 
@@ -103,7 +105,8 @@ export function cameUp(bed: PlayBed, now: DayMinute, what: CameUp): PlayBed {
     case 'asleep':
       return { ...bed, sketch: withEvent(bed, freeId('nap', bed.sketch.events), from, what.minutes) };
     case 'sore': {
-      const calmUntil = from + CALM_MINUTES;
+      const next = problemOf(bed, []).problem.windows.filter((window) => endOf(window) > from);
+      const calmUntil = Math.max(from + CALM_MINUTES, ...next.slice(0, CALM_WINDOWS).map(endOf));
       const later = bed.sketch.energy.filter((step) => step.from <= calmUntil).at(-1)?.energy ?? 2;
       const energy = [
         ...bed.sketch.energy.filter((step) => step.from < from || step.from >= calmUntil),

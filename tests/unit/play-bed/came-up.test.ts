@@ -104,16 +104,41 @@ it('a hard moment that moves takes its kept idea along', () => {
   expect(next.kept.map(({ idea }) => idea)).toEqual(kept.map(({ idea }) => idea));
 });
 
-it('sore now: the next two hours are calm, later is as it was', () => {
+/** Until when it is calm: through the next two windows, and for two hours at least. */
+const calmUntil = (bed: PlayBed, from: number) => {
+  const { windows } = problemOf(bed, IDEAS).problem;
+  const ends = windows.map(endOf).filter((end) => end > from);
+  return Math.max(from + 120, ...ends.slice(0, 2));
+};
+
+it('sore now: the next two windows are calm and two hours at least, later is as it was', () => {
   const { problem } = planned(10 * 60, { kind: 'sore' });
+  const before = restOfDay(TYPICAL, IDEAS, 0).problem.windows;
+  const until = calmUntil(TYPICAL, 10 * 60);
+  expect(problem.windows.filter(({ from }) => from >= 10 * 60 && from < until).length).toBeGreaterThan(1);
   for (const window of problem.windows) {
-    if (window.from >= 10 * 60 && endOf(window) <= 12 * 60) expect(window.energy).toBe(1);
-    if (window.from >= 12 * 60)
-      expect(window.energy).toBe(
-        restOfDay(TYPICAL, IDEAS, 0).problem.windows.find(({ id }) => id === window.id)?.energy ??
-          window.energy,
-      );
+    if (window.from >= 10 * 60 && endOf(window) <= until) expect(window.energy).toBe(1);
+    if (window.from >= until)
+      expect(window.energy).toBe(before.find(({ id }) => id === window.id)?.energy ?? window.energy);
   }
+});
+
+it('a long stretch ahead is calm to its end, though it is longer than two hours', () => {
+  const sketch = {
+    ...TYPICAL.sketch,
+    wake: 420,
+    events: [],
+    moments: [],
+    energy: [],
+    propped: [],
+    quiet: [],
+  };
+  const bed: PlayBed = { ...TYPICAL, sketch, done: [] };
+  const [first] = problemOf(bed, IDEAS).problem.windows;
+  const sore = cameUp(bed, 600, { kind: 'sore' });
+  expect(first!.minutes).toBeGreaterThan(400);
+  for (const { from, energy } of restOfDay(sore, IDEAS, 600).problem.windows)
+    if (from >= 600 && from < endOf(first!)) expect([from, energy]).toEqual([from, 1]);
 });
 
 it('soreness makes no minute of the day livelier, and leaves what lies behind it alone', () => {
@@ -137,7 +162,7 @@ it('soreness makes no minute of the day livelier, and leaves what lies behind it
       }
       const from = Math.max(bed.sketch.wake, 5 * Math.ceil(now / 5));
       for (let minute = 0; minute < 24 * 60; minute += 5) {
-        const calm = minute >= from && minute < from + 120;
+        const calm = minute >= from && minute < calmUntil(bed, from);
         expect([minute, feltAt(sore, minute)]).toEqual([minute, calm ? 1 : feltAt(bed, minute)]);
       }
     }),

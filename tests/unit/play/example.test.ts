@@ -1,10 +1,10 @@
 // The example of the design, worked out by hand (4-play, 5.5): 32, front-filling 29, then 25, then 16.
 import { describe, expect, it } from 'vitest';
 import { checkPlan } from '#domain/play/check.ts';
+import { changesBetween } from '#domain/play-bed/came-up.ts';
 import { scoreOf } from '#domain/play/objective.ts';
-import { planDay } from '#domain/play/plan.ts';
-import { replan } from '#domain/play/replan.ts';
-import type { Impossible, Placement, Plan } from '#domain/play/types.ts';
+import { planDay, planWith } from '#domain/play/plan.ts';
+import type { DayProblem, Impossible, Placement, Plan } from '#domain/play/types.ts';
 import { EXAMPLE } from '../../helpers/play-example.ts';
 
 const planOf = (result: Plan | Impossible): Plan => {
@@ -37,28 +37,32 @@ describe('a day that can be worked out by hand', () => {
     expect(checkPlan(EXAMPLE, { placements: front })).toEqual([]);
   });
 
+  const NOW = 9 * 60;
+  const ids = (placements: readonly Placement[]) => placements.map(({ idea }) => idea);
+  /** The day without its evening: an X-ray from 17:00, 40 minutes. */
+  const WITH_XRAY: DayProblem = {
+    ...EXAMPLE,
+    windows: EXAMPLE.windows.filter(({ id }) => id !== 'w4'),
+    events: [...EXAMPLE.events, 17 * 60],
+    notBefore: NOW,
+  };
+  const second = planOf(planWith(WITH_XRAY, first.placements));
+
   it('an X-ray takes the evening: 25, and nothing else moves', () => {
-    const { result, gone, come } = replan(EXAMPLE, first, 9 * 60, {
-      kind: 'taken',
-      from: 17 * 60,
-      minutes: 40,
-    });
-    expect(shown(planOf(result))).toEqual(['w1 sticker-street', 'w2 listen-story', 'w3 short-film']);
-    expect([planOf(result).score, planOf(result).bound]).toEqual([25, 25]);
-    expect(gone.map(({ idea }) => idea)).toEqual(['ceiling-map']);
-    expect(come).toEqual([]);
+    expect(shown(second)).toEqual(['w1 sticker-street', 'w2 listen-story', 'w3 short-film']);
+    expect([second.score, second.bound]).toEqual([25, 25]);
+    const { gone, come, moved } = changesBetween(first.placements, second.placements, NOW);
+    expect([ids(gone), come, moved]).toEqual([['ceiling-map'], [], []]);
   });
 
   it('then no film today: 16, which changes the morning as well and says so', () => {
-    const xray = replan(EXAMPLE, first, 9 * 60, { kind: 'taken', from: 17 * 60, minutes: 40 });
-    const { problem, result, gone, come } = replan(xray.problem, planOf(xray.result), 9 * 60, {
-      kind: 'not-today',
-      what: 'short-film',
-    });
-    expect(shown(planOf(result))).toEqual(['w1 ceiling-map', 'w2 sticker-street', 'w3 listen-story']);
-    expect([planOf(result).score, planOf(result).bound]).toEqual([16, 16]);
-    expect(checkPlan(problem, planOf(result))).toEqual([]);
-    expect(gone).toHaveLength(3);
-    expect(come).toHaveLength(3);
+    const problem = { ...WITH_XRAY, child: { ...WITH_XRAY.child, never: ['short-film'] } };
+    const third = planOf(planWith(problem, second.placements));
+    expect(shown(third)).toEqual(['w1 ceiling-map', 'w2 sticker-street', 'w3 listen-story']);
+    expect([third.score, third.bound]).toEqual([16, 16]);
+    expect(checkPlan(problem, third)).toEqual([]);
+    const { gone, come, moved } = changesBetween(second.placements, third.placements, NOW);
+    expect([ids(gone), ids(come)]).toEqual([['short-film'], ['ceiling-map']]);
+    expect(ids(moved.map(({ placement }) => placement))).toEqual(['sticker-street', 'listen-story']);
   });
 });
