@@ -116,7 +116,8 @@ export async function eraseNotes(): Promise<Result<true>> {
 export const isKept = (entry: Entry): boolean => !entry.id.startsWith('page-');
 
 /** The notes with wrong clocks set right, as every page shows and counts them. */
-export const correctedNow = (): readonly Entry[] => correctedNotes(entries);
+export const correctedNow = (): readonly Entry[] => corrected;
+const corrected = $derived(correctedNotes(entries));
 
 function settingsNow(): SummarySettings {
   const { under3, canTell } = currentFamily();

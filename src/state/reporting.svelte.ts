@@ -1,10 +1,10 @@
 /** One sign on one page: written down once, assessed with all that is open, answered by the bell. */
 import { struckIds, type Entry, type NewEntry } from '#domain/notes/entries.ts';
-import { openCall, tracedSightings } from '#domain/notes/sightings.ts';
+import { openCall, tracedSightings, type OpenCall } from '#domain/notes/sightings.ts';
 import type { SignId } from '#domain/signs/ids.ts';
 import type { Answer, Assessment } from '#domain/signs/types.ts';
 import type { DeviceFailure } from '#device/result.ts';
-import { assessNow, currentNotes, isKept, notesFailure, openNotes, writeNote } from './notes.svelte.ts';
+import { assessNow, correctedNow, isKept, notesFailure, openNotes, writeNote } from './notes.svelte.ts';
 import { readMoment } from './now.svelte.ts';
 
 export interface Seen {
@@ -23,7 +23,7 @@ export interface Reporting {
   status(): NoteStatus;
   assessment(): Assessment | undefined;
   /** The press of the button, or word to a nurse, that is still unanswered. */
-  call(): Extract<Entry, { kind: 'bell' | 'told' }> | undefined;
+  call(): OpenCall | undefined;
   /** Whether this sign still waits for a nurse. */
   isOpen(): boolean;
   /** The note that a nurse looked, written since this sign was reported here. */
@@ -51,7 +51,7 @@ const isSame = (entry: Entry, seen: Seen): entry is Extract<Entry, { kind: 'sign
 const answerOf = (seen: Seen): 'different' | 'not-sure' =>
   seen.answer === 'not-sure' ? 'not-sure' : 'different';
 
-const openSightings = () => tracedSightings(currentNotes()).filter(({ lookedAt }) => lookedAt === undefined);
+const openSightings = () => tracedSightings(correctedNow()).filter(({ lookedAt }) => lookedAt === undefined);
 
 function noteOf(seen: Seen): NewEntry {
   const note = { kind: 'sign' as const, sign: seen.sign as string, answer: answerOf(seen) };
@@ -70,8 +70,8 @@ export function startReporting(first: Seen): Reporting {
 
   /** Every "a nurse looked" that was not taken back, in order of time. */
   function looks(): Entry[] {
-    const struck = struckIds(currentNotes());
-    return currentNotes().filter(({ id, kind }) => kind === 'nurse-looked' && !struck.has(id));
+    const struck = struckIds(correctedNow());
+    return correctedNow().filter(({ id, kind }) => kind === 'nurse-looked' && !struck.has(id));
   }
 
   async function begin(wanted: Seen) {
@@ -81,12 +81,13 @@ export function startReporting(first: Seen): Reporting {
     const now = readMoment();
     earlierLooks = looks().map(({ id }) => id);
     const open = openSightings();
-    const recent = currentNotes().find(
+    const recent = correctedNow().find(
       (entry) =>
         isSame(entry, wanted) &&
         open.some(({ note }) => note === entry.id) &&
         // a jump of the leg counts each time; other signs stay one sighting until a nurse has looked
-        (wanted.sign !== 'leg-jumps' || now - entry.t < SAME_SIGHT_MINUTES),
+        // (before the clock went back is not just now)
+        (wanted.sign !== 'leg-jumps' || Math.abs(now - entry.t) < SAME_SIGHT_MINUTES),
     );
     if (recent) {
       // a note that could not be kept is there for as long as the page, and is never called written
@@ -124,7 +125,7 @@ export function startReporting(first: Seen): Reporting {
   return {
     status: () => status,
     assessment: () => (ready ? assessNow({ answers: answers(), details: details() }) : undefined),
-    call: () => openCall(currentNotes(), 'bell') ?? openCall(currentNotes(), 'told'),
+    call: () => openCall(correctedNow(), 'bell') ?? openCall(correctedNow(), 'told'),
     isOpen: () => status.state === 'written' && !looked(),
     looked,
     reportAgain() {

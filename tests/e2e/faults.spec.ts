@@ -74,6 +74,8 @@ test('the clock is set back a day: nothing is lost, no time runs backwards on th
   // what is open still counts, although it lies ahead of this clock; how long nobody came is not known
   await expect(result(page)).toHaveAttribute('data-urgency', 'ring-now');
   await expect(page.locator('[data-second-step="due"]')).toBeVisible();
+  await expect(page.locator('[data-because]')).toHaveAttribute('data-because', /R14/);
+  await expect(page.locator('[data-because]')).toContainText(english['steps:result.clockWentBack']!);
   await expect(page.locator('[data-pressed]')).not.toContainText(english['steps:result.justNow']!);
   const after = await keptNotes(page);
   expect(after).toEqual(expect.arrayContaining(before));

@@ -147,8 +147,10 @@ export const anyWardNotes: fc.Arbitrary<Entry[]> = fc
   .map(([early, late, about]) => {
     const events = numbered([...early, ...late]);
     const id = (n: number) => events[n % Math.max(1, events.length)]?.id ?? 'aaaaaa-1';
-    const notes = about.map(({ minute, kind, pick, other, same, shift }, i): Entry => {
-      const common = { id: `aaaaaa-${900 + i}`, t: moment(minute), off: london(moment(minute)) };
+    // a phone of their own, so that no number of a phone stands against its clock
+    const inOrder = [...about].sort((a, b) => a.minute - b.minute);
+    const notes = inOrder.map(({ minute, kind, pick, other, same, shift }, i): Entry => {
+      const common = { id: `dddddd-${i + 1}`, t: moment(minute), off: london(moment(minute)) };
       if (kind === 'strike') return { ...common, kind, strikes: id(pick) };
       if (kind === 'pair') return { ...common, kind, first: id(pick), second: id(other), same };
       return { ...common, kind, device: 'bbbbbb', upTo: pick % 20, minutes: shift };

@@ -26,6 +26,7 @@ import type {
   StruckNote,
   Summary,
 } from './summary.ts';
+import { orderOf } from './order.ts';
 import { reportOf } from './report.ts';
 import { tracedSightings, type TracedSighting } from './sightings.ts';
 import { stretchesOf } from './sleep.ts';
@@ -77,8 +78,8 @@ export function summarise(entries: readonly Entry[], now: Instant, settings: Sum
     repeats: repeatsOf(events, lastDay),
     soreness: sorenessOf(past, lastDay, now, counted, signsFromSoreness(report, context)),
     drinks: drinksOf(events),
-    wee: sinceOf(past, now, 'wee', counted),
-    poo: pooOf(past, now, context, counted),
+    wee: { ...sinceOf(past, now, 'wee', counted), ...lastUnknown(told, now, 'wee') },
+    poo: { ...pooOf(past, now, context, counted), ...lastUnknown(told, now, 'poo') },
     sleep: sleepOf(past, now, counted),
     play: playOf(past, counted),
     questions: questionsOf(past),
@@ -230,8 +231,21 @@ function drinksOf(events: EventsOf): Summary['drinks'] {
   return { quarters, sips, from: idsOf(notesOf(found)) };
 }
 
+const isOne = (kind: 'wee' | 'poo') => (entry: Entry) =>
+  entry.kind === kind && !(entry.kind === 'poo' && entry.what === 'none-today');
+
+function lastUnknown(
+  told: readonly Entry[],
+  now: Instant,
+  kind: 'wee' | 'poo',
+): Pick<Since, 'clockWentBack'> {
+  const order = orderOf(told, now);
+  const all = told.filter(isOne(kind)).sort((a, b) => order.at(a) - order.at(b));
+  return all.length && order.wentBackSince(all.at(-1)!) ? { clockWentBack: true } : {};
+}
+
 function sinceOf(past: readonly Entry[], now: Instant, kind: 'wee' | 'poo', counted: CountOf): Since {
-  const is = (entry: Entry) => entry.kind === kind && !(entry.kind === 'poo' && entry.what === 'none-today');
+  const is = isOne(kind);
   const last = past.filter(is).at(-1);
   const count = counted(is);
   if (!last) return count;

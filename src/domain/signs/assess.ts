@@ -38,7 +38,7 @@ export function assess(report: Report, context: Context): Assessment {
   ];
   const waiting = waitingReasons(
     open,
-    (upTo) => seenIn(open.filter((s) => s.at <= upTo)),
+    seenIn,
     {
       rank: rankOf(highest(because.map((reason) => reason.atLeast))),
       callOut: because.flatMap(({ signs }) => signs).some((id) => context.signs[id]?.callOut),

@@ -5,7 +5,7 @@
 import { momentAfterDayMinutes } from '../clock/night.ts';
 import { DAY_MINUTES, instant, minutes, type Instant } from '../units.ts';
 import { returnReason, standingReasons, type RuleContext, type Seen } from './rules.ts';
-import type { Because, Context, Report, SecondStep, Sighting, SorenessNote } from './types.ts';
+import type { Because, Context, Report, SecondStep, Sighting, SorenessNote, SorenessPart } from './types.ts';
 import { highest, rankOf } from './urgency.ts';
 
 const NEVER = instant(Infinity);
@@ -31,6 +31,7 @@ export const medicineWaitMinutes = (ward: Context['ward']) => clamp(ward.medicin
 
 /**
  * R16 for a wait that began at one moment, such as a press of the button that nobody has answered.
+ * `waitUnknown`: the clock went back since, as the notes tell it.
  * Units: universal minutes.
  * @example secondStepFrom(call.t, now, ward) // { state: 'waiting', dueAt: … }
  */
@@ -38,9 +39,10 @@ export function secondStepFrom(
   since: Instant,
   now: Instant,
   ward: Pick<Context['ward'], 'secondStepMinutes'>,
+  waitUnknown = false,
 ): SecondStep {
   const dueAt = instant(since + secondStepMinutes(ward));
-  return { state: wentBack(since, now) || now >= dueAt ? 'due' : 'waiting', dueAt };
+  return { state: waitUnknown || wentBack(since, now) || now >= dueAt ? 'due' : 'waiting', dueAt };
 }
 
 /** Whether no nurse has looked at it yet. */
@@ -49,8 +51,15 @@ export const isOpen = (sighting: Sighting): boolean => sighting.lookedAt === und
 export const isPresent = (sighting: Sighting): boolean =>
   sighting.answer !== 'like-usual' && sighting.answer !== 'not-looked';
 
-/** R17–R19: signs that the soreness notes and medicine marks set by themselves. */
+/** R17–R19: signs that the soreness notes and medicine marks set by themselves, in either reading of the clock. */
 export function signsFromSoreness(report: Report, context: Context): Because[] {
+  const reasons = soreReasons(report, context);
+  const known = new Set(reasons.map((reason) => JSON.stringify(reason)));
+  const others = report.otherReading ? soreReasons(report.otherReading, context) : [];
+  return [...reasons, ...others.filter((reason) => !known.has(JSON.stringify(reason)))];
+}
+
+function soreReasons(report: Partial<SorenessPart>, context: Context): Because[] {
   const reasons: Because[] = [];
   const soreness = [...(report.soreness ?? [])]
     .filter((s) => s.at <= context.now)
@@ -63,7 +72,8 @@ export function signsFromSoreness(report: Report, context: Context): Because[] {
 
   for (const mark of marks) {
     const before = rest.filter((s) => s.at <= mark && mark - s.at <= 60 && s.scale === last.scale).at(-1);
-    const waited = context.now - mark >= medicineWaitMinutes(context.ward);
+    const waited =
+      context.now - mark >= medicineWaitMinutes(context.ward) || report.medicineWaitUnknown?.includes(mark);
     if (!before || last.at <= mark || !waited || last.value < 1 || last.value < before.value) continue;
     const lowest = last.value === 1 && before.value === 1;
     const sign = lowest ? 'sore-rising' : 'sore-after-medicine';
@@ -90,6 +100,9 @@ function rose(soreness: readonly SorenessNote[]): boolean {
     }),
   );
 }
+
+/** Nobody knows how long ago it was: every wait that may have begun with it counts as over. */
+const waitUnknown = (s: Sighting, now: Instant): boolean => s.clockWentBack ?? wentBack(s.at, now);
 
 /** R13 and R20: what repeats itself, of sightings at which something was there. Only signs open now can be raised. */
 export function repeatReasons(
@@ -121,40 +134,48 @@ export interface WaitingResult {
 
 /**
  * R14–R16: what waiting does. For each moment something was seen, asks how urgent everything seen up to then
- * was; the earliest such moment counts, so a further sign can only make the wait seem longer.
+ * was; the earliest such moment counts, so a further sign can only make the wait seem longer. Of what was seen before
+ * the clock went back nobody knows how long it has waited: every wait counts as over, one that follows on another, too.
  */
 export function waitingReasons(
   open: readonly Sighting[],
-  seenAt: (upTo: Instant) => Seen,
+  seenIn: (list: readonly Sighting[]) => Seen,
   now: { rank: number; callOut: boolean; signs: readonly string[] },
   context: Context,
 ): WaitingResult {
   const because: Because[] = [];
   const times = [...new Set(open.map((s) => s.at))].filter((at) => at <= context.now).sort((a, b) => a - b);
   const firstAt = (rank: number): Instant | undefined =>
-    times.find((at) => rankAt(seenAt(at), context) >= rank);
+    times.find((at) => rankAt(seenIn(open.filter((s) => s.at <= at)), context) >= rank);
+  const longAgo = open.filter((s) => waitUnknown(s, context.now));
+  const isUntold = (s: Sighting) => s.toldAt === undefined;
 
-  const untold = open.filter((s) => s.toldAt === undefined).map((s) => s.at as number);
+  const untold = open.filter(isUntold).map((s) => s.at as number);
   const visitSince = untold.length ? instant(Math.min(...untold)) : undefined;
   const visitDue =
     visitSince === undefined
       ? NEVER
       : momentAfterDayMinutes(visitSince, visitAgainMinutes(context.ward), context.offsetMinutes);
-  const visitOver = context.now >= visitDue;
-  if (visitOver) because.push({ rule: 'R15', signs: now.signs, atLeast: 'tell-nurse' });
+  const visitUnknown = longAgo.some(isUntold);
+  const visitOver = visitUnknown || context.now >= visitDue;
+  const uncounted = (due: Instant) => (context.now < due ? ({ clockWentBack: true } as const) : {});
+  if (visitOver)
+    because.push({ rule: 'R15', signs: now.signs, atLeast: 'tell-nurse', ...uncounted(visitDue) });
 
   const tellSince = earliest(firstAt(2), visitOver ? visitDue : undefined);
   const tellDue = tellSince === undefined ? NEVER : instant(tellSince + tellAgainMinutes(context.ward));
-  const tellOver = context.now >= tellDue;
-  if (tellOver) because.push({ rule: 'R14', signs: now.signs, atLeast: 'ring-now' });
+  const tellUnknown = visitUnknown || (longAgo.length > 0 && rankAt(seenIn(longAgo), context) >= 2);
+  const tellOver = tellUnknown || context.now >= tellDue;
+  if (tellOver) because.push({ rule: 'R14', signs: now.signs, atLeast: 'ring-now', ...uncounted(tellDue) });
 
   const ringStart = earliest(firstAt(3), tellOver ? tellDue : undefined);
   // Raised just now by something without a time of its own (a repeat, a soreness line): the wait starts here.
   const ringing = now.rank === 3 || tellOver;
   if (!ringing) return { because, since: tellSince ?? visitSince };
-  const since = ringStart ?? context.now;
-  const { state: waited, dueAt } = secondStepFrom(since, context.now, context.ward);
-  const state = now.callOut ? 'at-once' : open.some((s) => wentBack(s.at, context.now)) ? 'due' : waited;
+  // a wait that nobody knows may begin, by its minutes, only later than now
+  const since = instant(Math.min(ringStart ?? context.now, context.now));
+  const { state: waited, dueAt } = secondStepFrom(since, context.now, context.ward, longAgo.length > 0);
+  const state = now.callOut ? 'at-once' : waited;
   if (state !== 'waiting') because.push({ rule: 'R16', signs: now.signs, atLeast: 'ring-now' });
   return { because, since, secondStep: { state, dueAt: now.callOut ? since : dueAt } };
 }

@@ -43,6 +43,8 @@ export interface Sighting {
   toldAt?: Instant;
   /** A nurse looked at it: only this closes it, never time. */
   lookedAt?: Instant;
+  /** The clock went back since: `at` is the latest it can have been, and every wait counts as over. */
+  clockWentBack?: true;
 }
 
 export interface SorenessNote {
@@ -53,19 +55,27 @@ export interface SorenessNote {
   when: 'rest' | 'moving';
 }
 
+/** What soreness is judged by. All times are instants. */
+export interface SorenessPart {
+  soreness: readonly SorenessNote[];
+  /** Marks of "the nurse said: medicine given". */
+  medicineAt: readonly Instant[];
+  /** Those of them since which the clock went back: the wait for the dose to work counts as over. */
+  medicineWaitUnknown?: readonly Instant[];
+  /** Times medicine was asked for before it was due. */
+  askedEarlyAt: readonly Instant[];
+}
+
 /** Everything the family noted that bears on urgency. All times are instants. */
-export interface Report {
+export interface Report extends Partial<SorenessPart> {
   /** Answers given now, by sign id. A sign that is left out was not looked at. */
   answers?: Readonly<Record<string, Answer>>;
   /** Sub-answers given now, as `sign/detail`. */
   details?: readonly string[];
   /** Sightings of at least the last day; those no nurse looked at count as present, however old. */
   sightings?: readonly Sighting[];
-  soreness?: readonly SorenessNote[];
-  /** Marks of "the nurse said: medicine given". */
-  medicineAt?: readonly Instant[];
-  /** Times medicine was asked for before it was due. */
-  askedEarlyAt?: readonly Instant[];
+  /** Where notes lie ahead of now: soreness as it is where this clock went back since. Both readings count. */
+  otherReading?: SorenessPart;
 }
 
 /** What the ward sets. Every value is bounded, so that no setting can make an answer less urgent than ours. */
@@ -127,6 +137,8 @@ export interface Because {
   rule: RuleId;
   signs: readonly string[];
   atLeast: UrgencyClass;
+  /** R14 and R15: not by minutes that passed, but since a clock went back and nobody knows how many did. */
+  clockWentBack?: true;
 }
 
 /** R16: what to do when nobody comes. `at-once` waits no minutes; `waiting` shows when it falls due. */

@@ -257,7 +257,7 @@ describe('laws of the report', () => {
         const told = reportOf(all, at(minute)).sightings;
         const key = ({ sign, answer, details, toldAt }: Sighting) =>
           JSON.stringify([sign, answer, details, toldAt === undefined]);
-        const left = sightingsOf(correctedNotes(all)).filter(
+        const left = sightingsOf(correctedNotes(all), now).filter(
           (s) => !told.some((kept) => JSON.stringify(kept) === JSON.stringify(s)),
         );
         for (const s of left) {
@@ -275,7 +275,7 @@ describe('laws of the report', () => {
     fc.assert(
       fc.property(fc.oneof(anyWardNotes, crowded), fc.integer({ min: 0, max: 5 * DAY }), (all, minute) => {
         const report = reportOf(all, at(minute));
-        const whole = { ...report, sightings: sightingsOf(correctedNotes(all)) };
+        const whole = { ...report, sightings: sightingsOf(correctedNotes(all), moment(minute)) };
         expect(assess(report, at(minute))).toEqual(assess(whole, at(minute)));
       }),
       { numRuns: cases(1000) },
@@ -286,7 +286,7 @@ describe('laws of the report', () => {
     const now = context({ now: END });
     fc.assert(
       fc.property(anyWardNotes, (all) => {
-        const alone = assess({ sightings: sightingsOf(correctedNotes(all)) }, now);
+        const alone = assess({ sightings: sightingsOf(correctedNotes(all), END) }, now);
         expect(rankOf(assess(reportOf(all, now), now).urgency)).toBeGreaterThanOrEqual(rankOf(alone.urgency));
       }),
       { numRuns: cases(300) },

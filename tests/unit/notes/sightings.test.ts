@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Entry, NewEntry } from '#domain/notes/entries.ts';
 import { openSigns } from '#domain/notes/open.ts';
-import { openCall, sightingsOf } from '#domain/notes/sightings.ts';
+import { openCall, sightingsOf, tracedSightings } from '#domain/notes/sightings.ts';
 import { assess } from '#domain/signs/assess.ts';
 import type { SignId } from '#domain/signs/ids.ts';
 import { anyEntry, momentOf, note } from '../../helpers/notes.ts';
@@ -195,8 +195,14 @@ describe('laws of the notes', () => {
           .flatMap((e) => Object.values(e.answers))
           .filter((answer) => answer === 'different' || answer === 'not-sure').length;
         expect(sightingsOf(entries)).toHaveLength(reported + fromLooks);
-        for (const s of sightingsOf(entries))
-          if (s.lookedAt !== undefined) expect(s.lookedAt).toBeGreaterThanOrEqual(s.at);
+        // after it by the count of one phone, by the time of two
+        for (const { note: id, at, look } of tracedSightings(entries)) {
+          if (!look) continue;
+          const [one, other] = [id, look.id].map((written) => /^(\w+)-(\d+)$/.exec(written));
+          if (one && other && one[1] === other[1])
+            expect(Number(other[2])).toBeGreaterThanOrEqual(Number(one[2]));
+          else expect(look.t).toBeGreaterThanOrEqual(at);
+        }
       }),
       { numRuns: cases(500) },
     );

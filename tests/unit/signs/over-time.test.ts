@@ -568,7 +568,8 @@ describe('R14–R16: what waiting does', () => {
     expect([9, 10, 11].map(state)).toEqual(['waiting', 'waiting', 'due']);
     const now = judged([seen('toes-cool', 0)], 0);
     expect(now).toMatchObject({ since: MARK, secondStep: { state: 'waiting', dueAt: after(5) } });
-    expect(judged([seen('itchy-under', 500)], 0).because.map(({ rule }) => rule)).toEqual(['R1']);
+    const rules = (ahead: number) => judged([seen('itchy-under', ahead)], 0).because.map(({ rule }) => rule);
+    expect([10, 11].map(rules)).toEqual([['R1'], ['R1', 'R15', 'R14', 'R16']]);
   });
 
   test('what rings without a moment of its own begins to wait now', () => {

@@ -1,6 +1,7 @@
 // One sign on one page; at first in a browser that keeps nothing: what is written counts while the page is open.
 import type { NoteStore } from '#device/note-store.ts';
 import type { Entry } from '#domain/notes/entries.ts';
+import type { Seen } from '#state/reporting.svelte.ts';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 
 const TOES = { sign: 'toes-cool', answer: 'different', detail: undefined } as const;
@@ -18,8 +19,8 @@ async function load() {
     writeNote,
     seen: () => currentNotes().filter(({ kind }) => kind === 'sign'),
     /** Opens the page of a sign, which stays open. */
-    async report() {
-      const page = startReporting(TOES);
+    async report(seen: Seen = TOES) {
+      const page = startReporting(seen);
       await vi.waitFor(() => expect(page.status().state).not.toBe('writing'));
       return page;
     },
@@ -146,5 +147,28 @@ describe('a nurse looked at what this page reported', () => {
     expect(page.looked()).toBeUndefined();
     expect(page.isOpen()).toBe(true);
     expect(page.assessment()?.urgency).toBe('ring-now');
+    // nor when the page is opened anew, and a look of now closes it
+    phone = await load();
+    const again = await phone.report();
+    expect(again.isOpen()).toBe(true);
+    expect(phone.seen()).toHaveLength(2);
+    await looked(again);
+    expect(again.isOpen()).toBe(false);
+  });
+
+  test('the leg jumps again after the clock was set back: it is a jump of its own', async () => {
+    await phone.report({ ...TOES, sign: 'leg-jumps' });
+    later(-24 * 60);
+    const page = await phone.report({ ...TOES, sign: 'leg-jumps' });
+    expect(phone.seen()).toHaveLength(2);
+    expect(page.assessment()?.because.map(({ rule }) => rule)).toContain('R20');
+  });
+
+  test('a press noted by a phone whose clock was corrected counts from the corrected time', async () => {
+    const pressed = await phone.writeNote({ kind: 'bell' });
+    await phone.writeNote({ kind: 'clock', device: 'a1b2c3', upTo: 1, minutes: -7 });
+    const page = await phone.report();
+    if (pressed.ok) expect(page.call()?.t).toBe(pressed.value.t - 7);
+    expect(page.call()).toBeDefined();
   });
 });
