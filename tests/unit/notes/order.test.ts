@@ -102,6 +102,20 @@ describe('a clock that is set back a day', () => {
     expect(a.urgencyAt(NOON + 71)).toBe('none');
   });
 
+  test('how long ago the dose was nobody knows: it has had its time', () => {
+    const a = phone();
+    for (const [minute, what] of [
+      [0, sore(4)],
+      [5, MEDICINE],
+      [10, sore(4)],
+    ] as const)
+      a.write(NOON + minute, what);
+    expect(a.rulesAt(NOON + 11)).toBe('');
+    a.setBack(DAY);
+    a.write(NOON + 55, DRINK);
+    expect(a.rulesAt(NOON + 56)).toBe('R1 R17');
+  });
+
   test('a nurse’s look closes what was seen before the clock went back, and nothing seen after it', () => {
     const a = phone();
     a.write(NOON, seen('band-wet'));
