@@ -21,8 +21,16 @@ import { done, failed, reasonOf, type Result } from './result.ts';
 export interface NoteStore {
   /** All notes on this device, parsed; what cannot be read comes back as an unknown note. */
   readAll(): Promise<Result<Entry[]>>;
-  /** Adds one note and reads it back. `ok` means that it is there. */
-  append(note: NewEntry, at: Instant, offset: Minutes): Promise<Result<Entry>>;
+  /**
+   * Adds one note and reads it back. `ok` means that it is there. A store that gave no answer in time may still write
+   * it: `landed` is called when it was read back after all.
+   */
+  append(
+    note: NewEntry,
+    at: Instant,
+    offset: Minutes,
+    landed?: (entry: Entry) => void,
+  ): Promise<Result<Entry>>;
   /**
    * Adds another phone's notes, all in one transaction: every one is there afterwards, or none came in.
    * A note that is here already stays as it is; `ok` gives the notes that were new.
@@ -105,11 +113,12 @@ export function browserNoteStore(): NoteStore {
       });
     },
 
-    async append(note, at, offset) {
+    async append(note, at, offset, landed) {
       const key = dayKey(at);
       // one name for both tries: what the first has written is not written again
       let id: string | undefined;
-      const written = await withStore(async (using) => {
+      let work: Promise<Entry> | undefined;
+      const write = async (using: UseStore) => {
         id ??= await nextId(using);
         const entry = { id, t: at, off: offset, ...note } as Entry;
         await update<unknown>(
@@ -125,8 +134,18 @@ export function browserNoteStore(): NoteStore {
           Array.isArray(back) && back.map(parseEntry).some((e) => e.id === entry.id && e.kind === entry.kind);
         if (!found) throw new Error(`device/note-store › ${key}: the note was not there when read back`);
         return entry;
-      });
+      };
+      const written = await withStore((using) => (work = write(using)));
       if (written.ok) channel?.postMessage('written');
+      else
+        void work?.then(
+          (entry) => {
+            channel?.postMessage('written');
+            landed?.(entry);
+          },
+          // it went wrong, as was said already
+          () => undefined,
+        );
       return written;
     },
 

@@ -56,31 +56,47 @@ export async function openNotes(): Promise<void> {
   await readNotes();
 }
 
+/** What became of a note: it is there, or it is not, and this page holds a copy by that id. */
+export type Written = { ok: true; value: Entry } | { ok: false; reason: DeviceFailure; copy: string };
+
 /**
  * Writes one note down. The page says "written" only when this says ok; until then, and when it is not, the note
- * still counts on this page for as long as it is open.
+ * still counts on this page for as long as it is open. A note that lands after all takes the place of that copy.
  */
-export async function writeNote(note: NewEntry): Promise<Result<Entry>> {
+export async function writeNote(note: NewEntry): Promise<Written> {
   const at = readMoment();
   const offset = offsetAt(at);
   store ??= browserNoteStore();
   const { writer } = currentFamily();
   const signed: NewEntry = writer ? { ...note, by: writer } : note;
-  const written = await store.append(signed, at, offset);
+  const copy = `page-${(unkept += 1)}`;
+  const written = await store.append(signed, at, offset, (entry) => {
+    late = { ...late, [copy]: entry };
+    entries = mergeNotes(
+      entries.filter(({ id }) => id !== copy),
+      [entry],
+    );
+    failure = undefined;
+  });
   if (written.ok) {
     failure = undefined;
     const others = entries.length > 0;
     entries = mergeNotes(entries, [written.value]);
     // a phone that begins to count anew beside notes of this page may have been emptied
     if (others && written.value.id.endsWith('-1')) await readNotes();
-  } else {
-    failure = written.reason;
-    unkept += 1;
-    entries = mergeNotes(entries, [{ id: `page-${unkept}`, t: at, off: offset, ...signed } as Entry]);
+    return written;
   }
-  return written;
+  const entry = late[copy];
+  if (entry) return { ok: true, value: entry };
+  failure = written.reason;
+  entries = mergeNotes(entries, [{ id: copy, t: at, off: offset, ...signed } as Entry]);
+  return { ...written, copy };
 }
 let unkept = 0;
+/** Notes that landed on the device after their time, by the copy that stood for them on this page. */
+let late = $state.raw<Readonly<Record<string, Entry>>>({});
+/** The note that landed on the device after all, in place of this copy. */
+export const landed = (copy: string): Entry | undefined => late[copy];
 
 /** Adds the other phone's notes: all of them or none. `ok` gives those that were new here. */
 export async function takeNotes(notes: readonly Entry[]): Promise<Result<Entry[]>> {

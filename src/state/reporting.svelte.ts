@@ -4,7 +4,16 @@ import { openCall, tracedSightings, type OpenCall } from '#domain/notes/sighting
 import type { SignId } from '#domain/signs/ids.ts';
 import type { Answer, Assessment } from '#domain/signs/types.ts';
 import type { DeviceFailure } from '#device/result.ts';
-import { assessNow, correctedNow, isKept, notesFailure, openNotes, writeNote } from './notes.svelte.ts';
+import {
+  assessNow,
+  correctedNow,
+  isKept,
+  landed,
+  notesFailure,
+  openNotes,
+  writeNote,
+  type Written,
+} from './notes.svelte.ts';
 import { readMoment } from './now.svelte.ts';
 
 export interface Seen {
@@ -16,11 +25,17 @@ export interface Seen {
 type NoteStatus =
   | { state: 'writing' }
   | { state: 'written'; entry: Entry }
-  | { state: 'not-written'; reason: DeviceFailure }
+  | { state: 'not-written'; reason: DeviceFailure; copy: string }
   | { state: 'taken-back' };
 
+/** What was tapped on the page of a sign beside the sign itself; each is a note of its own. */
+type Tap = 'bell' | 'told' | 'nurse-looked' | 'mistake';
+
 export interface Reporting {
+  /** What became of the sign's own note. */
   status(): NoteStatus;
+  /** What was tapped and could not be written, and why: the sign's own note may well be there. */
+  unwritten(): readonly { tap: Tap; reason: DeviceFailure }[];
   assessment(): Assessment | undefined;
   /** The press of the button, or word to a nurse, that is still unanswered. */
   call(): OpenCall | undefined;
@@ -61,7 +76,20 @@ function noteOf(seen: Seen): NewEntry {
 /** Begins to report a sign on its page: it is written down once, whatever the page does. Stop it when the page goes. */
 export function startReporting(first: Seen): Reporting {
   let seen = $state.raw(first);
-  let status = $state.raw<NoteStatus>({ state: 'writing' });
+  let noted = $state.raw<NoteStatus>({ state: 'writing' });
+  // a note that was late, and landed on the device after all, is written
+  let status = $derived.by((): NoteStatus => {
+    const entry =
+      noted.state === 'written' ? noted.entry : noted.state === 'not-written' && landed(noted.copy);
+    if (!entry) return noted;
+    const struck = refused.some(({ copy }) => {
+      const late = landed(copy);
+      return late?.kind === 'strike' && late.strikes === entry.id;
+    });
+    return struck ? { state: 'taken-back' } : { state: 'written', entry };
+  });
+  /** The last of each kind of tap. */
+  let refused = $state.raw<readonly { tap: Tap; reason: DeviceFailure; copy: string }[]>([]);
   let ready = $state(false);
   let stopped = false;
   let started = '';
@@ -91,15 +119,20 @@ export function startReporting(first: Seen): Reporting {
     );
     if (recent) {
       // a note that could not be kept is there for as long as the page, and is never called written
-      status = isKept(recent)
+      noted = isKept(recent)
         ? { state: 'written', entry: recent }
-        : { state: 'not-written', reason: notesFailure() ?? 'broken' };
+        : { state: 'not-written', reason: notesFailure() ?? 'broken', copy: recent.id };
       return;
     }
     const written = await writeNote(noteOf(wanted));
-    status = written.ok
+    noted = written.ok
       ? { state: 'written', entry: written.value }
-      : { state: 'not-written', reason: written.reason };
+      : { state: 'not-written', reason: written.reason, copy: written.copy };
+  }
+
+  function answered(tap: Tap, written: Written) {
+    const others = refused.filter((one) => one.tap !== tap);
+    refused = written.ok ? others : [...others, { tap, reason: written.reason, copy: written.copy }];
   }
 
   const answers = (): Record<string, Answer> =>
@@ -117,36 +150,39 @@ export function startReporting(first: Seen): Reporting {
     if (keyOf(next) === started) return;
     started = keyOf(next);
     seen = next;
-    status = { state: 'writing' };
+    noted = { state: 'writing' };
+    refused = [];
     void begin(next);
   }
   report(first);
 
   return {
     status: () => status,
+    unwritten: () => refused.filter(({ copy }) => !landed(copy)),
     assessment: () => (ready ? assessNow({ answers: answers(), details: details() }) : undefined),
     call: () => openCall(correctedNow(), 'bell') ?? openCall(correctedNow(), 'told'),
     isOpen: () => status.state === 'written' && !looked(),
     looked,
     reportAgain() {
-      status = { state: 'writing' };
+      noted = { state: 'writing' };
       void begin(seen);
     },
     report,
     note(kind) {
-      void writeNote({ kind }).then((written) => {
-        if (!written.ok) status = { state: 'not-written', reason: written.reason };
-      });
+      void writeNote({ kind }).then((written) => answered(kind, written));
     },
     takeBack() {
       if (status.state !== 'written') return;
       void writeNote({ kind: 'strike', strikes: status.entry.id }).then((written) => {
-        status = written.ok ? { state: 'taken-back' } : { state: 'not-written', reason: written.reason };
+        // what could not be taken back stays written, and counts
+        if (written.ok) noted = { state: 'taken-back' };
+        answered('mistake', written);
       });
     },
     takeBackLook() {
       const look = looked();
-      if (look) void writeNote({ kind: 'strike', strikes: look.id });
+      if (look)
+        void writeNote({ kind: 'strike', strikes: look.id }).then((written) => answered('mistake', written));
     },
     stop() {
       stopped = true;

@@ -47,7 +47,10 @@ for (const [reason, refuse] of Object.entries(refusals))
     await page.goto('/en/look/toes/toes-colour/');
     await page.locator('[data-action="bell"]').tap();
     await expect(page.locator('[data-pressed]')).toBeVisible();
-    await expect(page.locator('[data-not-written]')).toBeVisible();
+    await expect(page.locator('[data-not-written]:not([data-tap])')).toContainText(
+      english['signs:toes-colour.name']!,
+    );
+    await expect(page.locator('[data-tap="bell"]')).toHaveAttribute('data-not-written', reason);
     // the full look ends with the same words; it asks the store in the same way whatever the reason
     if (reason !== 'full') return;
     await page.goto('/en/look/full/1/');
@@ -60,6 +63,23 @@ for (const [reason, refuse] of Object.entries(refusals))
     await expect(page.locator('article[data-urgency]')).toHaveAttribute('data-urgency', 'ring-now');
     await expect(page.locator('[data-not-written]')).toHaveAttribute('data-not-written', reason);
   });
+
+test('the sign was written, the press of the button could not be: each line says what is true of its own note', async ({
+  page,
+}) => {
+  await page.goto('/en/look/toes/toes-colour/');
+  await expect(page.locator('[data-written]')).toBeVisible();
+  await page.evaluate(refusals.full);
+  await page.locator('[data-action="bell"]').tap();
+  await expect(page.locator('[data-tap="bell"]')).toContainText(
+    `${english['steps:result.pressed']!}: ${english['common:written.not']!}`,
+  );
+  await expect(page.locator('[data-written]')).toContainText(
+    `${english['signs:toes-colour.name']!}: ${english['common:written.only']!.replace(/ *\{\{time\}\}.*/, '')}`,
+  );
+  await expect(page.locator('[data-not-written]')).toHaveCount(1);
+  expect((await keptNotes(page)).map(({ kind }) => kind)).toEqual(['sign']);
+});
 
 test('combinations still rise on a phone that keeps no notes', async ({ page }) => {
   await page.addInitScript(refusals.blocked);

@@ -88,7 +88,7 @@ function fakeIndexedDB(
     };
   };
   return {
-    open() {
+    open(): Asked<unknown> {
       const name = refuse('open');
       if (name) return refused(new DOMException('no', name));
       return answer({ transaction: () => ({ objectStore: table }), onclose: null });
@@ -162,6 +162,25 @@ describe('notes in a browser', () => {
     const other = browserNoteStore();
     expect(await other.append(bell, momentOf(2), utc)).toEqual({ ok: false, reason: 'broken' });
     expect(await notesOf(other)).toHaveLength(1);
+  });
+
+  test('a store that answers too late: not called written, and told of when the note landed after all', async () => {
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+    const quick = fakeIndexedDB(rows, () => undefined);
+    const opening: ReturnType<typeof quick.open>[] = [];
+    vi.stubGlobal('indexedDB', { open: () => opening[opening.push({}) - 1] });
+    const landed = vi.fn();
+    const asked = browserNoteStore().append(sign, momentOf(1), utc, landed);
+    await vi.advanceTimersByTimeAsync(3000);
+    vi.useRealTimers();
+    expect(await asked).toEqual({ ok: false, reason: 'broken' });
+    expect(landed).not.toHaveBeenCalled();
+    expect(opening).toHaveLength(1);
+    opening[0]!.result = quick.open().result;
+    opening[0]!.onsuccess!();
+    await vi.waitFor(() => expect(landed).toHaveBeenCalledOnce());
+    expect(landed.mock.calls[0]).toMatchObject([{ kind: 'sign', t: momentOf(1) }]);
+    expect(rows.get('day-2026-11-25')).toHaveLength(1);
   });
 
   test('a note that is not there when read back is not called written', async () => {

@@ -81,21 +81,99 @@ describe('the page of a sign that is opened again', () => {
   });
 });
 
-/** A phone that keeps what it is given, in one list. */
+/** A phone that keeps what it is given, in one list; what it refuses it may still keep, later. */
 function keepsNotes() {
   const kept: Entry[] = [];
+  let count = 0;
+  const phoneStore = { refuses: [] as string[], late: [] as (() => void)[], kept };
   vi.doMock('#device/note-store.ts', () => ({
     browserNoteStore: (): Partial<NoteStore> => ({
       readAll: async () => ({ ok: true, value: [...kept] }),
-      append: async (note, t, off) => {
-        const entry = { id: `a1b2c3-${kept.length + 1}`, t, off, ...note } as Entry;
+      append: async (note, t, off, landed) => {
+        const entry = { id: `a1b2c3-${(count += 1)}`, t, off, ...note } as Entry;
+        if (phoneStore.refuses.includes(note.kind)) {
+          phoneStore.late.push(() => {
+            kept.push(entry);
+            landed?.(entry);
+          });
+          return { ok: false, reason: 'full' };
+        }
         kept.push(entry);
         return { ok: true, value: entry };
       },
       onChange: () => () => undefined,
     }),
   }));
+  return phoneStore;
 }
+
+describe('a phone whose store refuses some notes', () => {
+  let store: ReturnType<typeof keepsNotes>;
+  beforeEach(async () => {
+    store = keepsNotes();
+    phone = await load();
+  });
+  afterEach(() => {
+    vi.doUnmock('#device/note-store.ts');
+  });
+
+  test('the press could not be written, the sign was: each says what became of its own note', async () => {
+    const page = await phone.report();
+    store.refuses = ['bell'];
+    page.note('bell');
+    await vi.waitFor(() => expect(page.call()).toBeDefined());
+    expect(page.unwritten()).toMatchObject([{ tap: 'bell', reason: 'full' }]);
+    expect(page.status()).toMatchObject({ state: 'written' });
+    expect(page.isOpen()).toBe(true);
+  });
+
+  test('the sign could not be written, the press was', async () => {
+    store.refuses = ['sign'];
+    const page = await phone.report();
+    page.note('bell');
+    await vi.waitFor(() => expect(page.call()).toBeDefined());
+    expect(page.unwritten()).toEqual([]);
+    expect(page.status()).toMatchObject({ state: 'not-written', reason: 'full' });
+  });
+
+  test('a mistake that could not be taken back: the sign stays written, and counts', async () => {
+    const page = await phone.report();
+    store.refuses = ['strike'];
+    page.takeBack();
+    await vi.waitFor(() => expect(page.unwritten()).toMatchObject([{ tap: 'mistake' }]));
+    expect(page.status().state).toBe('written');
+    expect(page.assessment()?.urgency).toBe('ring-now');
+    // it lands after all: now it is taken back
+    store.late[0]!();
+    expect(page.status().state).toBe('taken-back');
+    expect(page.unwritten()).toEqual([]);
+    expect(page.assessment()?.urgency).toBe('none');
+  });
+
+  test('a tap that goes through the second time is no longer called unwritten', async () => {
+    const page = await phone.report();
+    store.refuses = ['nurse-looked'];
+    page.note('nurse-looked');
+    await vi.waitFor(() => expect(page.unwritten()).toHaveLength(1));
+    expect(page.status().state).toBe('written');
+    store.refuses = [];
+    page.note('nurse-looked');
+    await vi.waitFor(() => expect(page.unwritten()).toEqual([]));
+  });
+
+  test('a note that lands after its time stands once, in place of the page’s own copy', async () => {
+    store.refuses = ['sign', 'bell'];
+    const page = await phone.report();
+    page.note('bell');
+    await vi.waitFor(() => expect(page.unwritten()).toHaveLength(1));
+    expect(phone.currentNotes().map(({ id }) => id)).toEqual(['page-1', 'page-2']);
+    for (const land of store.late) land();
+    expect(phone.currentNotes()).toEqual(store.kept);
+    expect(page.status()).toMatchObject({ state: 'written', entry: store.kept[0] });
+    expect(page.unwritten()).toEqual([]);
+    expect(page.call()).toMatchObject(store.kept[1]!);
+  });
+});
 
 describe('a nurse looked at what this page reported', () => {
   beforeEach(async () => {
