@@ -1,6 +1,7 @@
 /** The nurse's card on this phone: taken, asked about after 48 hours, put away. */
 import type { BedCard } from '#domain/bed-card/card.ts';
-import { decodeBedCard, stillHolds, type Decoded } from '#domain/bed-card/code.ts';
+import { decodeBedCard, type Decoded } from '#domain/bed-card/code.ts';
+import { stillHolds } from '#domain/bed-card/holds.ts';
 import { instant, minutes, type Instant } from '#domain/units.ts';
 import { WARD } from '#content/ward.ts';
 import { browserCardPlace } from '#device/card-place.ts';

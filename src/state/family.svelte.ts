@@ -1,4 +1,5 @@
 /** What this family chose on this phone: the drawing, the page's light, the ward's language. */
+import { stillHolds } from '#domain/bed-card/holds.ts';
 import { SECOND_STEPS, type SecondStepId } from '#content/second-steps.ts';
 import type { Writer } from '#domain/notes/kinds.ts';
 import type { ChildFacts } from '#domain/signs/types.ts';
@@ -117,17 +118,9 @@ export function loadFamily(): void {
   family = readFamily(browserPreferences().read());
 }
 
-const CARD_HOLDS_MINUTES = 48 * 60;
-const CLOCKS_DIFFER_MINUTES = 60;
-
-/**
- * Whether the page's foot asks if the nurse's card is still right; without a card it asks nothing.
- * Units: as `stillHolds`; the numbers stand here again because the first page loads nothing of the card.
- */
-export function bedsideAsks(bed: Pick<Bedside, 'madeAt'> | undefined, now: Instant): boolean {
-  const age = now - (bed?.madeAt ?? now);
-  return age >= CARD_HOLDS_MINUTES || age < -CLOCKS_DIFFER_MINUTES;
-}
+/** Whether the page's foot asks if the nurse's card is still right (`stillHolds`); without a card it asks nothing. */
+export const bedsideAsks = (bed: Pick<Bedside, 'madeAt'> | undefined, now: Instant): boolean =>
+  bed?.madeAt !== undefined && stillHolds({ madeAt: bed.madeAt }, now) === 'ask';
 
 /** Takes these choices over and keeps all of them; see `familyKept`. */
 export function chooseFamily(change: Partial<Family>): void {

@@ -321,6 +321,33 @@ test.describe('striking, pairs, sums', () => {
       });
     });
 
+  test('one answered "one event", the other "two": that is said, and the family decides by crossing one out', async ({
+    page,
+  }) => {
+    await page.clock.install({ time: NOW });
+    const answer = (same: boolean, id: string) =>
+      noted(NOW, 20, { kind: 'pair', first: 'aaaaaa-1', second: 'bbbbbb-1', same }, id);
+    await leaveNotes(page, [
+      noted(NOW, 34, { kind: 'drink', amount: 'full', what: 'water' }, 'aaaaaa-1'),
+      noted(NOW, 30, { kind: 'drink', amount: 'full', what: 'water' }, 'bbbbbb-1'),
+      answer(true, 'aaaaaa-2'),
+      answer(false, 'bbbbbb-2'),
+    ]);
+    await page.goto('/en/for-staff/');
+    await expect(page.locator('[data-entry="drink"] [data-contradicted]')).toHaveCount(2);
+    await expect(page.locator('[data-contradicted]').first()).toContainText(english['notes:pair.both']!);
+    await opened(page);
+    const pair = page.locator('[data-pair]');
+    await expect(pair.locator('[data-contradicted]')).toHaveText(english['notes:pair.both']!);
+    await pair.locator('[data-same="yes"]').tap();
+    await expect(pair).toHaveCount(0);
+    expect(await plain(sum(page, 'drinks'))).toBe('Cups: 1');
+    expect((await keptNotes(page)).map(said)).toContainEqual({ kind: 'strike', strikes: 'bbbbbb-2' });
+    await page.goto('/en/for-staff/');
+    await expect(page.locator('[data-entry="drink"]')).toHaveCount(2);
+    await expect(page.locator('[data-contradicted]')).toHaveCount(0);
+  });
+
   test('sorer in spite of medicine: the page leads to the look, and says nothing else', async ({ page }) => {
     await page.clock.install({ time: NOW });
     const code = encodeBedCard(cardMade(NOW, { age: { years: 9 } }));

@@ -96,6 +96,3 @@ export const START_CARD = {
   hands: 'both',
   drip: 'none',
 } as const satisfies Partial<BedCard>;
-
-/** After this many minutes a card asks "still right?". */
-export const CARD_HOLDS_MINUTES = 48 * 60;

@@ -5,7 +5,7 @@
 import { localDay } from '../clock/local.ts';
 import { minutes, type Instant } from '../units.ts';
 import { LIMITS, type BedCard, type CardAge, type SetUpNumbers } from './card.ts';
-import { stillHolds } from './code.ts';
+import { stillHolds } from './holds.ts';
 import { ageFaults, faultsOf, UNTIL_FIELDS } from './limits.ts';
 
 /** Weights in kilograms at the percentiles 0.4, 3, 50, 97 and 99.6. */

@@ -1,6 +1,6 @@
 /** The hand-over from the ward's screen to the family's phone: one text for a link, a printed code and for typing. */
 import type { Instant } from '../units.ts';
-import { CARD_HOLDS_MINUTES, type BedCard } from './card.ts';
+import type { BedCard } from './card.ts';
 import {
   checkOf,
   CHECK,
@@ -89,16 +89,4 @@ export function decodeBedCard(text: string): Decoded {
   if (version === VERSION && length < letterCountOf(shape))
     return { ok: false, reason: 'incomplete', where: group(length) };
   return { ok: false, reason: 'damaged' };
-}
-
-/** Two phones' clocks may differ by this much before a card "from later" is asked about. */
-const CLOCKS_DIFFER_MINUTES = 60;
-
-/**
- * Whether the phone may go on with the card, or first asks "still right?".
- * Units: asks after 48 hours, and where the card seems to come from more than an hour ahead: one clock is wrong.
- */
-export function stillHolds(card: Pick<BedCard, 'madeAt'>, now: Instant): 'holds' | 'ask' {
-  const age = now - card.madeAt;
-  return age >= -CLOCKS_DIFFER_MINUTES && age < CARD_HOLDS_MINUTES ? 'holds' : 'ask';
 }

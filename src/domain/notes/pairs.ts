@@ -23,8 +23,14 @@ export interface Pair {
   first: string;
   second: string;
   kind: EntryKind;
-  /** One said "the same", another "two": both notes stay, and the question is asked again. */
-  contradicted?: true;
+  /** One said "the same", another "two": both notes stay, and the question is asked again. The notes that said so. */
+  contradicted?: Answers;
+}
+
+/** Notes that answered for a pair, by what they said. */
+interface Answers {
+  one: readonly string[];
+  two: readonly string[];
 }
 
 /**
@@ -40,7 +46,8 @@ export function pairsOf(entries: readonly Entry[]): Pair[] {
     parts.slice(1).map((part, i): Pair => {
       const [first, second] = [parts[i]![0]!, part[0]!];
       const pair: Pair = { first: first.id, second: second.id, kind: first.kind };
-      return answers.get(pairKey(first.id, second.id)) === 'both' ? { ...pair, contradicted: true } : pair;
+      const contradicted = answers.get(pairKey(first.id, second.id));
+      return saidOf(contradicted) === 'both' ? { ...pair, contradicted: contradicted! } : pair;
     }),
   );
 }
@@ -86,7 +93,7 @@ export function eventsOf(
       line.start++;
     const fits = (event: OpenEvent) =>
       ![...devices].some((device) => event.devices.has(device)) &&
-      !event.parts.flat().some((a) => part.some((b) => answers.get(pairKey(a.id, b.id)) === 'two'));
+      !event.parts.flat().some((a) => part.some((b) => saidOf(answers.get(pairKey(a.id, b.id))) === 'two'));
     // the earliest that fits: with two phones this leaves as few events as can be
     let at = line.start;
     while (at < line.events.length && !fits(line.events[at]!)) at++;
@@ -112,22 +119,23 @@ interface OpenEvent {
 const deviceOf = (entry: Entry): string => writtenAs(entry.id)?.device ?? entry.id;
 const pairKey = (a: string, b: string) => JSON.stringify(a < b ? [a, b] : [b, a]);
 
-type PairAnswer = 'one' | 'two' | 'both';
-/** What the family said about each pair; no later word wins over an earlier one. */
-function answersIn(entries: readonly Entry[], struck: ReadonlySet<string>): Map<string, PairAnswer> {
-  const answers = new Map<string, PairAnswer>();
+/** No later word wins over an earlier one. */
+const saidOf = (answers: Answers | undefined): 'one' | 'two' | 'both' | undefined =>
+  answers && (answers.one.length === 0 ? 'two' : answers.two.length === 0 ? 'one' : 'both');
+/** What the family said about each pair. */
+function answersIn(entries: readonly Entry[], struck: ReadonlySet<string>): Map<string, Answers> {
+  const answers = new Map<string, Answers>();
   for (const entry of entries) {
     if (entry.kind !== 'pair' || struck.has(entry.id)) continue;
     const key = pairKey(entry.first, entry.second);
-    const said = entry.same ? 'one' : 'two';
-    const known = answers.get(key);
-    answers.set(key, known && known !== said ? 'both' : said);
+    const { one, two } = answers.get(key) ?? { one: [], two: [] };
+    answers.set(key, entry.same ? { one: [...one, entry.id], two } : { one, two: [...two, entry.id] });
   }
   return answers;
 }
 
 /** Notes put together that the family called the same, in the order of the first of each. */
-function partsOf(kept: readonly Entry[], answers: ReadonlyMap<string, PairAnswer>): Entry[][] {
+function partsOf(kept: readonly Entry[], answers: ReadonlyMap<string, Answers>): Entry[][] {
   const byId = new Map(kept.map((entry) => [entry.id, entry]));
   const leader = new Map<string, string>();
   const find = (id: string): string => {
@@ -136,7 +144,7 @@ function partsOf(kept: readonly Entry[], answers: ReadonlyMap<string, PairAnswer
     return top;
   };
   for (const [key, answer] of answers) {
-    if (answer !== 'one') continue;
+    if (saidOf(answer) !== 'one') continue;
     const [a, b] = (JSON.parse(key) as [string, string]).map((id) => byId.get(id));
     // a word about two unlike notes is about nothing
     if (!a || !b || contentOf(a) !== contentOf(b)) continue;

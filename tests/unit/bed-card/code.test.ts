@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { CARD_CHOICES, type BedCard } from '#domain/bed-card/card.ts';
-import { decodeBedCard, encodeBedCard, stillHolds } from '#domain/bed-card/code.ts';
+import { decodeBedCard, encodeBedCard } from '#domain/bed-card/code.ts';
+import { stillHolds } from '#domain/bed-card/holds.ts';
 import { faultsOf, handedOver, missingFrom } from '#domain/bed-card/limits.ts';
 import { instant, minutes } from '#domain/units.ts';
 import { ANY_TIME, anyCard, CARD, plain, SHORT, THREE } from '../../helpers/bed-cards.ts';

@@ -169,9 +169,18 @@ describe('both of you?', () => {
   test('one says the same, the other says two: neither wins, it is asked again', () => {
     const notes = wees(['a', 0], ['b', 5]);
     const [pair] = pairsOf(notes);
-    const both = [...notes, say(pair!, true), say({ first: pair!.second, second: pair!.first }, false)];
-    expect(pairsOf(both)).toEqual([{ ...pair, contradicted: true }]);
+    const answers = [say(pair!, true), say({ first: pair!.second, second: pair!.first }, false)] as const;
+    const both = [...notes, ...answers];
+    const [one, two] = answers.map(({ id }) => [id]);
+    expect(pairsOf(both)).toEqual([{ ...pair, contradicted: { one, two } }]);
     expect(countOf(both, 'wee')).toEqual({ low: 1, high: 2 });
+    // one of the answers is crossed out: the other stands
+    const strike = (id: string): Entry => ({
+      ...{ id: 'a-9', t: moment(7), off: minutes(0) },
+      ...{ kind: 'strike', strikes: id },
+    });
+    expect(countOf([...both, strike(answers[1].id)], 'wee')).toEqual({ low: 1, high: 1 });
+    expect(countOf([...both, strike(answers[0].id)], 'wee')).toEqual({ low: 2, high: 2 });
   });
 
   test('a word about two unlike notes puts nothing together', () => {

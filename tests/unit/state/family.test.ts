@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { stillHolds } from '#domain/bed-card/code.ts';
+import { stillHolds } from '#domain/bed-card/holds.ts';
 import { instant, minutes } from '#domain/units.ts';
 import { DRAWN_AGES, HAIRS, NEUTRAL, SKIN_TONES } from '#scene/spec.ts';
 import { bedsideAsks, readFamily, type Family } from '#state/family.svelte.ts';
@@ -83,7 +83,7 @@ describe('this family’s choices, read back', () => {
 });
 
 describe('the page’s foot asks whether the nurse’s card is still right', () => {
-  test('exactly when the card’s own page asks, also where a clock was put back', () => {
+  test('exactly when the card’s own page asks, also where a clock was put back; without a card never', () => {
     const HOUR = 60;
     // the edges: 48 hours behind, one hour ahead, each to the minute
     const edges = [48 * HOUR, -HOUR].flatMap((at) => [at - 1, at, at + 1]);
@@ -93,6 +93,7 @@ describe('the page’s foot asks whether the nurse’s card is still right', () 
         const card = { madeAt: instant(made) };
         const now = instant(made + age);
         expect(bedsideAsks(card, now)).toBe(stillHolds(card, now) === 'ask');
+        expect(bedsideAsks({}, now)).toBe(false);
       }),
       { numRuns: 1000 },
     );
