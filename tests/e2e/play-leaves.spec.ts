@@ -52,9 +52,13 @@ test('scene 12: the family’s phone reads the code, sees what comes, and only t
 }) => {
   await withBed(page, TYPICAL);
   await page.goto('/en/things-to-do/plan/');
+  const age = page.locator('[data-which-bed] strong');
+  const told = await age.innerText();
   await page.locator('[data-action="code"]').tap();
   const picture = page.locator('[data-link]');
   await expect(picture).toBeVisible();
+  // the shape and the age, as on every page of the bed
+  await expect(age).toHaveText(told);
   const link = (await picture.getAttribute('data-link'))!;
   expect(link).toBe(`${baseURL}/#${encodePlay(TYPICAL, IDEA_ORDER, THING_ORDER)}`);
   expect(await readFromScreen(context, picture.locator('svg'))).toBe(link);
@@ -181,6 +185,13 @@ for (const [language, light, ageMonths] of [
     await expect(page.locator('[data-row="event"]')).toHaveCount(fixed.length);
     // whoever passes the bed's end may read it
     await expect(page.locator('[data-paper]')).not.toContainText(words(language)['play:event.medicine']!);
+    // the child's age stands on the screen alone
+    const age = page.locator('[data-which-bed] strong');
+    await expect(age).toBeVisible();
+    await expect(page.locator('[data-paper]')).not.toContainText(await age.innerText());
+    await page.emulateMedia({ media: 'print' });
+    await expect(age).toBeHidden();
+    await page.emulateMedia({ media: null });
     expect(await pagesOf(page)).toEqual({ count: 1, millimetres: [148, 210] });
     if (language !== 'ar') return;
     // two directions in one line would run into each other

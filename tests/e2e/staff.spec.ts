@@ -66,15 +66,15 @@ const BUSY: readonly NewEntry[] = [
   { kind: 'poo', what: 'none-today' },
 ];
 const OPEN = ['toes-cool', 'foot-droops', 'band-wet', 'heel-sore', 'no-poo', 'very-upset'];
-const busyDay = (): Entry[] => [
+const busyDay = (numberOf = (at: number) => 11 - at): Entry[] => [
   ...Array.from({ length: 36 }, (_, at) =>
     noted(NOW, 5 + at * 20, BUSY[at % BUSY.length]!, `aaaaaa-${100 - at}`),
   ),
   ...OPEN.map((sign, at) =>
-    noted(NOW, 30 + at * 50, { kind: 'sign', sign, answer: 'different' }, `bbbbbb-${at + 1}`),
+    noted(NOW, 30 + at * 50, { kind: 'sign', sign, answer: 'different' }, `bbbbbb-${numberOf(at)}`),
   ),
   ...QUESTIONS.slice(0, 5).map((ask, at) =>
-    noted(NOW, 300 + at, { kind: 'question', ask }, `bbbbbb-${at + 20}`),
+    noted(NOW, 300 + at, { kind: 'question', ask }, `bbbbbb-${5 - at}`),
   ),
 ];
 
@@ -410,7 +410,9 @@ test('with many signs open one reason stands there, the others behind a tap', as
 
 test.describe('on paper', () => {
   const days = {
-    'a busy twelve hours': busyDay,
+    'a busy twelve hours': () => busyDay(),
+    // a phone that numbered its notes against its clock: the clock went back
+    'a busy twelve hours in which a clock went back': () => busyDay((at) => 6 + at),
     'the made-up child': () => madeUpNotes(instant(NOW.getTime() / 60_000), minutes(0)),
     'no note at all': () => [],
   };
