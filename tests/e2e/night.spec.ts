@@ -122,7 +122,22 @@ test('whoever opens the page of the button sees the words to say without scrolli
     await page.goto(`/${language}/look/toes/toes-colour/`);
     await expect(page.locator('[data-say="ward"]'), language).toBeInViewport({ ratio: 1 });
   }
+  // by night letters are larger; there they begin on the first screen, also where pictures come first
   await page.clock.setFixedTime(new Date('2026-01-15T03:10:00Z'));
+  for (const language of ['pl', 'es', 'ar'])
+    for (const sign of [
+      'danger/breath-hard',
+      'cord/load-not-free',
+      'bandage/band-stained',
+      'feeling/foot-droops/not-sure',
+    ]) {
+      await page.goto(`/${language}/look/${sign}/`);
+      await expect(page.locator('html')).toHaveAttribute('data-light', 'night');
+      await expect(
+        page.locator('section').filter({ has: page.locator('[data-say="ward"]') }),
+        `${language}/${sign}`,
+      ).toBeInViewport();
+    }
   await page.goto('/en/look/danger/');
   await expect(page.locator('[data-picture="call-button"]')).toBeVisible();
 });
