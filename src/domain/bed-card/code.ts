@@ -1,5 +1,4 @@
 /** The hand-over from the ward's screen to the family's phone: one text for a link, a printed code and for typing. */
-import type { Instant } from '../units.ts';
 import type { BedCard } from './card.ts';
 import {
   checkOf,
