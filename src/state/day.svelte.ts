@@ -17,6 +17,7 @@ import {
   type Step,
 } from '#domain/day/doors.ts';
 import { leadsToLook, type Feeling, type FeelingPressed } from '#domain/day/feelings.ts';
+import { wordHolds, type MouthWord } from '#domain/day/by-mouth.ts';
 import { bookOf, dayFactsOf, eatingFacts, type CardForDay } from '#domain/day/from-bed.ts';
 import type { DayEventId } from '#domain/day/ids.ts';
 import {
@@ -46,7 +47,7 @@ import { bedsideWard } from './bedside.svelte.ts';
 import { currentCard, loadCard } from './card.svelte.ts';
 import { currentFamily } from './family.svelte.ts';
 import { currentMoment, offsetAt, readMoment } from './now.svelte.ts';
-import { openBed, openPlay, wardAt } from './play.svelte.ts';
+import { bedAhead, beginBedsAnew, openBed, openPlay, wardAt } from './play.svelte.ts';
 
 /** How many day pictures are drawn; then they begin again. */
 const DAY_PICTURE_COUNT = 12;
@@ -74,7 +75,7 @@ export const dayWays = (): Ways => kept?.ways ?? usualWays(true);
 /** The bed as it is today; without a ticked one, the ward's usual day for the age of card or drawing. */
 export function bedOfToday(today: string): PlayBed {
   const bed = openBed();
-  if (bed) return nextDay(bed, today);
+  if (bed) return { ...nextDay(bed, today), day: today };
   const card = currentCard();
   const { age } = currentFamily();
   return startBed('circle', today, card ? factsOf(card, age, currentMoment()) : withoutCard(age), WARD_DAY);
@@ -91,12 +92,12 @@ export function dayAgeMonths(): number {
 export function cardForDay(): CardForDay {
   const told = dayFactsOf(currentCard(), dayAgeMonths(), bedsideWard().medicineWaitMinutes);
   const now = currentMoment();
-  const { nothingByMouth, nothingByMouthSince } = todayKept();
+  const held = wordNow();
   const bed = openBed();
   const bedEats = !bed || !holdsEating(bed);
   // a bed that is ticked "not eating" says nothing of when
-  const since = bedEats ? nothingByMouthSince : undefined;
-  return { ...told, facts: eatingFacts(told.facts, bedEats && !nothingByMouth, now, since) };
+  const since = bedEats ? held?.since : undefined;
+  return { ...told, facts: eatingFacts(told.facts, bedEats && !held, now, since) };
 }
 
 /** How the day is shown: as the family chose, or by age. */
@@ -108,6 +109,15 @@ export const dayShowsClock = (): boolean => showsClock(dayMode(), dayAgeMonths()
 
 /** The ward's day that it is now, as 2026-01-31. */
 export const dayToday = (): string => wardAt(currentMoment()).day;
+/** The kept day where it lies ahead of this device's clock: one of the two was or is wrong. */
+const bookAhead = (): string | undefined => {
+  const day = kept?.book?.day ?? kept?.today?.day;
+  return day !== undefined && day > dayToday() ? day : undefined;
+};
+/** The day that is shown: today, or what is kept while the clock shows an earlier one. */
+export const dayShown = (): string => bookAhead() ?? dayToday();
+/** A day kept here that this device's clock has not reached: the child's, or a bed's. */
+export const dayAhead = (): string | undefined => (kept ? (bookAhead() ?? bedAhead()) : undefined);
 
 const freshBook = (today: string): DayBook => bookOf(bedOfToday(today), DAY_EVENTS, ROUTINE, dayMode());
 
@@ -154,7 +164,8 @@ function firstDayOf(today: string): string {
 
 /** Brings the kept day up to bed, card, plan and date. Pages call it in an effect, so that it follows them. */
 export function followDay(): void {
-  if (!kept) return;
+  // by a clock that was set back nothing begins: all of it waits until the clock is right
+  if (!kept || bookAhead() !== undefined) return;
   const today = dayToday();
   const fresh = freshBook(today);
   const book = kept.book ? renewed(kept.book, fresh, offsetAt, partsLost) : fresh;
@@ -165,10 +176,22 @@ export function followDay(): void {
   keep({ ...kept, book, firstDay, today: todayKept() });
 }
 
-/** Today's touches; those of an earlier day are gone. */
+/** Whoever sees that the clock is right now begins today anew, with its beds. */
+export function beginAnew(): void {
+  withOtherTabs();
+  if (!kept) return;
+  beginBedsAnew();
+  if (bookAhead() !== undefined) {
+    const { book: _book, today: _today, ...rest } = kept;
+    kept = rest;
+  }
+  followDay();
+}
+
+/** Today's touches; those of an earlier day are gone, those of a day ahead of the clock are not. */
 export function todayKept(): Today {
   const today = dayToday();
-  return kept?.today?.day === today ? kept.today : untouched(today);
+  return kept?.today && kept.today.day >= today ? kept.today : untouched(today);
 }
 
 /** Keeps a change of today's touches. */
@@ -301,10 +324,18 @@ export const keepPrivate = (id: string, yes: boolean): void =>
 
 /** Somebody of the ward said "nothing by mouth", or ended it; what a card says stays. */
 export function holdEating(nothing: boolean): void {
-  keepToday({ nothingByMouth: nothing, ...(nothing ? { nothingByMouthSince: readMoment() } : {}) });
+  withOtherTabs();
+  if (!kept) return;
+  const { nothingByMouth: _ended, ...rest } = kept;
+  const cardMadeAt = currentCard()?.madeAt;
+  const word = { since: readMoment(), ...(cardMadeAt === undefined ? {} : { cardMadeAt }) };
+  keep({ ...rest, ...(nothing ? { nothingByMouth: word } : {}) });
 }
-/** Whether somebody of the ward said "nothing by mouth" here. */
-export const eatingHeld = (): boolean => kept !== undefined && todayKept().nothingByMouth;
+/** "Nothing by mouth", as it was said here and still holds, whatever day it is. */
+export function wordNow(): MouthWord | undefined {
+  const word = kept?.nothingByMouth;
+  return wordHolds(word, currentCard()) ? word : undefined;
+}
 
 /** Changes how the child's pages are; `mode: undefined` is by age. */
 export function chooseWays(change: Partial<Ways> | { mode: undefined }): void {

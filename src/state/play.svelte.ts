@@ -2,7 +2,7 @@
 import { BED_SHAPES, type BedShape, type PlayBed } from '#domain/play-bed/bed.ts';
 import { readBed } from '#domain/play-bed/bed-store.ts';
 import { cameUp, changesBetween, restOfDay, settled, type CameUp } from '#domain/play-bed/came-up.ts';
-import { factsOf, nextDay, problemOf, startBed, withoutCard } from '#domain/play-bed/problem.ts';
+import { begunAnew, factsOf, nextDay, problemOf, startBed, withoutCard } from '#domain/play-bed/problem.ts';
 import { decodePlay, encodePlay, type DecodedPlay } from '#domain/play-bed/travel.ts';
 import type { DayMinute, DayProblem, Fault, Impossible, Placement, Plan } from '#domain/play/types.ts';
 import { explained } from '#domain/play/impossible.ts';
@@ -17,7 +17,7 @@ import { browserPlanner, type Planner } from '#device/planner.ts';
 import { browserPlayPlace } from '#device/play-place.ts';
 import { currentCard, loadCard } from './card.svelte.ts';
 import { currentFamily } from './family.svelte.ts';
-import { offsetAt, readMoment } from './now.svelte.ts';
+import { currentMoment, offsetAt, readMoment } from './now.svelte.ts';
 
 interface Kept {
   /** The shape of the bed that is open. */
@@ -82,7 +82,7 @@ function keep(next: Kept): void {
 export function openPlay(): void {
   if (kept) {
     const { day } = wardNow();
-    if (kept.beds.some((bed) => bed.day !== day)) {
+    if (kept.beds.some((bed) => bed.day < day)) {
       keep({ ...kept, beds: kept.beds.map((bed) => nextDay(bed, day)) });
       forgetAnswer();
     }
@@ -103,6 +103,20 @@ function takeIn(value: unknown): void {
   const open = kept?.open ?? (value as Partial<Kept> | null | undefined)?.open;
   const first = beds.find(({ shape }) => shape === open) ?? beds[0];
   kept = { open: first?.shape ?? BED_SHAPES[0], beds };
+  forgetAnswer();
+}
+
+/** The day of a bed that lies ahead of what this device's clock shows: one of the two was or is wrong. */
+export function bedAhead(): string | undefined {
+  const { day } = wardAt(currentMoment());
+  return playBeds().find((bed) => bed.day > day)?.day;
+}
+
+/** Whoever sees that the clock is right now begins the beds of a wrong, later day anew. */
+export function beginBedsAnew(): void {
+  if (!kept) return;
+  const { day } = wardNow();
+  keep({ ...kept, beds: kept.beds.map((bed) => (bed.day > day ? begunAnew(bed, day) : bed)) });
   forgetAnswer();
 }
 
@@ -264,7 +278,7 @@ export const readPlayCode = (text: string): DecodedPlay => decodePlay(text, IDEA
 export function takePlan(bed: PlayBed): boolean {
   openPlay();
   const beds = playBeds().filter(({ shape }) => shape !== bed.shape);
-  keep({ open: bed.shape, beds: [...beds, nextDay(bed, wardNow().day)] });
+  keep({ open: bed.shape, beds: [...beds, begunAnew(bed, wardNow().day)] });
   forgetAnswer();
   return !notKept;
 }

@@ -3,6 +3,7 @@ import { expect, test, type Page } from '@playwright/test';
 import type { NewEntry } from '#domain/notes/entries.ts';
 import { leaveNotes, noted } from '../helpers/kept-notes.ts';
 import { chosen, keptNotes, LANGUAGES, scriptRuns, words } from '../helpers/pages.ts';
+import { TYPICAL } from '../helpers/play-beds.ts';
 
 const english = words('en');
 const NOW = new Date('2026-01-15T14:20:00Z');
@@ -105,6 +106,84 @@ test('the clock is set back a day: nothing is lost, no time runs backwards on th
   await expect(page.locator('[data-entry="sign"]')).toHaveCount(2);
   await expect(page.locator('[data-jump]').first()).toBeVisible();
   await expect(page.locator('[data-ahead]')).toHaveCount(0);
+});
+
+test.describe('a plan and a child’s day, and a clock that is set back', () => {
+  const plan = TYPICAL.plan!;
+  const BED = { ...TYPICAL, pins: plan.slice(2, 3), done: plan.slice(0, 2) };
+  const atDay = (days: number, clock: string) =>
+    new Date(Date.parse(`${TYPICAL.day}T${clock}:00Z`) + days * DAY * 60_000);
+  const behind = (page: Page) => page.locator('[data-clock-behind]');
+  const kept = (page: Page) =>
+    page.evaluate(() => {
+      const [play, day] = ['play', 'day'].map((name) =>
+        JSON.parse(localStorage.getItem(`bare-toes:${name}`)!),
+      ) as [{ beds: unknown[] }, { book: { day: string; done: unknown[] } }];
+      return { beds: play.beds, day: day.book.day, done: day.book.done };
+    });
+
+  /** A child whose bed has a plan, and who has pushed breakfast through the door. */
+  async function breakfastDone(page: Page) {
+    await page.clock.setFixedTime(atDay(0, '07:40'));
+    await page.addInitScript(
+      ([play, day]) => {
+        if (!localStorage.getItem('bare-toes:play')) localStorage.setItem('bare-toes:play', play!);
+        if (!localStorage.getItem('bare-toes:day')) localStorage.setItem('bare-toes:day', day!);
+      },
+      [JSON.stringify({ open: BED.shape, beds: [BED] }), JSON.stringify({ ways: { mode: 'three-doors' } })],
+    );
+    await page.goto('/en/our-day/');
+    await page.locator('[data-door="now"]').tap();
+    await expect(page.locator('[data-door="now"]')).toHaveAttribute('data-done', 'true');
+    return kept(page);
+  }
+
+  test('nothing of them is lost, the pages say it, and all is there when the clock is right again', async ({
+    page,
+  }) => {
+    const before = await breakfastDone(page);
+    expect(before.beds).toEqual([JSON.parse(JSON.stringify(BED))]);
+    expect(before.done).toHaveLength(1);
+    await page.goto('/en/things-to-do/plan/');
+    const ideas = await page.locator('[data-row="idea"]').count();
+    expect(ideas).toBe(plan.length);
+
+    await page.clock.setFixedTime(atDay(-1, '10:00'));
+    for (const [address, line] of [
+      ['things-to-do/plan', 'play:ahead.line'],
+      ['our-day', 'day:ahead.line'],
+      ['our-day/grown-up', 'day:ahead.line'],
+    ] as const) {
+      await page.goto(`/en/${address}/`);
+      await expect(behind(page), address).toContainText(english[line]!);
+      expect(await kept(page), address).toEqual(before);
+    }
+    await page.goto('/en/things-to-do/plan/');
+    await expect(page.locator('[data-row="idea"]')).toHaveCount(ideas);
+
+    await page.clock.setFixedTime(atDay(0, '08:00'));
+    for (const address of ['things-to-do/plan', 'our-day']) {
+      await page.goto(`/en/${address}/`);
+      await scriptRuns(page);
+      await expect(behind(page), address).toHaveCount(0);
+      expect(await kept(page), address).toEqual(before);
+    }
+  });
+
+  test('where the later day was the wrong one, somebody begins today anew by hand', async ({ page }) => {
+    await breakfastDone(page);
+    await page.clock.setFixedTime(atDay(-20, '10:00'));
+    await page.goto('/en/our-day/grown-up/');
+    await behind(page).locator('summary').tap();
+    await behind(page).locator('[data-action="begin-anew"]').tap();
+    await expect(behind(page)).toHaveCount(0);
+    const today = atDay(-20, '10:00').toISOString().slice(0, 10);
+    const after = await kept(page);
+    expect(after).toMatchObject({ day: today, done: [], beds: [{ shape: BED.shape, day: today, done: [] }] });
+    await page.goto('/en/things-to-do/plan/');
+    await expect(page.locator('main')).toContainText(english['play:planning.none']!);
+    await expect(behind(page)).toHaveCount(0);
+  });
 });
 
 test('a browser that refuses to keep pages: the page says so, and does not promise on', async ({ page }) => {

@@ -180,3 +180,42 @@ test('a bad part of the kept day is named with its place, the rest stands; fists
   await expect(page.locator('[data-part-of-day="e-lunch"]')).toBeVisible();
   expect(await keptNotes(page)).toEqual([]);
 });
+
+test('"nothing by mouth", said at ten at night, holds over midnight and over a clock set back, until a nurse ends it', async ({
+  page,
+}) => {
+  await withKept(page, '22:00', { bed: TYPICAL });
+  await page.goto('/en/our-day/grown-up/');
+  await page.locator('[data-action="nothing-by-mouth"]').tap();
+  const word = page.locator('[data-mouth-word]');
+  const meals = page.locator(
+    ['breakfast', 'lunch', 'supper', 'snack', 'drink'].map((kind) => `[data-event="${kind}"]`).join(),
+  );
+  const stillHeld = async () => {
+    await expect(page.locator('[data-eating]')).toHaveAttribute('data-eating', 'held');
+    await expect(page.locator('[data-left-out="e-breakfast"]')).toHaveAttribute('data-why', 'no-eating');
+    await expect(meals).toHaveCount(0);
+    await expect(word).toContainText('22:00');
+    await expect(word).toContainText(english['day-adult:eating.holds']!);
+    await expect(page.getByText(english['day-adult:eating.may']!)).toHaveCount(0);
+    await expect(page.locator('[data-word-of]')).toContainText(english['day-adult:eating.hold']!);
+    await expect(page.locator('[data-word-of]')).toContainText('25 November');
+  };
+  await expect(word).toContainText('22:00');
+  await expect(page.locator('[data-word-of]')).toHaveCount(0);
+  // the page stands open over midnight
+  await page.clock.fastForward('02:10:00');
+  await expect(page.locator('.date')).toContainText('26 November');
+  await stillHeld();
+  // opened anew before breakfast, and by a clock that was set back a day before the word and right again
+  for (const time of ['2026-11-26T07:10:00Z', '2026-11-24T07:10:00Z', '2026-11-26T07:20:00Z']) {
+    await page.clock.setFixedTime(new Date(time));
+    await page.goto('/en/our-day/grown-up/');
+    await stillHeld();
+  }
+  await page.locator('[data-action="eating-begins"]').tap();
+  await expect(page.locator('[data-part-of-day="e-breakfast"]')).toBeVisible();
+  await expect(word).toHaveCount(0);
+  await page.reload();
+  await expect(page.locator('[data-eating]')).toHaveAttribute('data-eating', 'may');
+});

@@ -169,12 +169,13 @@ function cause(event: DayEvent, news: readonly DayEvent[]): { why: Why; by?: str
  * The kept day after the bed's day or its plan changed: what is new came up, what moved or went is explained, what the
  * family or the child put in stays, and so does everything that is done.
  *
- * Shape: `fresh` is the day as the bed tells it now; another day's begins anew. Once more with the same, the same day.
+ * Shape: `fresh` is the day as the bed tells it now; a later day's begins anew, and one that a clock set back calls earlier
+ * changes nothing. Once more with the same, the same day.
  * With `lost`, parts of the kept day could not be read: what is missing is put back where the bed has it, and pushes
  * nothing away, since nobody can tell whether it is new.
  */
 export function renewed(book: DayBook, fresh: DayBook, offsetAt: OffsetAt, lost = false): DayBook {
-  if (book.day !== fresh.day) return fresh;
+  if (book.day !== fresh.day) return book.day > fresh.day ? book : fresh;
   const news = fresh.events.filter(({ id }) => !book.events.some((event) => event.id === id));
   // what explains a change may have come up at an earlier time
   const arrived = [...(lost ? [] : news), ...book.events.filter(({ cameUp }) => cameUp)];

@@ -145,11 +145,13 @@ export function dayFactsOf(
  * What the card and the bed say together about eating: nothing by mouth on either is nothing by mouth.
  *
  * Shape: a bed that is ticked "not eating" without a time on the card eats nothing today; `since` is when somebody of the
- * ward said so, where that is known.
+ * ward said so, where that is known. By a clock that was set back it lies ahead: then nothing of the day counts as eaten
+ * before it.
  */
 export function eatingFacts(facts: DayFacts, eating: boolean, now: Instant, since?: Instant): DayFacts {
   if (eating) return facts;
   const known = typeof facts.eatingFrom === 'number' && facts.eatingFrom > now;
   if (known) return facts;
-  return { ...facts, eatingFrom: 'not-today', ...(since === undefined ? {} : { notEatingSince: since }) };
+  const said = since !== undefined && since <= now;
+  return { ...facts, eatingFrom: 'not-today', ...(said ? { notEatingSince: since } : {}) };
 }

@@ -4,6 +4,7 @@ import type { Fault } from '../play/types.ts';
 import { instant, type Instant } from '../units.ts';
 import type { DayBook } from './book.ts';
 import { readDayBook } from './book-store.ts';
+import { mouthWordIn, olderMouthWordIn, type MouthWord } from './by-mouth.ts';
 import type { Offer } from './choices.ts';
 import { FEELINGS, type FeelingPressed } from './feelings.ts';
 import { AGE_MODES, type AgeMode } from './modes.ts';
@@ -25,10 +26,6 @@ export interface Today {
   offers: Readonly<Record<string, Offer>>;
   /** By choice: what the child chose, or `neither`. */
   chosen: Readonly<Record<string, string>>;
-  /** Somebody of the ward said "nothing by mouth", and no card knows of it. */
-  nothingByMouth: boolean;
-  /** When that was noted here; absent where it is not known. */
-  nothingByMouthSince?: Instant;
 }
 
 /** How this family wants the child's pages. */
@@ -48,6 +45,8 @@ export interface KeptDay {
   /** The first day this device was there, as 2026-01-31. */
   firstDay?: string;
   today?: Today;
+  /** It belongs to no day: a new one does not end it. */
+  nothingByMouth?: MouthWord;
   ways: Ways;
 }
 
@@ -58,7 +57,7 @@ export const usualWays = (shared: boolean): Ways => ({
 
 /** A day as nobody has touched it yet. */
 export const untouched = (day: string): Today => ({
-  ...{ day, feelings: [], edge: [], offers: {}, chosen: {}, nothingByMouth: false },
+  ...{ day, feelings: [], edge: [], offers: {}, chosen: {} },
 });
 
 const MOST_CHOICES = 60;
@@ -114,9 +113,6 @@ function todayOf(fields: Fields): Today | undefined {
   const day = fields.day('day');
   if (day === undefined) return undefined;
   const { faults } = fields;
-  const since = fields.has('nothingByMouthSince')
-    ? fields.whole('nothingByMouthSince', 0, Number.MAX_SAFE_INTEGER)
-    : undefined;
   return {
     day,
     feelings: fields.list('feelings', MOST_PRESSED, pressIn(FEELINGS)),
@@ -132,9 +128,6 @@ function todayOf(fields: Fields): Today | undefined {
         ? value
         : blame(faults, where, 'what was chosen', value),
     ),
-    // what cannot be read of it: nothing by mouth
-    nothingByMouth: fields.has('nothingByMouth') ? (fields.yes('nothingByMouth') ?? true) : false,
-    ...(since === undefined ? {} : { nothingByMouthSince: instant(since) }),
   };
 }
 
@@ -162,7 +155,7 @@ function waysOf(fields: Fields | undefined, usual: Ways): Ways {
 export function readKeptDay(value: unknown, usual: Ways): { kept: KeptDay; faults: Fault[] } {
   const faults: Fault[] = [];
   if (value === undefined || value === null) return { kept: { ways: usual }, faults };
-  const fields = fieldsOf(value, 'day', faults, ['book', 'firstDay', 'today', 'ways']);
+  const fields = fieldsOf(value, 'day', faults, ['book', 'firstDay', 'today', 'nothingByMouth', 'ways']);
   if (!fields) return { kept: { ways: usual }, faults };
   const read = fields.has('book') ? readDayBook(fields.raw('book')) : undefined;
   faults.push(...(read?.faults ?? []));
@@ -179,6 +172,7 @@ export function readKeptDay(value: unknown, usual: Ways): { kept: KeptDay; fault
     'nothingByMouthSince',
   ]);
   const today = touches && todayOf(touches);
+  const nothingByMouth = mouthWordIn(fields) ?? (touches && olderMouthWordIn(touches));
   const ways = waysOf(inner('ways', ['mode', 'leftHand', 'oneKey', 'sound', 'dayPictures']), usual);
   return {
     faults,
@@ -186,6 +180,7 @@ export function readKeptDay(value: unknown, usual: Ways): { kept: KeptDay; fault
       ...(read?.book ? { book: read.book } : {}),
       ...(firstDay === undefined ? {} : { firstDay }),
       ...(today ? { today } : {}),
+      ...(nothingByMouth ? { nothingByMouth } : {}),
       ways,
     },
   };

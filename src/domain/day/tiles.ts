@@ -66,6 +66,8 @@ export interface DayFacts {
 const FURTHEST_MINUTES = 180;
 
 type Wanted = Span & { event: DayEvent; rank: Rank };
+/** Whether something may begin at a moment: a meal may not where nobody may eat. */
+type MayBegin = (event: DayEvent, at: number) => boolean;
 
 const overlaps = (a: Span, b: Span) => a.from < b.to && b.from < a.to;
 
@@ -95,6 +97,7 @@ function roomFor(
   placed: readonly Span[],
   wake: Instant,
   lightsOut: Instant,
+  mayBegin: MayBegin,
 ): Span | undefined {
   const minutes = wanted.to - wanted.from;
   const begins = [Math.max(wanted.from, wake), ...placed.map(({ to }) => to)]
@@ -102,7 +105,8 @@ function roomFor(
     .sort((a, b) => a - b);
   for (const at of begins) {
     const span = { from: instant(at), to: instant(at + minutes) };
-    if (span.to <= lightsOut && !placed.some((other) => overlaps(other, span))) return span;
+    const free = span.to <= lightsOut && !placed.some((other) => overlaps(other, span));
+    if (free && mayBegin(wanted.event, at)) return span;
   }
   return undefined;
 }
@@ -129,6 +133,7 @@ function settle(
   pins: readonly Wanted[],
   wake: Instant,
   lightsOut: Instant,
+  mayBegin: MayBegin,
 ): Wanted[] {
   const placed: Wanted[] = [...pins];
   const standing = (list: readonly Wanted[]) =>
@@ -141,7 +146,7 @@ function settle(
     for (const one of list) {
       const own = isAsleep(one, wake, lightsOut) ? undefined : beginningOf(one, placed);
       // only the planner may place an idea elsewhere
-      const span = own ?? (one.rank === 'play' ? undefined : roomFor(one, placed, wake, lightsOut));
+      const span = own ?? (one.rank === 'play' ? undefined : roomFor(one, placed, wake, lightsOut, mayBegin));
       if (span) placed.push({ ...one, ...span });
     }
   };
@@ -221,13 +226,14 @@ export function dayOf(book: DayBook, table: DayEventTable, facts: DayFacts, offs
     .map((stretch) => ({ from: moment(stretch.from), to: moment(stretch.until) }))
     .filter((stretch) => stretch.to > stretch.from);
 
-  const mayEat = (begin: Instant) =>
+  const mayEat = (begin: number) =>
     facts.eatingFrom === undefined ||
     begin < (facts.notEatingSince ?? -Infinity) ||
     (facts.eatingFrom !== 'not-today' && begin >= facts.eatingFrom);
+  const mayBegin: MayBegin = (event, at) => table[event.kind].group !== 'food' || mayEat(at);
   const barred = new Set(
     book.events
-      .filter((event) => table[event.kind].group === 'food' && !mayEat(spanOf(event).from))
+      .filter((event) => !mayBegin(event, spanOf(event).from))
       // what was eaten was eaten
       .filter(({ id }) => !isDone(book, id))
       .map(({ id }) => id),
@@ -246,7 +252,7 @@ export function dayOf(book: DayBook, table: DayEventTable, facts: DayFacts, offs
   }
   const isPinned = (id: string) => pins.some(({ event }) => event.id === id);
   const free = standing.filter(({ event, from: at, to: end }) => end > at && !isPinned(event.id));
-  const placed = settle(free, pins, wake, lightsOut);
+  const placed = settle(free, pins, wake, lightsOut, mayBegin);
 
   const shape = { wake, lightsOut, quiet, from };
   const tiles: Tile[] = [];

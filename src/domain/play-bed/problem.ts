@@ -141,10 +141,18 @@ export function startBed(
 }
 
 /**
- * The same bed on a new day: what was planned and done moves into its history; hard moments, pins, bans of the day and
+ * The same bed on a later day. A clock that shows an earlier one was set back: then the bed stays whole, since its plan
+ * goes on as soon as the clock is right.
+ *
+ * Units: days as 2026-01-31, whose order is that of the alphabet.
+ */
+export const nextDay = (bed: PlayBed, day: string): PlayBed => (day > bed.day ? begunAnew(bed, day) : bed);
+
+/**
+ * The same bed on another day: what was planned and done moves into its history; hard moments, pins, bans of the day and
  * what other beds had are gone.
  */
-export function nextDay(bed: PlayBed, day: string): PlayBed {
+export function begunAnew(bed: PlayBed, day: string): PlayBed {
   if (bed.day === day) return bed;
   const { plan, ...rest } = bed;
   const done = [...new Set([...(plan ?? []), ...bed.done].map(({ idea }) => idea))].sort();

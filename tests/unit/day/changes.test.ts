@@ -98,6 +98,8 @@ describe('something came up at the bed', () => {
     );
     const tomorrow = { ...bookFor(TYPICAL), day: '2026-11-26' };
     expect(renewed(own, tomorrow, offsetAt)).toBe(tomorrow);
+    // a clock set back begins nothing: what was done and written in stays
+    expect(renewed(tomorrow, own, offsetAt)).toBe(tomorrow);
   });
 
   it('a part that was lost with the device’s memory stands again where it stood, and pushes nothing away', () => {

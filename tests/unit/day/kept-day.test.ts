@@ -18,36 +18,31 @@ import { anyBook, DATES } from './days.ts';
 const USUAL = usualWays(false);
 const anyInstant = fc.nat(60_000_000).map(instant);
 const anyKey = fc.tuple(fc.stringMatching(/^[a-z]{1,8}-\d$/), fc.constantFrom('who-counts', 'which-hand'));
-const anyToday: fc.Arbitrary<Today> = fc
-  .tuple(
-    fc.record({
-      day: fc.constantFrom(...DATES),
-      feelings: fc.array(fc.record({ picture: fc.constantFrom(...FEELINGS), at: anyInstant }), {
-        maxLength: 50,
-      }),
-      edge: fc.array(fc.record({ picture: fc.constantFrom(...EDGE_PICTURES), at: anyInstant }), {
-        maxLength: 50,
-      }),
-      offers: fc.dictionary(
-        anyKey.map((parts) => parts.join('/')),
-        fc.record({ passed: fc.nat(3), lastAt: anyInstant }),
-        { noNullPrototype: true },
-      ),
-      chosen: fc.dictionary(
-        anyKey.map((parts) => parts.join('/')),
-        fc.constantFrom('neither', 'left-hand', 'r-story'),
-        { noNullPrototype: true },
-      ),
-      nothingByMouth: fc.boolean(),
-    }),
-    fc.option(anyInstant),
-  )
-  .map(([today, since]) => ({ ...today, ...(since === null ? {} : { nothingByMouthSince: since }) }));
+const anyToday: fc.Arbitrary<Today> = fc.record({
+  day: fc.constantFrom(...DATES),
+  feelings: fc.array(fc.record({ picture: fc.constantFrom(...FEELINGS), at: anyInstant }), {
+    maxLength: 50,
+  }),
+  edge: fc.array(fc.record({ picture: fc.constantFrom(...EDGE_PICTURES), at: anyInstant }), {
+    maxLength: 50,
+  }),
+  offers: fc.dictionary(
+    anyKey.map((parts) => parts.join('/')),
+    fc.record({ passed: fc.nat(3), lastAt: anyInstant }),
+    { noNullPrototype: true },
+  ),
+  chosen: fc.dictionary(
+    anyKey.map((parts) => parts.join('/')),
+    fc.constantFrom('neither', 'left-hand', 'r-story'),
+    { noNullPrototype: true },
+  ),
+});
 const anyKept: fc.Arbitrary<KeptDay> = fc.record(
   {
     book: anyBook,
     firstDay: fc.constantFrom(...DATES),
     today: anyToday,
+    nothingByMouth: fc.record({ since: anyInstant, cardMadeAt: anyInstant }, { requiredKeys: [] }),
     ways: fc.record(
       {
         mode: fc.constantFrom(...AGE_MODES),
@@ -95,7 +90,7 @@ describe('a kept day', () => {
       fc.property(anyKept, anyPart, fc.constantFrom('spoilt', 7, true), (kept, part, bad) => {
         const { kept: read, faults } = readKeptDay({ ...stored(kept), [part]: bad }, USUAL);
         expect(faults.length).toBeGreaterThan(0);
-        for (const other of ['book', 'firstDay', 'today', 'ways'] as const)
+        for (const other of ['book', 'firstDay', 'today', 'nothingByMouth', 'ways'] as const)
           if (other !== part) expect(read[other], other).toEqual(kept[other]);
         if (part === 'ways') expect(read.ways).toEqual(USUAL);
         else expect(read[part as 'book']).toBeUndefined();
@@ -117,8 +112,26 @@ describe('a kept day', () => {
   });
 
   it('holds "nothing by mouth" where it cannot be read whether somebody said so', () => {
-    const spoilt = { ...untouched('2026-11-25'), nothingByMouth: 'perhaps' };
-    expect(readKeptDay({ today: spoilt }, USUAL).kept.today?.nothingByMouth).toBe(true);
+    for (const spoilt of ['perhaps', true, 7, [], {}, { since: 'ten' }])
+      expect(readKeptDay({ nothingByMouth: spoilt }, USUAL).kept.nothingByMouth).toEqual({});
+    const { kept, faults } = readKeptDay({ nothingByMouth: { since: 5, cardMadeAt: 'early' } }, USUAL);
+    expect(kept.nothingByMouth).toEqual({ since: 5 });
+    expect(faults.map(({ where }) => where)).toEqual(['day › nothingByMouth › cardMadeAt']);
+  });
+
+  it('holds "nothing by mouth" as it was kept at first, among what was pressed on one day', () => {
+    const read = (today: unknown) => readKeptDay({ today }, USUAL);
+    const day = untouched('2026-11-25');
+    expect(read({ ...day, nothingByMouth: true, nothingByMouthSince: 5 })).toEqual({
+      kept: { ways: USUAL, today: day, nothingByMouth: { since: 5 } },
+      faults: [],
+    });
+    expect(read({ ...day, nothingByMouth: false, nothingByMouthSince: 5 }).kept).toEqual({
+      ...{ ways: USUAL, today: day },
+    });
+    expect(read({ ...day, nothingByMouth: 'perhaps' }).kept.nothingByMouth).toEqual({});
+    // the day itself cannot be read: the word can
+    expect(read({ day: 'once', nothingByMouth: true }).kept).toEqual({ ways: USUAL, nothingByMouth: {} });
   });
 });
 

@@ -313,6 +313,15 @@ describe('what hurts, and what may be eaten', () => {
     expect(day.explained).toMatchObject([{ event: 'l', how: 'left-out', why: 'no-eating' }]);
   });
 
+  it('a meal that an X-ray pushes behind "nothing by mouth" does not stand there', () => {
+    const facts = { eatingFrom: 'not-today' as const, notEatingSince: inLondon('2026-11-25T12:20') };
+    const events = [event('l', 'lunch', 720, 30), { ...event('x', 'x-ray', 715, 30), cameUp: true as const }];
+    const day = dayOf(book(...events), TABLE, facts, LONDON.offsetAt);
+    expect(dayOf(book(...events), TABLE, {}, LONDON.offsetAt).tiles.map(({ id }) => id)).toContain('l');
+    expect(day.tiles.map(({ id }) => id)).not.toContain('l');
+    expect(day.explained).toMatchObject([{ event: 'l', how: 'left-out', by: 'x' }]);
+  });
+
   it('a day that is none of the calendar is a fault of ours, and says so', () => {
     expect(() => build({ ...EMPTY, day: '2026-02-30' })).toThrow('domain/day › book › day');
   });

@@ -7,7 +7,7 @@ import type { BedCard } from '#domain/bed-card/card.ts';
 import { instant } from '#domain/units.ts';
 import { atAGlance } from '#domain/play-bed/at-a-glance.ts';
 import { holdsEating, type PlayBed } from '#domain/play-bed/bed.ts';
-import { factsOf, nextDay, problemOf, startBed, withoutCard } from '#domain/play-bed/problem.ts';
+import { begunAnew, factsOf, nextDay, problemOf, startBed, withoutCard } from '#domain/play-bed/problem.ts';
 import { usedAtOthers } from '#domain/play-bed/shared-things.ts';
 import { brokenIn } from '#domain/play/feasible.ts';
 import { anyBed, FULL, TYPICAL } from '../../helpers/play-beds.ts';
@@ -101,6 +101,33 @@ describe('what another bed had today', () => {
     const { usedElsewhere: _had, ...before } = TYPICAL.room;
     expect(room).toEqual(before);
     expect(nextDay(TYPICAL, TYPICAL.day).room).toEqual(TYPICAL.room);
+  });
+});
+
+describe('a bed whose device changes its clock', () => {
+  const anyDay = fc
+    .integer({ min: Date.UTC(2026, 0, 1), max: Date.UTC(2027, 11, 31) })
+    .map((at) => new Date(at).toISOString().slice(0, 10));
+
+  it('stays whole on every earlier day, and is as it was once the clock is right again', () => {
+    const full = { ...TYPICAL, done: (TYPICAL.plan ?? []).slice(0, 2), pins: TYPICAL.plan!.slice(2, 3) };
+    fc.assert(
+      fc.property(fc.array(anyDay, { maxLength: 6 }), (days) => {
+        const wrong = days.filter((day) => day <= full.day);
+        expect([...wrong, full.day].reduce(nextDay, full)).toBe(full);
+        // a later day begins once, whatever came between, and the same day is asked for once more
+        const last = [...days].sort().at(-1);
+        const after = days.reduce(nextDay, full);
+        expect(after.day).toBe(last !== undefined && last > full.day ? last : full.day);
+        expect(days.reduce(nextDay, after)).toBe(after);
+      }),
+    );
+  });
+
+  it('begins an earlier day only where somebody asks for it, and then without what is over', () => {
+    const anew = begunAnew(TYPICAL, '2026-11-20');
+    expect(anew).toEqual({ ...nextDay(TYPICAL, '2026-11-26'), day: '2026-11-20' });
+    expect([anew.plan, anew.done, anew.sketch.moments]).toEqual([undefined, [], []]);
   });
 });
 
