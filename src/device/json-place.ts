@@ -1,22 +1,26 @@
 /** One value on this device as plain JSON in localStorage; what it means is read elsewhere. */
+import { putAside } from './put-aside.ts';
 
 export interface JsonPlace {
   /** Nothing where nothing was kept; the text itself where it is no JSON. */
   read(): unknown;
   /** False where the browser refused, or gives back something else than was written. */
   write(value: unknown): boolean;
-  /** False where it is still there. */
+  /** Copies what lies there beside it, where it cannot be read; false where the browser refused. */
+  putAside(): boolean;
+  /** What was put aside goes, too. False where anything of it is still there. */
   clear(): boolean;
   /** Calls back when another tab has written there. Returns a way to stop. */
   onOtherTab(listener: () => void): () => void;
 }
 
 /**
- * The place under a name.
- * Shape: the name is asked for each time, since the made-up child has places of her own.
+ * The place under a name, and the one where what cannot be read is put aside.
+ * Shape: both names are asked for each time, since the made-up child has places of her own; without a second one
+ * nothing is put aside.
  * Errors: none thrown; a browser that keeps nothing answers as if nothing was there, and refuses to write.
  */
-export function jsonPlace(name: () => string): JsonPlace {
+export function jsonPlace(name: () => string, beside?: () => string): JsonPlace {
   return {
     read() {
       try {
@@ -40,10 +44,12 @@ export function jsonPlace(name: () => string): JsonPlace {
         return false;
       }
     },
+    putAside: () => beside !== undefined && putAside(name(), beside()),
     clear() {
       try {
-        localStorage.removeItem(name());
-        return localStorage.getItem(name()) === null;
+        const names = beside ? [name(), beside()] : [name()];
+        for (const one of names) localStorage.removeItem(one);
+        return names.every((one) => localStorage.getItem(one) === null);
       } catch {
         return false;
       }

@@ -4,10 +4,13 @@ import {
   cardKey,
   databaseName,
   dayKey,
+  dayUnreadKey,
   familyKey,
+  familyUnreadKey,
   isMadeUp,
   MADE_UP_KEY,
   playKey,
+  playUnreadKey,
   TABLE,
 } from './note-place.ts';
 
@@ -26,10 +29,9 @@ export async function endMadeUpPlaces(): Promise<void> {
   if (!isMadeUp()) return;
   await clear(createStore(databaseName(), TABLE)).catch(() => undefined);
   try {
-    localStorage.removeItem(cardKey());
-    localStorage.removeItem(familyKey());
-    localStorage.removeItem(playKey());
-    localStorage.removeItem(dayKey());
+    const hers = [cardKey(), familyKey(), playKey(), dayKey()];
+    const unread = [familyUnreadKey(), playUnreadKey(), dayUnreadKey()];
+    for (const key of [...hers, ...unread]) localStorage.removeItem(key);
     localStorage.removeItem(MADE_UP_KEY);
   } catch {
     // a browser that refuses to forget keeps her marked as made up

@@ -1,7 +1,17 @@
 /** Looks into every place where this site keeps something about a child, without trusting what erased it. */
-import { createStore, keys } from 'idb-keyval';
+import { createStore, keys as keysIn } from 'idb-keyval';
 import { inTime } from './in-time.ts';
-import { cardKey, databaseName, dayKey, familyKey, playKey, TABLE } from './note-place.ts';
+import {
+  cardKey,
+  databaseName,
+  dayKey,
+  dayUnreadKey,
+  familyKey,
+  familyUnreadKey,
+  playKey,
+  playUnreadKey,
+  TABLE,
+} from './note-place.ts';
 
 export type Place = 'notes' | 'card' | 'choices' | 'play' | 'day';
 
@@ -10,18 +20,18 @@ export type Place = 'notes' | 'card' | 'choices' | 'play' | 'day';
 export async function placesLeft(): Promise<Place[]> {
   const left: Place[] = [];
   try {
-    if ((await inTime(keys(createStore(databaseName(), TABLE)))).length > 0) left.push('notes');
+    if ((await inTime(keysIn(createStore(databaseName(), TABLE)))).length > 0) left.push('notes');
   } catch {
     left.push('notes');
   }
-  for (const [place, key] of [
+  for (const [place, ...keys] of [
     ['card', cardKey()],
-    ['play', playKey()],
-    ['day', dayKey()],
-    ['choices', familyKey()],
+    ['play', playKey(), playUnreadKey()],
+    ['day', dayKey(), dayUnreadKey()],
+    ['choices', familyKey(), familyUnreadKey()],
   ] as const) {
     try {
-      if (localStorage.getItem(key) !== null) left.push(place);
+      if (keys.some((key) => localStorage.getItem(key) !== null)) left.push(place);
     } catch {
       left.push(place);
     }

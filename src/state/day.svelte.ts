@@ -54,6 +54,8 @@ const DAY_PICTURE_COUNT = 12;
 
 let kept = $state.raw<KeptDay | undefined>(undefined);
 let faults = $state.raw<readonly Fault[]>([]);
+let isAside = $state(false);
+let allLost = $state(false);
 let notKept = $state(false);
 /** Whether parts of the kept day could not be read: they are put back as the bed has them, not told as new. */
 let partsLost = false;
@@ -67,6 +69,10 @@ let stopHearing: (() => void) | undefined;
 export const dayIsOpen = (): boolean => kept !== undefined;
 /** What of the kept day could not be read; the rest was kept. */
 export const dayFaults = (): readonly Fault[] => faults;
+/** Whether nothing at all of the kept day could be read. */
+export const dayLost = (): boolean => allLost;
+/** Whether the text of what could not be read lies elsewhere on this device now. */
+export const dayAside = (): boolean => isAside;
 /** Whether the browser refused to keep the last change. */
 export const dayNotKept = (): boolean => notKept;
 /** How this family wants the child's pages. */
@@ -124,7 +130,10 @@ const freshBook = (today: string): DayBook => bookOf(bedOfToday(today), DAY_EVEN
 function keep(next: KeptDay): void {
   kept = next;
   lastKept = JSON.stringify(next);
-  notKept = !browserDayPlace().write(next);
+  const place = browserDayPlace();
+  // what could not be read is not written over before it lies elsewhere
+  if (faults.length > 0 && !isAside) isAside = place.putAside();
+  notKept = (faults.length > 0 && !isAside) || !place.write(next);
 }
 
 /** Takes over what another tab has written, so that no change is made to an older day. */
@@ -139,6 +148,9 @@ function withOtherTabs(): void {
 function takeIn(value: unknown): void {
   const read = readKeptDay(value, usualWays(currentFamily().shared));
   faults = read.faults;
+  isAside = faults.length > 0 && browserDayPlace().putAside();
+  const { book, today, firstDay, nothingByMouth } = read.kept;
+  allLost = faults.length > 0 && !book && !today && firstDay === undefined && !nothingByMouth?.since;
   partsLost = faults.some(({ where }) => where.startsWith('day › events'));
   lastKept = JSON.stringify(value);
   kept = read.kept;
@@ -350,7 +362,7 @@ export function chooseWays(change: Partial<Ways> | { mode: undefined }): void {
 export function forgetDay(): boolean {
   kept = undefined;
   faults = [];
-  [notKept, partsLost, lastKept] = [false, false, ''];
+  [notKept, partsLost, isAside, allLost, lastKept] = [false, false, false, false, ''];
   stopUndo?.();
   stopHearing?.();
   undo = undefined;

@@ -37,6 +37,8 @@ export interface Family extends Omit<ChildLook, 'side'>, ChildFacts {
   writer: Writer | undefined;
   /** From this moment on the page asks whether to erase everything. */
   eraseFrom: Instant | undefined;
+  /** What was kept about the child could not be read, and nobody has said it anew since. */
+  unread?: true;
 }
 
 const START: Family = {
@@ -102,6 +104,7 @@ export function readFamily(kept: Record<string, unknown>): Family {
         : undefined,
     // one that is not known is left out when a note is read
     writer: typeof kept.writer === 'string' ? (kept.writer as Writer) : undefined,
+    ...(kept.unread === true && { unread: true as const }),
   };
 }
 
@@ -115,7 +118,8 @@ export const familyKept = (): boolean => kept;
 
 /** Reads the choices that this phone keeps. */
 export function loadFamily(): void {
-  family = readFamily(browserPreferences().read());
+  const place = browserPreferences();
+  family = { ...readFamily(place.read()), ...(!place.readable() && { unread: true as const }) };
 }
 
 /** Whether the page's foot asks if the nurse's card is still right (`stillHolds`); without a card it asks nothing. */
@@ -124,8 +128,11 @@ export const bedsideAsks = (bed: Pick<Bedside, 'madeAt'> | undefined, now: Insta
 
 /** Takes these choices over and keeps all of them; see `familyKept`. */
 export function chooseFamily(change: Partial<Family>): void {
-  family = { ...family, ...change };
-  kept = browserPreferences().write({ ...family });
+  const { unread, ...before } = family;
+  // a leg is chosen by whoever says it all anew, or by the nurse's card
+  const saidAnew = change.side !== undefined;
+  family = { ...before, ...change, ...(unread && !saidAnew && { unread }) };
+  kept = browserPreferences().write({ ...family, unread: family.unread });
 }
 
 /** Takes every choice off this device; false where one is still there. */

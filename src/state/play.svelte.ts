@@ -1,7 +1,7 @@
 /** The beds on this device and their days of play: read, changed by hand, planned, kept. */
 import { BED_SHAPES, type BedShape, type PlayBed } from '#domain/play-bed/bed.ts';
-import { readBed } from '#domain/play-bed/bed-store.ts';
 import { cameUp, changesBetween, restOfDay, settled, type CameUp } from '#domain/play-bed/came-up.ts';
+import { readKeptBeds, type UnreadBeds } from '#domain/play-bed/kept-beds.ts';
 import { begunAnew, factsOf, nextDay, problemOf, startBed, withoutCard } from '#domain/play-bed/problem.ts';
 import { decodePlay, encodePlay, type DecodedPlay } from '#domain/play-bed/travel.ts';
 import type { DayMinute, DayProblem, Fault, Impossible, Placement, Plan } from '#domain/play/types.ts';
@@ -28,6 +28,8 @@ export type Changes = ReturnType<typeof changesBetween>;
 
 let kept = $state.raw<Kept | undefined>(undefined);
 let faults = $state.raw<readonly Fault[]>([]);
+let unread = $state.raw<readonly UnreadBeds[]>([]);
+let isAside = $state(false);
 let notKept = $state(false);
 /** The bed that is being planned. */
 let planning = $state<BedShape>();
@@ -42,7 +44,11 @@ let stopHearing: (() => void) | undefined;
 export const playBeds = (): readonly PlayBed[] => kept?.beds ?? [];
 /** The bed that is shown. */
 export const openBed = (): PlayBed | undefined => kept?.beds.find(({ shape }) => shape === kept?.open);
-/** What of the kept beds, or of the day as ticked, could not be used; the rest was. */
+/** What of the kept beds could not be read; the rest was. */
+export const playUnread = (): readonly UnreadBeds[] => unread;
+/** Whether the text of what could not be read lies elsewhere on this device now. */
+export const playAside = (): boolean => isAside;
+/** What of the day as ticked could not be used; the rest was. */
 export const playFaults = (): readonly Fault[] => faults;
 /** Whether the browser refused to keep the last change. */
 export const playNotKept = (): boolean => notKept;
@@ -73,7 +79,10 @@ function facts() {
 
 function keep(next: Kept): void {
   kept = next;
-  notKept = !browserPlayPlace().write(next);
+  const place = browserPlayPlace();
+  // what could not be read is not written over before it lies elsewhere
+  if (unread.length > 0 && !isAside) isAside = place.putAside();
+  notKept = (unread.length > 0 && !isAside) || !place.write(next);
 }
 
 /**
@@ -94,13 +103,13 @@ export function openPlay(): void {
 
 /** What was kept, by this tab or another. */
 function takeIn(value: unknown): void {
-  const rows: unknown = (value as Partial<Kept> | null | undefined)?.beds;
-  const found = (Array.isArray(rows) ? rows : []).map((row) => readBed(row));
-  faults = found.flatMap((one) => one.faults);
+  const read = readKeptBeds(value);
+  unread = read.unread;
+  isAside = unread.length > 0 && browserPlayPlace().putAside();
   const { day } = wardNow();
-  const beds = found.flatMap(({ bed }) => (bed ? [nextDay(bed, day)] : []));
+  const beds = read.beds.map((bed) => nextDay(bed, day));
   // another tab may have another bed open
-  const open = kept?.open ?? (value as Partial<Kept> | null | undefined)?.open;
+  const open = kept?.open ?? read.open;
   const first = beds.find(({ shape }) => shape === open) ?? beds[0];
   kept = { open: first?.shape ?? BED_SHAPES[0], beds };
   forgetAnswer();
@@ -286,8 +295,8 @@ export function takePlan(bed: PlayBed): boolean {
 /** Takes every bed off this device; false where they are still there. */
 export function forgetPlay(): boolean {
   kept = undefined;
-  faults = [];
-  [notKept, planning, planFailed] = [false, undefined, false];
+  [faults, unread] = [[], []];
+  [notKept, planning, planFailed, isAside] = [false, undefined, false, false];
   question += 1;
   stopHearing?.();
   forgetAnswer();

@@ -2,6 +2,7 @@
 import { expect, test, type Page } from '@playwright/test';
 import { leaveRows } from '../helpers/kept-notes.ts';
 import { chosen, keptNotes, scriptRuns, words } from '../helpers/pages.ts';
+import { TYPICAL } from '../helpers/play-beds.ts';
 
 const english = words('en');
 const result = (page: Page) => page.locator('article[data-urgency]');
@@ -310,4 +311,120 @@ test('a note that went in, and could not be read back at first, is written once'
   expect(await page.evaluate(() => (window as unknown as { dayReads(): number }).dayReads())).toBeGreaterThan(
     2,
   );
+});
+
+test.describe('what cannot be read is said, and lies elsewhere before anything is written in its place', () => {
+  /** The text that the device keeps at first under a name. */
+  const left = (page: Page, name: string, text: string) =>
+    page.addInitScript(
+      ([key, value]) => {
+        if (!localStorage.getItem(key!)) localStorage.setItem(key!, value!);
+      },
+      [`bare-toes:${name}`, text],
+    );
+  const aside = (page: Page, name: string) =>
+    page.evaluate(
+      (key) => JSON.parse(localStorage.getItem(key) ?? '[]') as unknown,
+      `bare-toes:${name}:unread`,
+    );
+  const textOf = (page: Page, name: string) =>
+    page.evaluate((key) => localStorage.getItem(key), `bare-toes:${name}`);
+  const shape = (name: string) => `\u2068${english[`play:shape.${name}`]}\u2069`;
+
+  for (const [what, text] of [
+    ['rubbish', 'rubbish'],
+    ['of a newer version', JSON.stringify({ version: 9, beds: { boat: TYPICAL } })],
+  ] as const)
+    test(`the beds, ${what}: a new bed begins beside them`, async ({ page }) => {
+      await left(page, 'play', text);
+      await page.goto('/en/things-to-do/bed/');
+      const unread = page.locator('[data-unread]');
+      await expect(unread).toContainText(english['play:unread.all']!);
+      await expect(unread).toContainText(english['play:unread.aside']!);
+      await expect(page.locator('[data-bed]')).toHaveCount(1);
+      expect(await textOf(page, 'play')).not.toBe(text);
+      expect(await aside(page, 'play')).toEqual([text]);
+      // the text stays there when more is written, and when the page is opened anew
+      await page.locator('[data-field="hands"] input[value="2"]').check();
+      await page.reload();
+      await scriptRuns(page);
+      expect(await aside(page, 'play')).toEqual([text]);
+    });
+
+  test('half of a bed: its shape and its parts are named, and the rest is there', async ({ page }) => {
+    const text = JSON.stringify({
+      open: 'boat',
+      beds: [
+        { ...TYPICAL, freeHands: 'two', sketch: { ...TYPICAL.sketch, moments: 'many' } },
+        { ...TYPICAL, shape: 'star', sketch: 7 },
+      ],
+    });
+    await page.clock.setFixedTime(new Date(`${TYPICAL.day}T10:00:00Z`));
+    await left(page, 'play', text);
+    await page.goto('/en/things-to-do/plan/');
+    const unread = page.locator('[data-unread]');
+    await expect(unread).toContainText(shape('boat'));
+    await expect(unread).toContainText(`${english['play:set.first']} and ${english['play:set.moments']}`);
+    await expect(unread).toContainText(english['play:unread.bed']!.replace('{{bed}}', shape('star')));
+    await expect(page.locator('[data-row="idea"]')).toHaveCount(TYPICAL.plan!.length);
+    expect(await aside(page, 'play')).toEqual([text]);
+  });
+
+  test('the child’s day, of a newer version: the child and the grown-up are told, and the text is there', async ({
+    page,
+  }) => {
+    const text = JSON.stringify({ version: 9, days: [{ day: '2026-01-15', events: {} }] });
+    await left(page, 'day', text);
+    await page.clock.setFixedTime(new Date('2026-01-15T10:00:00Z'));
+    await page.goto('/en/our-day/grown-up/');
+    const told = page.locator('[data-faults]');
+    await expect(told).toContainText(english['day-adult:faults.all']!);
+    await expect(told).toContainText(english['day-adult:faults.aside']!);
+    await expect(page.locator('[data-part-of-day="e-lunch"]')).toBeVisible();
+    expect(await aside(page, 'day')).toEqual([text]);
+    await page.evaluate(() => localStorage.removeItem('bare-toes:day'));
+    await page.goto('/en/our-day/');
+    await expect(page.locator('[data-faults]')).toHaveText(english['day:unread']!);
+    // erasing takes what was put aside as well
+    await page.evaluate(() => localStorage.setItem('bare-toes:family:unread', '["7"]'));
+    await page.goto('/en/put-away/');
+    await scriptRuns(page);
+    const hold = page.locator('[data-hold]');
+    for (const _ of [1, 2]) await hold.click({ delay: 3_500 });
+    await expect(page.locator('[data-erased]')).toHaveAttribute('data-erased', 'yes');
+    expect(
+      await page.evaluate(() => Object.keys(localStorage).filter((key) => key.includes('unread'))),
+    ).toEqual([]);
+  });
+
+  test('a part of the child’s day: the grown-up reads which', async ({ page }) => {
+    await left(page, 'day', JSON.stringify({ firstDay: '2026-01-14', ways: { leftHand: 'perhaps' } }));
+    await page.goto('/en/our-day/grown-up/');
+    const told = page.locator('[data-fault="day › ways › leftHand"]');
+    await expect(told).toContainText(english['day-adult:ways.title']!);
+    await expect(page.locator('[data-faults]')).toContainText(english['day-adult:faults.rest']!);
+  });
+
+  test('what was chosen about the child: each page leads to choosing it anew, until that is done', async ({
+    page,
+  }) => {
+    const text = '{"side":"left","under3":tr';
+    await left(page, 'family', text);
+    await page.goto('/en/look/');
+    const told = page.locator('[data-family-unread]');
+    await expect(told).toHaveText(english['common:familyUnread']!);
+    await expect.poll(() => aside(page, 'family')).toEqual([text]);
+    // other choices do not end it
+    await page.locator('footer input[value="night"]').check();
+    await page.goto('/en/bell/');
+    await told.locator('a').tap();
+    await page.waitForURL('**/look/drawing/');
+    await page.getByRole('radio', { name: english['steps:picture.left']! }).check();
+    await expect(told).toHaveCount(0);
+    await page.goto('/en/look/');
+    await scriptRuns(page);
+    await expect(page.locator('[data-offline]')).toBeVisible();
+    await expect(told).toHaveCount(0);
+    expect(await aside(page, 'family')).toEqual([text]);
+  });
 });

@@ -45,6 +45,7 @@ describe('what is kept on a device', () => {
       places.TABLE,
       `${places.DAY_PREFIX}…`,
       ...[places.familyKey(), places.cardKey(), places.playKey(), places.dayKey(), places.MADE_UP_KEY],
+      ...[places.familyUnreadKey(), places.playUnreadKey(), places.dayUnreadKey()],
     ];
     expect(used.filter((key) => !named.has(key))).toEqual([]);
     const prefix = /const PREFIX = '([^']+)'/.exec(read('src/service-worker.ts'))?.[1];
@@ -94,9 +95,14 @@ describe('what is kept on a device', () => {
 
   it('what erasing looks into is each place of a child', () => {
     const looks = code('src/device/places-left.ts');
-    for (const place of ['databaseName', 'familyKey', 'cardKey', 'playKey', 'dayKey'])
-      expect(looks).toContain(`${place}()`);
+    const all = [
+      ...['cardKey', 'databaseName', 'dayKey', 'dayUnreadKey', 'familyKey', 'familyUnreadKey'],
+      ...['playKey', 'playUnreadKey'],
+    ];
+    for (const place of all) expect(looks).toContain(`${place}()`);
     const keys = Object.keys(places).filter((name) => /(Key|databaseName)$/.test(name));
-    expect(keys.sort()).toEqual(['cardKey', 'databaseName', 'dayKey', 'familyKey', 'playKey']);
+    expect(keys.sort()).toEqual(all);
+    // and so is what ends with the made-up child
+    for (const place of all) expect(code('src/device/made-up-place.ts')).toContain(`${place}()`);
   });
 });

@@ -156,7 +156,11 @@ export function readKeptDay(value: unknown, usual: Ways): { kept: KeptDay; fault
   const faults: Fault[] = [];
   if (value === undefined || value === null) return { kept: { ways: usual }, faults };
   const fields = fieldsOf(value, 'day', faults, ['book', 'firstDay', 'today', 'nothingByMouth', 'ways']);
-  if (!fields) return { kept: { ways: usual }, faults };
+  if (!fields) {
+    // a text that breaks off may have told of it
+    const said = typeof value === 'string' && value.includes('"nothingByMouth"');
+    return { kept: { ...(said ? { nothingByMouth: {} } : {}), ways: usual }, faults };
+  }
   const read = fields.has('book') ? readDayBook(fields.raw('book')) : undefined;
   faults.push(...(read?.faults ?? []));
   const firstDay = fields.has('firstDay') ? fields.day('firstDay') : undefined;
@@ -184,4 +188,13 @@ export function readKeptDay(value: unknown, usual: Ways): { kept: KeptDay; fault
       ways,
     },
   };
+}
+
+/** Parts of a kept day as the grown-up's page shows them. */
+export type DayPart = 'list' | 'pressed' | 'eating' | 'ways';
+/** The part that a fault of `readKeptDay` lies in. */
+export function dayPartOf({ where }: Pick<Fault, 'where'>): DayPart {
+  const [, part] = where.split(' › ');
+  if (part === 'today') return 'pressed';
+  return part === 'nothingByMouth' ? 'eating' : part === 'ways' ? 'ways' : 'list';
 }

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { FEELINGS } from '#domain/day/feelings.ts';
 import {
+  dayPartOf,
   pressedAtEdge,
   readKeptDay,
   untouched,
@@ -117,6 +118,18 @@ describe('a kept day', () => {
     const { kept, faults } = readKeptDay({ nothingByMouth: { since: 5, cardMadeAt: 'early' } }, USUAL);
     expect(kept.nothingByMouth).toEqual({ since: 5 });
     expect(faults.map(({ where }) => where)).toEqual(['day › nothingByMouth › cardMadeAt']);
+  });
+
+  it('holds "nothing by mouth" where a text breaks off that tells of it', () => {
+    const text = JSON.stringify({ ways: {}, nothingByMouth: { since: 5 } });
+    expect(readKeptDay(text.slice(0, -4), USUAL).kept).toEqual({ ways: USUAL, nothingByMouth: {} });
+    expect(readKeptDay('rubbish', USUAL).kept).toEqual({ ways: USUAL });
+  });
+
+  it('says in which part of the page a fault lies', () => {
+    const bad = { book: 7, today: 7, nothingByMouth: 7, ways: 7, firstDay: 7, version: 9 };
+    const parts = readKeptDay(bad, USUAL).faults.map((fault) => dayPartOf(fault));
+    expect(parts.sort()).toEqual(['eating', 'list', 'list', 'list', 'pressed', 'ways']);
   });
 
   it('holds "nothing by mouth" as it was kept at first, among what was pressed on one day', () => {

@@ -2,6 +2,7 @@
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { browserCardPlace } from '#device/card-place.ts';
 import { jsonPlace } from '#device/json-place.ts';
+import { browserPreferences } from '#device/preferences.ts';
 
 function browser(kept = new Map<string, string>()) {
   vi.stubGlobal('localStorage', {
@@ -41,6 +42,49 @@ describe('a place on this device', () => {
   test('gives a text that is no JSON as it is, so that whoever reads it can say so', () => {
     browser(new Map([['a', '{"half":']]));
     expect(jsonPlace(() => 'a').read()).toBe('{"half":');
+  });
+
+  test('what cannot be read is put aside once, each text beside the ones before, and goes when all is erased', () => {
+    const kept = browser(new Map([['a', '{"half":']]));
+    const place = jsonPlace(
+      () => 'a',
+      () => 'a:unread',
+    );
+    const aside = () => JSON.parse(kept.get('a:unread') ?? '[]') as unknown;
+    expect([place.putAside(), place.putAside(), aside()]).toEqual([true, true, ['{"half":']]);
+    expect(kept.get('a')).toBe('{"half":');
+    place.write({ version: 9 });
+    expect([place.putAside(), aside()]).toEqual([true, ['{"half":', '{"version":9}']]);
+    expect(place.clear()).toBe(true);
+    expect([...kept]).toEqual([]);
+    expect([place.putAside(), aside()]).toEqual([true, []]);
+    // what lies there already stays, whatever it is
+    kept.set('a', '1').set('a:unread', 'older');
+    expect([place.putAside(), aside()]).toEqual([true, ['older', '1']]);
+    localStorage.setItem = () => undefined;
+    kept.set('a', '2');
+    expect(place.putAside()).toBe(false);
+    // a place without one beside it keeps no copy, and says so
+    expect(jsonPlace(() => 'a').putAside()).toBe(false);
+  });
+
+  test('choices that are none are not written over before they lie elsewhere', () => {
+    for (const text of ['{"half":', '7', 'null', '[1]']) {
+      const kept = browser(new Map([['bare-toes:family', text]]));
+      expect([browserPreferences().readable(), browserPreferences().read()]).toEqual([false, {}]);
+      expect(browserPreferences().write({ side: 'left' })).toBe(true);
+      expect(kept.get('bare-toes:family')).toBe('{"side":"left"}');
+      expect(kept.get('bare-toes:family:unread')).toBe(JSON.stringify([text]));
+      expect(browserPreferences().readable()).toBe(true);
+    }
+    const kept = browser(new Map([['bare-toes:family', '{"half":']]));
+    const set = (name: string, text: string) => kept.set(name, text);
+    localStorage.setItem = (name, text) => {
+      if (name.endsWith(':unread')) throw new Error('full');
+      set(name, text);
+    };
+    expect(browserPreferences().write({ side: 'left' })).toBe(false);
+    expect(kept.get('bare-toes:family')).toBe('{"half":');
   });
 
   test('a browser that keeps something else, or will not let go, is not believed', () => {
