@@ -12,19 +12,19 @@ export interface KeptCard {
 export interface CardPlace extends JsonPlace {
   read(): KeptCard | undefined;
   write(card: KeptCard): boolean;
+  /** Whether something lies there that is no card. */
+  damaged(): boolean;
 }
 
 /** The card in this browser, the made-up child's in a place of her own. */
 export function browserCardPlace(): CardPlace {
   const place = jsonPlace(cardKey);
-  return {
-    ...place,
-    read() {
-      const value = place.read();
-      if (typeof value !== 'object' || value === null) return undefined;
-      const { code, confirmedAt } = value as Record<string, unknown>;
-      if (typeof code !== 'string') return undefined;
-      return { code, ...(Number.isSafeInteger(confirmedAt) && { confirmedAt: confirmedAt as number }) };
-    },
+  const read = () => {
+    const value = place.read();
+    if (typeof value !== 'object' || value === null) return undefined;
+    const { code, confirmedAt } = value as Record<string, unknown>;
+    if (typeof code !== 'string') return undefined;
+    return { code, ...(Number.isSafeInteger(confirmedAt) && { confirmedAt: confirmedAt as number }) };
   };
+  return { ...place, read, damaged: () => place.read() !== undefined && read() === undefined };
 }

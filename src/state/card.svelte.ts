@@ -26,9 +26,10 @@ export const cardAsks = (now: Instant): boolean =>
 
 /** Reads the card that this phone keeps. */
 export function loadCard(): void {
-  const kept = browserCardPlace().read();
+  const place = browserCardPlace();
+  const kept = place.read();
   const read = kept && decodeBedCard(kept.code);
-  unreadable = read !== undefined && !read.ok;
+  unreadable = place.damaged() || (read !== undefined && !read.ok);
   held = read?.ok
     ? {
         card: read.card,

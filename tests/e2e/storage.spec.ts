@@ -3,6 +3,8 @@ import { expect, test, type Page } from '@playwright/test';
 import { leaveRows } from '../helpers/kept-notes.ts';
 import { chosen, keptNotes, scriptRuns, words } from '../helpers/pages.ts';
 import { TYPICAL } from '../helpers/play-beds.ts';
+import { CARD } from '../helpers/bed-cards.ts';
+import { encodeBedCard } from '#domain/bed-card/code.ts';
 
 const english = words('en');
 const result = (page: Page) => page.locator('article[data-urgency]');
@@ -426,5 +428,74 @@ test.describe('what cannot be read is said, and lies elsewhere before anything i
     await expect(page.locator('[data-offline]')).toBeVisible();
     await expect(told).toHaveCount(0);
     expect(await aside(page, 'family')).toEqual([text]);
+  });
+});
+
+test.describe('a phone that is full', () => {
+  /** From the first page on the browser refuses to keep anything under this name. */
+  const noRoomFor = (page: Page, name: string) =>
+    page.addInitScript((key) => {
+      const keep = Object.getOwnPropertyDescriptor(Storage.prototype, 'setItem')!.value as Storage['setItem'];
+      Storage.prototype.setItem = function (at, text) {
+        if (at === key) throw new DOMException('no room', 'QuotaExceededError');
+        keep.call(this, at, text);
+      };
+    }, `bare-toes:${name}`);
+  const keptAt = (page: Page, name: string) =>
+    page.evaluate((key) => localStorage.getItem(key), `bare-toes:${name}`);
+  const notWritten = (page: Page) => page.locator('[data-not-written]');
+
+  test('takes no card, and says so', async ({ page }) => {
+    const code = encodeBedCard(CARD);
+    await noRoomFor(page, 'card');
+    await page.goto(`/en/bed-card/take/#${code}`);
+    await page.locator('[data-action="take"]').tap();
+    await expect(notWritten(page)).toHaveText(english['card:take.notKept']!);
+    await expect(page.locator('[data-action="onward"]')).toHaveCount(0);
+    expect(await keptAt(page, 'card')).toBeNull();
+  });
+
+  test('a kept card that is no card at all is said', async ({ page }) => {
+    await page.addInitScript(() => localStorage.setItem('bare-toes:card', '{"code":"10'));
+    await page.goto('/en/bed-card/take/');
+    await expect(page.locator('[data-fault="kept"]')).toHaveText(english['card:mine.unreadable']!);
+  });
+
+  test('plans no day without saying that it is not kept, and says "noted" of no answer', async ({ page }) => {
+    await noRoomFor(page, 'play');
+    await page.clock.setFixedTime(new Date('2026-01-15T10:00:00Z'));
+    await page.goto('/en/things-to-do/bed/');
+    await expect(notWritten(page)).toHaveText(english['play:notKept']!);
+    await page.locator('[data-action="plan"]').tap();
+    await page.waitForURL('**/things-to-do/plan/');
+    await expect(page.locator('[data-row="idea"]').first()).toBeVisible();
+    await expect(notWritten(page)).toHaveText(english['play:notKept']!);
+    await page.locator('main a[href$="/things-to-do/night/"]').first().tap();
+    await page.waitForURL('**/things-to-do/night/');
+    await page.locator('[data-again]').first().tap();
+    await expect(page.locator('[data-said]').first()).toHaveText(english['play:notKept']!);
+    expect(await keptAt(page, 'play')).toBeNull();
+  });
+
+  test('shows the child’s day all the same; child, grown-up and private page say that it is not kept', async ({
+    page,
+  }) => {
+    await chosen(page, { age: 14 });
+    await noRoomFor(page, 'day');
+    await page.clock.setFixedTime(new Date('2026-01-15T10:00:00Z'));
+    for (const [address, line] of [
+      ['our-day', 'day:notKept'],
+      ['our-day/grown-up', 'day-adult:faults.notKept'],
+      ['our-day/private', 'day-adult:faults.notKept'],
+    ] as const) {
+      await page.goto(`/en/${address}/`);
+      await expect(notWritten(page), address).toHaveText(english[line]!);
+    }
+    // what is pressed holds for as long as the page is open, and the line with it
+    await page.goto('/en/our-day/grown-up/');
+    await page.locator('[data-action="nothing-by-mouth"]').tap();
+    await expect(page.locator('[data-eating]')).toHaveAttribute('data-eating', 'held');
+    await expect(notWritten(page)).toBeVisible();
+    expect(await keptAt(page, 'day')).toBeNull();
   });
 });

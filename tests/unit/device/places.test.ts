@@ -114,7 +114,14 @@ describe('the nurse’s card on this device', () => {
 
   test.each(['{"half":', 'null', '7', '[]', '{"code":7}', '"10A6"'])('is none where it says %s', (text) => {
     browser(new Map([['bare-toes:card', text]]));
-    expect(browserCardPlace().read()).toBeUndefined();
+    expect([browserCardPlace().read(), browserCardPlace().damaged()]).toEqual([undefined, true]);
+  });
+
+  test('is not damaged where there is none, or a whole one', () => {
+    browser();
+    expect(browserCardPlace().damaged()).toBe(false);
+    browserCardPlace().write({ code: '10A6' });
+    expect(browserCardPlace().damaged()).toBe(false);
   });
 
   test('a moment that is none is left out', () => {
