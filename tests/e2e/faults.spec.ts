@@ -145,8 +145,7 @@ test.describe('a plan and a child’s day, and a clock that is set back', () => 
     expect(before.beds).toEqual([JSON.parse(JSON.stringify(BED))]);
     expect(before.done).toHaveLength(1);
     await page.goto('/en/things-to-do/plan/');
-    const ideas = await page.locator('[data-row="idea"]').count();
-    expect(ideas).toBe(plan.length);
+    await expect(page.locator('[data-row="idea"]')).toHaveCount(plan.length);
 
     await page.clock.setFixedTime(atDay(-1, '10:00'));
     for (const [address, line] of [
@@ -159,7 +158,7 @@ test.describe('a plan and a child’s day, and a clock that is set back', () => 
       expect(await kept(page), address).toEqual(before);
     }
     await page.goto('/en/things-to-do/plan/');
-    await expect(page.locator('[data-row="idea"]')).toHaveCount(ideas);
+    await expect(page.locator('[data-row="idea"]')).toHaveCount(plan.length);
 
     await page.clock.setFixedTime(atDay(0, '08:00'));
     for (const address of ['things-to-do/plan', 'our-day']) {
