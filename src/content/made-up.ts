@@ -3,7 +3,7 @@
  * nights as two grown-ups might note them, in Spanish and Polish. Nobody's stay was taken as a model, and nothing
  * here is how a stay should go. What must be true at every hour is in tests/unit/content/made-up.test.ts.
  */
-import { START_CARD, type BedCard } from '#domain/bed-card/card.ts';
+import { startCard, type BedCard } from '#domain/bed-card/card.ts';
 import { isNight, localMinute } from '#domain/clock/night.ts';
 import type { Entry, NewEntry } from '#domain/notes/entries.ts';
 import type { QuestionId } from '#domain/notes/kinds.ts';
@@ -306,14 +306,12 @@ function withIds(what: NewEntry, ids: ReadonlyMap<string, string>): NewEntry {
 export function madeUpCard(now: Instant, off: Minutes): BedCard {
   const sinceCare = localMinute(instant(now - 30 - minuteOf('10:40')), off);
   return {
-    ...START_CARD,
+    ...startCard(WARD),
     side: 'left',
     bell: 'button',
-    secondStep: WARD.secondStep,
     age: { years: 6 },
     head: 'flat',
     atNight: 'grown-up',
-    wardLanguage: WARD.wardLanguage,
     madeAt: instant(now - 30 - sinceCare),
     off,
   };

@@ -1,5 +1,6 @@
 /** The ward's usual day, from ward.json › day, checked when the site is built. A family or a play specialist may change it. */
-import { EVENT_KINDS, type EventKind } from '#domain/play-bed/bed.ts';
+import { MOST } from '#domain/play-bed/bed-store.ts';
+import { EVENT_KINDS, usualLightsOut, type EventKind } from '#domain/play-bed/bed.ts';
 import type { DaySketch } from '#domain/play/day.ts';
 import { GRID, PLAY_FROM, PLAY_UNTIL } from '#domain/play/feasible.ts';
 import values from './ward.json' with { type: 'json' };
@@ -13,6 +14,10 @@ const MEALS = ['breakfast', 'lunch', 'supper'] as const satisfies readonly Event
 /** What was wrong is said once: no comparison with it holds, so it causes no further fault. */
 const WRONG = NaN;
 
+/** When the light of the youngest goes out: whoever wakes later has no day at all. */
+const EARLIEST_LIGHTS_OUT = usualLightsOut(0);
+
+const clockOf = (minute: number) => `${Math.floor(minute / 60)}:${`${minute % 60}`.padStart(2, '0')}`;
 const minuteOf = (value: unknown): number | undefined => {
   const parts = typeof value === 'string' ? /^([01]\d|2[0-3]):([0-5]\d)$/.exec(value) : null;
   return parts ? Number(parts[1]) * 60 + Number(parts[2]) : undefined;
@@ -21,8 +26,9 @@ const minuteOf = (value: unknown): number | undefined => {
 /**
  * Reads a ward's usual day.
  *
- * Shape: waking, lights-out, quiet times and events; the three meals are there in their order, events lie between waking
- * and lights-out, none meets another or a quiet time.
+ * Shape: waking, lights-out, quiet times and events, no more of them than a bed holds; the three meals are there in their
+ * order, events lie between waking and lights-out, none meets another or a quiet time. Every child wakes before its light
+ * goes out.
  * Units: times of day as "07:30", lengths in minutes, both on a grid of five, from 06:00 to 22:00.
  * Errors: throws one message that names each wrong place, what is allowed there and what was seen.
  *
@@ -40,24 +46,29 @@ export function readWardDay(input: unknown): WardDay {
     say(where, 'a time from 06:00 to 22:00 in steps of five minutes', value);
     return WRONG;
   };
-  const rows = (where: string): unknown[][] => {
+  const rows = (where: string, most: number): unknown[][] => {
     const value = row[where];
-    if (Array.isArray(value) && value.every((one) => Array.isArray(one))) return value;
-    say(where, 'a list of lists', value);
-    return [];
+    if (!Array.isArray(value) || !value.every((one) => Array.isArray(one))) {
+      say(where, 'a list of lists', value);
+      return [];
+    }
+    if (value.length > most) say(where, `at most ${most}`, value.length);
+    return value;
   };
 
   for (const key of Object.keys(row)) if (!KEYS.includes(key)) say(key, `one of ${KEYS.join('|')}`, key);
   const wake = time('wake', row.wake);
   const lightsOut = time('lightsOut', row.lightsOut);
   if (lightsOut <= wake) say('lightsOut', 'after wake', row.lightsOut);
-  const quiet = rows('quiet').map((seen, at) => {
+  if (wake >= EARLIEST_LIGHTS_OUT)
+    say('wake', `before ${clockOf(EARLIEST_LIGHTS_OUT)}, when the light of the youngest goes out`, row.wake);
+  const quiet = rows('quiet', MOST.stretches).map((seen, at) => {
     const [from, until] = seen;
     const stretch = { from: time(`quiet › ${at} › 0`, from), until: time(`quiet › ${at} › 1`, until) };
     if (stretch.until <= stretch.from) say(`quiet › ${at}`, 'an end after its beginning', seen);
     return stretch;
   });
-  const events = rows('events').map((seen, at) => {
+  const events = rows('events', MOST.events).map((seen, at) => {
     const [kind, from, minutes] = seen;
     const known = EVENT_KINDS.some((one) => one === kind);
     if (!known) say(`events › ${at} › 0`, `one of ${EVENT_KINDS.join('|')}`, kind);

@@ -4,6 +4,7 @@
  */
 import type { WardRules } from '#domain/signs/types.ts';
 import { minutes } from '#domain/units.ts';
+import { WARD_MINUTES } from '#domain/ward-minutes.ts';
 import { BELL_TEXTS, bellFaults, type BellWords } from './bell-limits.ts';
 import { SECOND_STEPS, type SecondStepId } from './second-steps.ts';
 import { isSignId } from './signs.ts';
@@ -21,14 +22,8 @@ export interface WardSettings extends WardRules {
   bell: Readonly<Record<string, BellWords>>;
 }
 
-const BOUNDS = {
-  secondStepMinutes: [2, 10],
-  tellAgainMinutes: [5, 15],
-  visitAgainMinutes: [60, 240],
-  medicineWaitMinutes: [30, 90],
-} as const;
 const KEYS = ['wardLanguage', 'languages', 'hideUnreviewed', 'raise', 'secondStep', 'bell', 'day'].concat(
-  Object.keys(BOUNDS),
+  Object.keys(WARD_MINUTES),
 );
 
 type Row = Record<string, unknown>;
@@ -39,10 +34,10 @@ const isRow = (value: unknown): value is Row =>
  * Reads a ward's settings, all but its usual day (ward-day.ts).
  *
  * Shape: an object with every key and no other; `bell` may be left out. `built`: the languages that are there.
- * Units: minutes, each between the bounds that keep a family from waiting long.
+ * Units: whole minutes, each between the bounds that keep a family from waiting long, the same as a bed card's.
  * Errors: throws one message that names each wrong place, what is allowed there and what was seen.
  *
- * @example readWard({ ...ours, secondStepMinutes: 45 }) // throws 'content/ward.json › secondStepMinutes: a number …, saw 45'
+ * @example readWard({ ...ours, secondStepMinutes: 45 }) // throws 'content/ward.json › secondStepMinutes: whole minutes …, saw 45'
  */
 export function readWard(input: unknown, built?: readonly string[]): WardSettings {
   const wrong: string[] = [];
@@ -65,10 +60,11 @@ export function readWard(input: unknown, built?: readonly string[]): WardSetting
   if (typeof row.hideUnreviewed !== 'boolean') say('hideUnreviewed', 'true or false');
   if (!SECOND_STEPS.some((step) => step === row.secondStep))
     say('secondStep', `one of ${SECOND_STEPS.join('|')}`);
-  for (const [key, [low, high]] of Object.entries(BOUNDS)) {
+  for (const [key, [low, high]] of Object.entries(WARD_MINUTES)) {
     const value = row[key];
-    if (typeof value !== 'number' || !(value >= low && value <= high))
-      say(key, `a number of minutes from ${low} to ${high}`);
+    // whole ones: a bed card holds no other
+    if (!Number.isInteger(value) || !((value as number) >= low && (value as number) <= high))
+      say(key, `whole minutes from ${low} to ${high}`);
   }
   if (!isRow(row.raise)) say('raise', 'signs with a higher class, or {}');
   const raise = isRow(row.raise) ? row.raise : {};

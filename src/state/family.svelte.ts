@@ -4,6 +4,7 @@ import { SECOND_STEPS, type SecondStepId } from '#content/second-steps.ts';
 import type { Writer } from '#domain/notes/kinds.ts';
 import type { ChildFacts } from '#domain/signs/types.ts';
 import { instant, type Instant, type Minutes } from '#domain/units.ts';
+import { WARD_MINUTES } from '#domain/ward-minutes.ts';
 import { browserPreferences } from '#device/preferences.ts';
 import { DRAWN_AGES, HAIRS, NEUTRAL, SKIN_TONES, type ChildLook } from '#scene/spec.ts';
 
@@ -63,7 +64,7 @@ const oneOf = <T>(value: unknown, allowed: readonly T[], otherwise: T): T =>
 const text = (value: unknown) =>
   typeof value === 'string' && /^[a-zA-Z-]{2,8}$/.test(value) ? value : undefined;
 
-const within = (value: unknown, low: number, high: number): value is Minutes =>
+const within = (value: unknown, [low, high]: readonly [number, number]): value is Minutes =>
   typeof value === 'number' && value >= low && value <= high;
 
 /** A card that is not whole is none: the ward's own rules then hold. */
@@ -72,7 +73,8 @@ function readBedside(kept: unknown): Bedside | undefined {
   const { secondStep, secondStepMinutes, medicineWaitMinutes, compare, numbingUntil, madeAt } =
     kept as Partial<Bedside>;
   const step = SECOND_STEPS.find((known) => known === secondStep);
-  if (!step || !within(secondStepMinutes, 2, 10) || !within(medicineWaitMinutes, 30, 90)) return undefined;
+  if (!step || !within(secondStepMinutes, WARD_MINUTES.secondStepMinutes)) return undefined;
+  if (!within(medicineWaitMinutes, WARD_MINUTES.medicineWaitMinutes)) return undefined;
   return {
     secondStep: step,
     secondStepMinutes,

@@ -81,6 +81,24 @@ async function takes(page: Page, card: BedCard) {
 }
 
 test.describe('the nurse sets up', () => {
+  test('a phone whose clock is a century ahead: no code, and the page says what and where', async ({
+    page,
+  }) => {
+    await page.clock.setFixedTime(new Date('2126-01-15T10:05:00Z'));
+    await page.goto('/en/bed-card/');
+    await scriptRuns(page);
+    await chip(page, 'side', 'right').tap();
+    await chip(page, 'bell', 'cord').tap();
+    await makes(page).tap();
+    const said = page.locator('[data-not-made]');
+    await expect(said).toBeVisible();
+    expect(await plain(said)).toMatch(/Nothing was handed over.*bed-card › madeAt: .*, saw \d+$/);
+    await expect(picture(page)).toHaveCount(0);
+    await page.clock.setFixedTime(MADE);
+    await makes(page).tap();
+    await expect(picture(page)).toBeVisible();
+  });
+
   test('side and bell alone make a code, in four taps at most', async ({ page }) => {
     await page.goto('/en/bed-card/');
     await scriptRuns(page);

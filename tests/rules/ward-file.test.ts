@@ -55,7 +55,7 @@ describe('a ward’s file that is wrong', () => {
     );
     expect(said.split('\n').slice(1)).toEqual([
       `${shown} › languages › 1: one of en|ar|es|pl, saw "xx"`,
-      `${shown} › secondStepMinutes: a number of minutes from 2 to 10, saw 45`,
+      `${shown} › secondStepMinutes: whole minutes from 2 to 10, saw 45`,
       `${shown} › day › lightsOut: a time from 06:00 to 22:00 in steps of five minutes, saw "23:30"`,
     ]);
   });

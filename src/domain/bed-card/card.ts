@@ -1,5 +1,6 @@
 /** The bed card: what a nurse hands over to the family's phone. No name, no birth date, no case, no number of a bed. */
 import type { Instant, Minutes } from '../units.ts';
+import { WARD_MINUTES } from '../ward-minutes.ts';
 
 /** Choices in the order of the code; they only ever grow at the end. */
 export const CARD_CHOICES = {
@@ -74,9 +75,9 @@ export const LIMITS = {
   ageYears: [1, 17],
   weightKg: [3, 150],
   loadKg: [0.2, 10],
-  secondStepMinutes: [2, 10],
+  secondStepMinutes: WARD_MINUTES.secondStepMinutes,
   noWeeHours: [6, 12],
-  medicineWaitMinutes: [30, 90],
+  medicineWaitMinutes: WARD_MINUTES.medicineWaitMinutes,
   /** Whole quarter hours from 1970, as many as the code has room for: into the year 2089. */
   madeAt: [0, (2 ** 22 - 1) * 15],
   /** From where the day begins last to where it begins first. */
@@ -96,3 +97,14 @@ export const START_CARD = {
   hands: 'both',
   drip: 'none',
 } as const satisfies Partial<BedCard>;
+
+/** A card to begin with, as the ward set it; what is still missing the nurse chooses. */
+export const startCard = ({
+  secondStep,
+  secondStepMinutes,
+  medicineWaitMinutes,
+  wardLanguage,
+}: Pick<BedCard, 'secondStep' | 'secondStepMinutes' | 'medicineWaitMinutes' | 'wardLanguage'>) => ({
+  ...START_CARD,
+  ...{ secondStep, secondStepMinutes, medicineWaitMinutes, wardLanguage },
+});

@@ -4,6 +4,7 @@
  */
 import { momentAfterDayMinutes } from '../clock/night.ts';
 import { DAY_MINUTES, instant, minutes, type Instant } from '../units.ts';
+import { WARD_MINUTES } from '../ward-minutes.ts';
 import { returnReason, standingReasons, type RuleContext, type Seen } from './rules.ts';
 import type { Because, Context, Report, SecondStep, Sighting, SorenessNote, SorenessPart } from './types.ts';
 import { highest, rankOf } from './urgency.ts';
@@ -16,18 +17,21 @@ const CLOCKS_MAY_DIFFER = 10;
  * it was, and every wait counts as over.
  */
 export const wentBack = (at: Instant, now: Instant): boolean => at > now + CLOCKS_MAY_DIFFER;
-const clamp = (value: number, low: number, high: number) =>
+const within = (value: number, [low, high]: readonly [number, number]) =>
   minutes(Number.isFinite(value) ? Math.min(high, Math.max(low, value)) : low);
 
 /** R16: how long nobody comes before the second step is due, as the ward set it. Units: 2 to 10 minutes. */
 export const secondStepMinutes = (ward: Pick<Context['ward'], 'secondStepMinutes'>) =>
-  clamp(ward.secondStepMinutes, 2, 10);
+  within(ward.secondStepMinutes, WARD_MINUTES.secondStepMinutes);
 /** R14: how long something to tell straight away may wait, as the ward set it. Units: 5 to 15 minutes. */
-export const tellAgainMinutes = (ward: Context['ward']) => clamp(ward.tellAgainMinutes, 5, 15);
+export const tellAgainMinutes = (ward: Context['ward']) =>
+  within(ward.tellAgainMinutes, WARD_MINUTES.tellAgainMinutes);
 /** R15: how long something for the next visit may wait by day, as the ward set it. Units: 60 to 240 minutes. */
-export const visitAgainMinutes = (ward: Context['ward']) => clamp(ward.visitAgainMinutes, 60, 240);
+export const visitAgainMinutes = (ward: Context['ward']) =>
+  within(ward.visitAgainMinutes, WARD_MINUTES.visitAgainMinutes);
 /** R17: how long after a dose soreness is held against it, as the ward set it. Units: 30 to 90 minutes. */
-export const medicineWaitMinutes = (ward: Context['ward']) => clamp(ward.medicineWaitMinutes, 30, 90);
+export const medicineWaitMinutes = (ward: Context['ward']) =>
+  within(ward.medicineWaitMinutes, WARD_MINUTES.medicineWaitMinutes);
 
 /**
  * R16 for a wait that began at one moment, such as a press of the button that nobody has answered.

@@ -71,11 +71,11 @@ describe('the ward’s settings', () => {
     ['tellAgainMinutes', 5, 15],
     ['visitAgainMinutes', 60, 240],
     ['medicineWaitMinutes', 30, 90],
-  ] as const)('%s stays between %i and %i minutes', (key, low, high) => {
+  ] as const)('%s is whole minutes from %i to %i', (key, low, high) => {
     expect([low, high].flatMap((value) => remarks({ [key]: value }))).toEqual([]);
-    for (const value of [low - 0.1, high + 0.1, -low, 0, '5', null, Number.NaN, Infinity])
+    for (const value of [low - 1, high + 1, low + 0.5, -low, 0, '5', null, Number.NaN, Infinity])
       expect(remarks({ [key]: value })).toEqual([
-        `content/ward.json › ${key}: a number of minutes from ${low} to ${high}, saw ${JSON.stringify(value)}`,
+        `content/ward.json › ${key}: whole minutes from ${low} to ${high}, saw ${JSON.stringify(value)}`,
       ]);
   });
 
