@@ -24,21 +24,25 @@
   // a language that the ward has taken away since is asked for anew
   var spoken = page ? (page.getAttribute('data-languages') || '').split(' ') : [];
   var known = spoken.indexOf(kept.locale) >= 0;
-  var card = /^#[0-9A-Za-z-]{20,60}$/.test(location.hash);
-  var plan = /^#[Pp][0-9A-Za-z-]{71,8000}$/.test(location.hash);
+  var letters = location.hash;
+  var card = /^#[0-9A-Za-z-]{20,60}$/.test(letters);
+  var plan = /^#[Pp][0-9A-Za-z-]{71,8000}$/.test(letters);
   var take = card ? 'bed-card/take/' : plan ? 'things-to-do/take/' : '';
   if (take && name === 'languages') {
-    if (known) location.replace('./' + kept.locale + '/' + take + location.hash);
+    if (known) location.replace('./' + kept.locale + '/' + take + letters);
     addEventListener(
       'click',
       function (event) {
         var link = event.target.closest('a.language');
-        if (link && !link.hash) link.href += take + location.hash;
+        if (!link || link.hash || location.hash !== letters) return;
+        link.href += take + letters;
+        // nobody who goes back later finds a child in the address
+        history.replaceState(history.state, '', location.pathname + location.search);
       },
       true,
     );
   }
-  if (location.hash !== '#choose' && !take) {
+  if (letters !== '#choose' && !take) {
     if (name === 'languages' && known) location.replace('./' + kept.locale + '/');
     if (name === 'who' && kept.role === 'grown-up') location.replace('./look/');
   }

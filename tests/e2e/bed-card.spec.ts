@@ -323,7 +323,7 @@ test.describe('the family’s phone takes it over', () => {
       await page.goto(link);
       const taps = new Taps(page);
       if (!('locale' in family)) await taps.on('li[lang="es"] a');
-      await page.waitForURL('**/es/bed-card/take/#*');
+      await page.waitForURL('**/es/bed-card/take/');
       await expect(page.locator('[data-card-side]')).toHaveAttribute('data-card-side', 'right');
       await expect(page.locator('main')).toContainText(spanish['card:mine.right']!);
       await expect(page.locator('main .scene-holder')).toHaveAttribute('data-drawn-side', 'right');
@@ -361,7 +361,50 @@ test.describe('the family’s phone takes it over', () => {
     await page.goto(`/#${code}`);
     await page.locator('a.language[href$="/pl/"]').tap();
     await page.waitForURL(`**/pl/bed-card/take/#${code}`);
+    // the page left behind does not hold it any more
+    await page.goBack();
+    expect(new URL(page.url()).hash).toBe('');
   });
+
+  for (const [name, family] of [
+    ['a new phone', {}],
+    ['a phone that knows its language', { locale: 'en', role: 'grown-up' }],
+  ] as const)
+    test(`${name}: once read, neither the address nor the way back holds the card`, async ({
+      browser,
+      baseURL,
+    }) => {
+      const page = await phone(browser, MADE, family);
+      const opened: string[] = [];
+      page.on('framenavigated', (frame) => opened.push(frame.url()));
+      const code = encodeBedCard(cardMade(MADE, { side: 'right' }));
+      const holds = async () =>
+        [page.url(), await page.evaluate(() => JSON.stringify([location.href, history.state]))].filter(
+          (text) => text.includes(code),
+        );
+      await page.goto('/en/bell/');
+      await page.goto(`${baseURL}/#${code}`);
+      if (!('locale' in family)) await page.locator('li[lang="en"] a').tap();
+      await expect(page.locator('[data-action="take"]')).toBeVisible();
+      expect(opened.some((url) => url.includes(code))).toBe(true);
+      expect(await holds()).toEqual([]);
+      await page.locator('[data-action="take"]').tap();
+      await page.locator('[data-action="onward"]').tap();
+      await page.waitForURL('**/en/look/');
+      expect(await holds()).toEqual([]);
+      while (!page.url().endsWith('/en/bell/')) {
+        await page.goBack();
+        expect(await holds(), page.url()).toEqual([]);
+        await expect(page.locator('[data-action="take"]')).toHaveCount(0);
+      }
+      // another card's link in the same tab is read, and leaves nothing either
+      await page.goto('/en/bed-card/take/');
+      await scriptRuns(page);
+      await page.evaluate((hash) => (location.hash = hash), code);
+      await expect(page.locator('[data-card-side]')).toHaveAttribute('data-card-side', 'right');
+      expect(await holds()).toEqual([]);
+      await page.context().close();
+    });
 
   test('scene 2: the second step comes after the card’s minutes, and is the card’s', async ({ browser }) => {
     const page = await phone(browser, MADE);

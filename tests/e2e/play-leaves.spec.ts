@@ -66,7 +66,7 @@ test('scene 12: the family’s phone reads the code, sees what comes, and only t
   const phone = await newPhone(browser);
   await phone.goto(link);
   await phone.locator('li[lang="en"] a').tap();
-  await phone.waitForURL('**/en/things-to-do/take/#P1*');
+  await phone.waitForURL('**/en/things-to-do/take/');
   const shown = phone.locator('[data-plan-of]');
   await expect(shown).toHaveAttribute('data-plan-of', TYPICAL.shape);
   await expect(phone.locator('[data-planned]')).toHaveAttribute('data-planned', String(TYPICAL.plan!.length));
@@ -76,6 +76,12 @@ test('scene 12: the family’s phone reads the code, sees what comes, and only t
   await phone.locator('[data-action="take"]').tap();
   await expect(phone.locator('[data-taken]')).toHaveAttribute('data-taken', 'plan');
   expect(JSON.parse((await keptPlay(phone))!)).toEqual({ open: TYPICAL.shape, beds: [TYPICAL] });
+  // neither the address nor the way back holds the plan
+  const code = encodePlay(TYPICAL, IDEA_ORDER, THING_ORDER);
+  const here = () => phone.evaluate(() => JSON.stringify([location.href, history.state]));
+  expect(await here()).not.toContain(code);
+  await phone.goBack();
+  expect(await here()).not.toContain(code);
   await phone.goto('/en/things-to-do/plan/');
   await expect(phone.locator('[data-strip] [data-idea]')).toHaveCount(TYPICAL.plan!.length);
   await phone.context().close();

@@ -504,5 +504,15 @@ test.describe('on paper', () => {
       await page.emulateMedia({ media: 'print' });
       for (const look of LOOKS) await expect(page.locator(`[data-look="${look}"] svg`)).toBeVisible();
       await expect(page.locator('[data-look] h3 [lang]')).toHaveCount(12);
+      if (language !== 'en') return;
+      // a browser prints the address beside the sheet; opened anew, no other child's card stands in for this one
+      expect(page.url()).not.toContain(encodeBedCard(card));
+      await page.evaluate(
+        (code) => localStorage.setItem('bare-toes:card', JSON.stringify({ code })),
+        encodeBedCard({ ...card, side: 'left' }),
+      );
+      await page.reload();
+      await expect(page.locator('[data-fault]')).toHaveAttribute('data-fault', 'incomplete');
+      await expect(page.locator('main')).not.toContainText(words('en')['card:sheet.staffNight']!);
     });
 });
