@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import * as places from '#device/note-place.ts';
+import { fieldsOfTypes } from '../helpers/kept-fields.ts';
 
 const root = path.resolve(import.meta.dirname, '../..');
 const read = (file: string) => readFileSync(path.join(root, file), 'utf8');
@@ -26,6 +27,25 @@ const rows = section
 const named = new Set(
   rows.flatMap((cells) => [...(cells[1] ?? '').matchAll(/`([^`]+)`/g)].map((match) => match[1]!)),
 );
+
+/** Each place with the fields that the list below the table names: `place`: … `field` … */
+const listed = new Map(
+  section
+    .split('\n')
+    .filter((line) => line.startsWith('- `'))
+    .map((line) => {
+      const [place, ...fields] = [...line.matchAll(/`([^`]+)`/g)].map((match) => match[1]!);
+      return [place!, [...new Set(fields)].sort()] as const;
+    }),
+);
+/** What is written in each place. */
+const WRITTEN: Record<string, readonly string[]> = {
+  [places.TABLE]: ['src/domain/notes/entries.ts › Entry', 'src/device/note-store.ts › DeviceRecord'],
+  [places.familyKey()]: ['src/state/family.svelte.ts › Family'],
+  [places.cardKey()]: ['src/device/card-place.ts › KeptCard', 'src/domain/bed-card/card.ts › BedCard'],
+  [places.playKey()]: ['src/state/play.svelte.ts › Kept'],
+  [places.dayKey()]: ['src/domain/day/kept-day.ts › KeptDay'],
+};
 
 /** Comments are no code. */
 const code = (file: string) => read(file).replace(/\/\*[^]*?\*\/|(?<!:)\/\/.*$/gm, '');
@@ -91,6 +111,33 @@ describe('what is kept on a device', () => {
     ).toEqual([]);
     for (const line of written.filter((one) => !one.endsWith(':notes')))
       expect(named).toContain(line.split(': ')[1]);
+  });
+
+  it('each field that is written there has its name in the list, and no name is made up', () => {
+    const fields = fieldsOfTypes(Object.values(WRITTEN).flat());
+    // choices that a file writes beside the family's own
+    const beside = sources.flatMap((file) =>
+      [...code(file).matchAll(/browserPreferences\(\)\.write\(\{ (\w+)/g)].map((match) => match[1]!),
+    );
+    expect(beside).toEqual(['pins']);
+    for (const [place, types] of Object.entries(WRITTEN)) {
+      const own = types.flatMap((type) => fields[type]!);
+      expect(own.length, place).toBeGreaterThan(10);
+      const all = new Set([...own, ...(place === places.familyKey() ? beside : [])]);
+      expect(listed.get(place), place).toEqual([...all].sort());
+    }
+    expect([...listed.keys()].filter((place) => !named.has(place))).toEqual([]);
+  });
+
+  it('what a page writes under a key comes from the types that were looked at', () => {
+    // a key of the browser's store has one reader and writer in device/, and that one these callers
+    const callers = (name: string) => sources.filter((file) => code(file).includes(`${name}(`)).sort();
+    expect(callers('browserPlayPlace')).toEqual(['src/state/play.svelte.ts']);
+    expect(callers('browserDayPlace')).toEqual(['src/state/day.svelte.ts']);
+    expect(callers('browserCardPlace').filter((file) => file.startsWith('src/state/'))).toEqual([
+      'src/state/card.svelte.ts',
+      'src/state/made-up.ts',
+    ]);
   });
 
   it('what erasing looks into is each place of a child', () => {
