@@ -7,7 +7,7 @@ import { promisify } from 'node:util';
 import { expect, test as base, type BrowserContext, type Page } from '@playwright/test';
 import { serve } from '../../.ci/serve.mjs';
 import { root } from './locales.ts';
-import { built } from './pages.ts';
+import { built as underTest } from './pages.ts';
 
 interface Site {
   address: string;
@@ -30,7 +30,7 @@ export const test = base.extend<
   old: [
     async ({ onlyPages }, use) => {
       const folder = await temporary();
-      await cp(built, folder, { recursive: true });
+      await cp(underTest, folder, { recursive: true });
       if (onlyPages) await keepOnly(folder, onlyPages);
       await use(folder);
       await remove(folder);
@@ -85,20 +85,38 @@ export async function keepOnly(folder: string, pages: readonly string[]): Promis
 
 const SOURCES = ['.ci', 'locales', 'src', 'static', 'package.json', 'svelte.config.js', 'tsconfig.json'];
 
-/** Builds the sources anew with one text changed, as a ward's next version would be. */
-export async function buildWith(folder: string, file: string, from: string, to: string): Promise<string> {
+/** A copy of what a build is made of, so that the build under test stays as it is. */
+async function copySources(folder: string): Promise<void> {
   for (const name of [...SOURCES, 'vite.config.ts'])
     await cp(path.join(root, name), path.join(folder, name), { recursive: true });
   await symlink(path.join(root, 'node_modules'), path.join(folder, 'node_modules'), 'dir');
+}
+
+async function built(folder: string, more: Record<string, string> = {}): Promise<string> {
+  await promisify(execFile)(process.execPath, [path.join(root, 'node_modules/vite/bin/vite.js'), 'build'], {
+    cwd: folder,
+    env: { ...process.env, ...more },
+    maxBuffer: 1e8,
+  });
+  return path.join(folder, 'build');
+}
+
+/** Builds the sources with a ward's own file, as README › Put it on a ward's server says. */
+export async function buildForWard(folder: string, settings: object): Promise<string> {
+  await copySources(folder);
+  const file = path.join(folder, 'ward-of-a-test.json');
+  await writeFile(file, JSON.stringify(settings));
+  return built(folder, { BARE_TOES_WARD: file });
+}
+
+/** Builds the sources anew with one text changed, as a ward's next version would be. */
+export async function buildWith(folder: string, file: string, from: string, to: string): Promise<string> {
+  await copySources(folder);
   const words = await readFile(path.join(folder, file), 'utf8');
   const changed = words.replace(JSON.stringify(from), JSON.stringify(to));
   expect(changed).not.toBe(words);
   await writeFile(path.join(folder, file), changed);
-  await promisify(execFile)(process.execPath, [path.join(root, 'node_modules/vite/bin/vite.js'), 'build'], {
-    cwd: folder,
-    maxBuffer: 1e8,
-  });
-  return path.join(folder, 'build');
+  return built(folder);
 }
 
 /** Every page of a built folder, as an address. */
