@@ -233,12 +233,18 @@ test('a print that was cancelled leaves each page as it was', async ({ page }) =
     page,
     rows.map((row, at) => noted(NOW, 30 + at, row, `aaaaaa-${at + 1}`)),
   );
+  await page.evaluate(
+    (play) => localStorage.setItem('bare-toes:play', play),
+    JSON.stringify({ open: TYPICAL.shape, beds: [{ ...TYPICAL, day: '2026-01-15' }] }),
+  );
   for (const area of [
     'for-staff',
     'for-staff/round',
     'bed-card/sheet',
     'why-and-how/paper',
     'things-to-do/moment',
+    'things-to-do/paper',
+    'our-day/paper',
   ]) {
     await page.goto(`/en/${area}/`);
     await scriptRuns(page);

@@ -120,6 +120,29 @@ test('a code that is damaged, cut short, foreign or too new says so and changes 
   }
 });
 
+test('a camera that is refused, missing or busy leaves the link as the way', async ({ page }) => {
+  const code = encodePlay(TYPICAL, IDEA_ORDER, THING_ORDER);
+  await page.addInitScript(() => {
+    navigator.mediaDevices.getUserMedia = () =>
+      Promise.reject(new DOMException('no', new URLSearchParams(location.search).get('camera')!));
+  });
+  for (const [name, reason] of [
+    ['NotAllowedError', 'refused'],
+    ['NotFoundError', 'none'],
+    ['NotReadableError', 'busy'],
+  ] as const) {
+    await page.goto(`/en/things-to-do/take/?camera=${name}`);
+    await scriptRuns(page);
+    await page.locator('[data-action="film"]').tap();
+    const said = page.locator('[data-camera]');
+    await expect(said).toHaveAttribute('data-camera', reason);
+    await expect(said).toHaveText(english[`plans:take.camera-${reason}`]!);
+    await page.locator('textarea').fill(`https://ward.example/#${code}`);
+    await page.locator('[data-action="read"]').tap();
+    await expect(page.locator('[data-plan-of]')).toHaveAttribute('data-plan-of', TYPICAL.shape);
+  }
+});
+
 test('a bed of the same shape gives way only after that was said; of another day only the bed comes', async ({
   page,
 }) => {
