@@ -382,7 +382,8 @@ test.describe('the family’s phone takes it over', () => {
         [page.url(), await page.evaluate(() => JSON.stringify([location.href, history.state]))].filter(
           (text) => text.includes(code),
         );
-      await page.goto('/en/bell/');
+      // a page that was opened before would have kept the language
+      if ('locale' in family) await page.goto('/en/bell/');
       await page.goto(`${baseURL}/#${code}`);
       if (!('locale' in family)) await page.locator('li[lang="en"] a').tap();
       await expect(page.locator('[data-action="take"]')).toBeVisible();
@@ -392,9 +393,12 @@ test.describe('the family’s phone takes it over', () => {
       await page.locator('[data-action="onward"]').tap();
       await page.waitForURL('**/en/look/');
       expect(await holds()).toEqual([]);
-      while (!page.url().endsWith('/en/bell/')) {
+      // the chooser, which knows the language by now, leads on at once
+      for (const before of ['**/en/bed-card/take/', 'locale' in family ? '**/en/bell/' : '**/en/']) {
         await page.goBack();
-        expect(await holds(), page.url()).toEqual([]);
+        await page.waitForURL(before);
+        await scriptRuns(page);
+        expect(await holds(), before).toEqual([]);
         await expect(page.locator('[data-action="take"]')).toHaveCount(0);
       }
       // another card's link in the same tab is read, and leaves nothing either
