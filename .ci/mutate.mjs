@@ -32,7 +32,7 @@ const AREAS = {
   ],
   play: named(
     'play',
-    'search proven rules typed-wrong points model told-day impossible fillings windows example safety day night *',
+    'edges search proven rules typed-wrong points model told-day impossible fillings windows example safety day night *',
   ),
 };
 /** Cases of a law, at first and for what nobody noticed: a law of a hundred thousand finds a fault in its first ones, or is not the one that finds it. */

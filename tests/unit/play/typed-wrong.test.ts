@@ -256,6 +256,11 @@ describe('a pin', () => {
     );
     expect([...stays, ...gone.map(({ pin }) => pin)].sort((a, b) => a.from - b.from)).toEqual(pins);
     expect(checkPlan({ ...DAY, windows, ideas, pins: stays }, result)).toEqual([]);
+    // and so it is on a day on which nothing is long enough for another moment
+    const long = planDay({ ...DAY, windows: [...windows, hard('o', 1100, 65)], ideas, pins });
+    if (long.kind !== 'impossible') throw new Error('the long moment was filled');
+    expect(long.moments.map(({ window }) => window)).toEqual(['o']);
+    expect([long.rest.placements, long.rest.refused]).toEqual([placements, gone]);
   });
 
   it('that is a film on a lead breaks two rules before sleep: the screen’s and the cord’s', () => {

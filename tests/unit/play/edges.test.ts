@@ -1,0 +1,46 @@
+// Where a part of the search may not be off by one: days by hand, on which just so much is there as is asked for.
+import { describe, expect, it } from 'vitest';
+import { boardOf, POINT } from '#domain/play/board.ts';
+import { solveAt } from '#domain/play/bound.ts';
+import { modelOf } from '#domain/play/model.ts';
+import { improveNearby } from '#domain/play/nearby.ts';
+import type { Step } from '#domain/play/search.ts';
+import type { DayProblem, HardMoment, Idea } from '#domain/play/types.ts';
+import { EXAMPLE } from '../../helpers/play-example.ts';
+
+const IDEA: Idea = { ...EXAMPLE.ideas[0]!, minutes: [5, 5], moments: ['needle'], who: 'adult' };
+const hard = (id: string, from: number, energy: 1 | 2 | 3): HardMoment => ({
+  ...{ kind: 'hard', id, from, minutes: 5, energy, propped: true, quiet: false, grownUp: true },
+  ...{ procedure: 'needle', weight: 1, freeHands: 1 },
+});
+
+/**
+ * Three moments, an idea that suits each, and one that suits the last but is messy, where a meal follows: a point less. All
+ * need a grown-up, so the best day is all that the relaxed one can be, to the last grain.
+ */
+const MOMENTS: DayProblem = {
+  ...EXAMPLE,
+  ideas: [
+    { ...IDEA, id: 'a', kind: 'read', energy: 1 },
+    { ...IDEA, id: 'b', kind: 'draw', energy: 2 },
+    { ...IDEA, id: 'c', kind: 'calm', energy: 3 },
+    { ...IDEA, id: 'd', kind: 'calm', energy: 3, mess: 1 },
+  ],
+  child: { ...EXAMPLE.child, likes: [], dislikes: [] },
+  windows: [hard('m', 600, 1), hard('n', 700, 2), hard('o', 800, 3)],
+  events: [805],
+  limits: { screenMinutes: 0, grownUpMinutes: 60 },
+  terms: { novelty: true, wish: true, minutes: true, day: true },
+};
+
+describe('three moments', () => {
+  it('a plan nearby is found that is worth just a point more; without nodes none is looked for', () => {
+    const board = boardOf(modelOf(MOMENTS));
+    const best = solveAt(board);
+    const steps = [0, 1, 3].map((idea, stage): Step => ({ stage, idea, units: 1, from: 600 + 100 * stage }));
+    const start = { steps, score: best - POINT };
+    expect(improveNearby(board, start, best, 0)).toEqual({ ...start, nodes: 0 });
+    const near = improveNearby(board, start, best, 100);
+    expect([near.score, near.steps.map(({ idea }) => idea)]).toEqual([best, [0, 1, 2]]);
+  });
+});
