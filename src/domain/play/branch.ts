@@ -84,7 +84,7 @@ export function branch(board: Board, goal: number, cases: number, most: number, 
   let nodes = 0;
   let used = 0;
   let whole = true;
-  let found: Found | undefined;
+  let found: Omit<Found, 'whole'> | undefined;
   const look = (width: number) => {
     const seen = search(board, goal, width);
     nodes += seen.nodes;

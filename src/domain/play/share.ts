@@ -81,11 +81,11 @@ function gainsAt(
 
 /**
  * Shares the places of the relaxed day out among the ideas and looks for the best order and lengths of what each stage
- * got; a moment filled by two keeps them where both are still there.
+ * got; a moment filled by two keeps them.
  *
  * Shape: `goal` in grains; the board must be solved, and is given back so.
  */
-export function shareDay(board: Board, goal: number): Found {
+export function shareDay(board: Board, goal: number): Omit<Found, 'whole'> {
   const got: { stage: number; idea: number }[] = [];
   const taken = new Set<number>();
   const places: Place[] = [];
@@ -99,7 +99,7 @@ export function shareDay(board: Board, goal: number): Found {
       places.push({ stage, units: sortUnits[puts.sort[put]!]! });
       continue;
     }
-    for (const idea of taken.has(one[put]!) || taken.has(two[put]!) ? [] : [one[put]!, two[put]!]) {
+    for (const idea of [one[put]!, two[put]!]) {
       taken.add(idea);
       got.push({ stage, idea });
     }
@@ -110,7 +110,8 @@ export function shareDay(board: Board, goal: number): Found {
   const { squares } = board;
   board.squares = squares.slice();
   leaveOnly(board, got);
-  const found = solveAt(board) < goal ? { score: NEVER, whole: true, nodes: 0 } : search(board, goal, WIDTH);
+  const found: Omit<Found, 'whole'> =
+    solveAt(board) < goal ? { score: NEVER, nodes: 0 } : search(board, goal, WIDTH);
   board.squares = squares;
   solveAt(board);
   return found;
