@@ -1,5 +1,6 @@
 // Where a part of the search may not be off by one: days by hand, on which just so much is there as is asked for.
 import { describe, expect, it } from 'vitest';
+import { wantedFrom } from '#domain/play/ahead.ts';
 import { boardOf, POINT } from '#domain/play/board.ts';
 import { solveAt } from '#domain/play/bound.ts';
 import { modelOf } from '#domain/play/model.ts';
@@ -42,5 +43,32 @@ describe('three moments', () => {
     expect(improveNearby(board, start, best, 0)).toEqual({ ...start, nodes: 0 });
     const near = improveNearby(board, start, best, 100);
     expect([near.score, near.steps.map(({ idea }) => idea)]).toEqual([best, [0, 1, 2]]);
+  });
+});
+
+describe('a moment late in the evening', () => {
+  // the film must be put away before the moment is over, and neither lasts for the whole of it
+  const board = boardOf(
+    modelOf({
+      ...MOMENTS,
+      ideas: [MOMENTS.ideas[0]!, { ...IDEA, id: 'film', kind: 'screen', energy: 1, screen: 'yes' }],
+      windows: [{ ...hard('m', 1200, 1), minutes: 10 }],
+      events: [],
+      lightsOut: 1265,
+      limits: { screenMinutes: 30, grownUpMinutes: 60 },
+    }),
+  );
+
+  it('is filled by the film and then, whichever comes first by name, by the other: that one ends it, and is wanted', () => {
+    const { puts, sortKind, sortLast } = board.squares[0]!;
+    expect([[...puts.one], [...puts.two]]).toEqual([[1], [0]]);
+    const { kind } = board.model;
+    expect([sortKind[puts.sort[0]!], sortLast[puts.sort[0]!]]).toEqual([kind[1], kind[0]]);
+    board.forced[0] = 1;
+    const { masks, last } = wantedFrom(board);
+    expect([masks.map(([bits]) => bits), last]).toEqual([
+      [0b11, 0],
+      [[0], []],
+    ]);
   });
 });
