@@ -125,7 +125,10 @@ export function keptAtStart({ stages, freeWanted }: Model, s: number): number {
 /** The budget on the grid, with the part of a step that costs nothing yet. */
 const freeUnits = ({ budget }: Model) => Math.ceil(budget / GRID) + GROWN_UP_STEP / GRID - 1;
 
-function squareOf(model: Model, s: number): Square {
+/** A stage before it is known where its puts lead. */
+type Bare = Omit<Square, 'reached' | 'ends'>;
+
+function squareOf(model: Model, s: number): Bare {
   const { room, from, fillings, most, open, settleUntil } = model.stages[s]!;
   const sortOf = new Map<string, number>();
   const sorts: number[][] = [];
@@ -177,8 +180,6 @@ function squareOf(model: Model, s: number): Square {
       grownUp: column(puts, 5),
       net: column(puts, 4),
     },
-    reached: new Uint8Array((most + 1) * (room + 2)),
-    ends: new Uint8Array(room + 2),
     then: table(),
     grown: table(),
   };
@@ -226,7 +227,7 @@ export function boardOf(model: Model): Board {
 }
 
 /** The sorts that still hold a put, and the places that they lead to. */
-function tidied({ room, most }: Stage, here: Square): Square {
+function tidied({ room, most }: Stage, here: Bare): Square {
   const width = room + 2;
   const sorts = here.sortKind.length;
   const holds = new Uint8Array(sorts);

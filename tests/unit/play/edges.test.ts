@@ -35,6 +35,15 @@ const MOMENTS: DayProblem = {
 };
 
 describe('three moments', () => {
+  it('what is alike but for its ideas is one sort: the search goes through sorts', () => {
+    const sorts = boardOf(modelOf(MOMENTS)).squares.map(({ puts }) => [...puts.sort]);
+    expect(sorts).toEqual([
+      [0, 1, 2, 2],
+      [0, 1, 2, 2],
+      [0, 1, 2, 2],
+    ]);
+  });
+
   it('a plan nearby is found that is worth just a point more; without nodes none is looked for', () => {
     const board = boardOf(modelOf(MOMENTS));
     const best = solveAt(board);
