@@ -1,11 +1,11 @@
 // Where a part of the search may not be off by one: days by hand, on which just so much is there as is asked for.
 import { describe, expect, it } from 'vitest';
 import { wantedFrom } from '#domain/play/ahead.ts';
-import { boardOf, POINT } from '#domain/play/board.ts';
+import { boardOf, NEVER, POINT } from '#domain/play/board.ts';
 import { solveAt } from '#domain/play/bound.ts';
 import { modelOf } from '#domain/play/model.ts';
 import { improveNearby } from '#domain/play/nearby.ts';
-import type { Step } from '#domain/play/search.ts';
+import { search, type Step } from '#domain/play/search.ts';
 import type { DayProblem, HardMoment, Idea } from '#domain/play/types.ts';
 import { EXAMPLE } from '../../helpers/play-example.ts';
 
@@ -52,6 +52,42 @@ describe('three moments', () => {
     expect(improveNearby(board, start, best, 0)).toEqual({ ...start, nodes: 0 });
     const near = improveNearby(board, start, best, 100);
     expect([near.score, near.steps.map(({ idea }) => idea)]).toEqual([best, [0, 1, 2]]);
+  });
+});
+
+describe('two moments', () => {
+  // at the first, "c" is worth most, then "b"; at the second nothing comes near "c"
+  const day: DayProblem = {
+    ...MOMENTS,
+    ideas: MOMENTS.ideas.slice(0, 3),
+    child: { ...MOMENTS.child, likes: ['c'] },
+    windows: [hard('m', 600, 2), hard('n', 700, 3)],
+    events: [],
+  };
+  const found = (problem: DayProblem, width: number) => {
+    const board = boardOf(modelOf(problem));
+    solveAt(board);
+    const { steps, whole } = search(board, NEVER, width);
+    return [steps!.map(({ idea }) => problem.ideas[idea]!.id).join(' '), whole];
+  };
+
+  it('the most promising beginnings stay where there is little room, and of equals the first', () => {
+    expect([1, 2, 30].map((width) => found(day, width))).toEqual([
+      ['c b', false],
+      ['b c', false],
+      ['b c', true],
+    ]);
+    const [, b] = day.ideas;
+    const alike = {
+      ...day,
+      ideas: ['b', 'd', 'e'].map((id) => ({ ...b!, id })),
+      windows: [hard('m', 600, 2)],
+    };
+    expect([1, 2, 30].map((width) => found(alike, width))).toEqual([
+      ['b', false],
+      ['b', false],
+      ['b', true],
+    ]);
   });
 });
 

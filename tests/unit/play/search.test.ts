@@ -38,15 +38,24 @@ const MOST_WAYS = 30_000;
 /** Such a day takes a hundredth of a whole one: five for each that a long law may look at. */
 const DAYS = Math.min(150, 5 * cases(150));
 
-/** Days small enough, each with its ways. */
-function* smallDays(): Generator<{ seed: number; model: Model; ways: Way[][] }> {
-  for (let seed = 1, count = 0; count < DAYS; seed++) {
+/** A day small enough, and its ways. */
+interface SmallDay {
+  seed: number;
+  model: Model;
+  ways: Way[][];
+}
+let made: readonly SmallDay[] | undefined;
+
+/** The same days for every test: to make them takes longer than most of the tests. */
+function smallDays(): readonly SmallDay[] {
+  if (made) return made;
+  const days: SmallDay[] = [];
+  for (let seed = 1; days.length < DAYS; seed++) {
     const model = fewStages(seed);
     const ways = model.stages.map((_, s) => waysOf(model, s));
-    if (ways.reduce((all, { length }) => all * length, 1) > MOST_WAYS) continue;
-    count++;
-    yield { seed, model, ways };
+    if (ways.reduce((all, { length }) => all * length, 1) <= MOST_WAYS) days.push({ seed, model, ways });
   }
+  return (made = days);
 }
 
 /** Prices within their ends, some of them nought. */
