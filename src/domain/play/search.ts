@@ -225,14 +225,14 @@ export function search(board: Board, goal: number, width: number, ties = false):
     if (s === 0 || stages[s - 1]!.window !== stage.window)
       for (const part of parts) part.left = model.left[stage.window]!;
     let grown = parts;
-    for (let n = 0; n <= stage.most && grown.length; n++) {
+    for (let n = 0; grown.length; n++) {
       for (const part of grown) end(part);
       if (n === stage.most) break;
       const list = new Shortlist(goal, width, ties);
       const cost = (n ? NOT_FIRST : stage.firstCost) * POINT;
       /** What it costs that a sort follows its own kind shortly. */
       const follows = (part: Part, g: number) =>
-        part.kind === sortKind[g] && (n > 0 || isNear(board, s, part.end)) ? same : 0;
+        part.kind === sortKind[g] && isNear(board, s, part.end) ? same : 0;
       /** What comes back because families of a put were met before. */
       const again = ({ met }: Part, p: number) => {
         const one = puts.one[p]!;

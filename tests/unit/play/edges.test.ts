@@ -92,17 +92,17 @@ describe('two moments', () => {
 });
 
 describe('a moment late in the evening', () => {
+  const late = { ...hard('m', 1200, 1), minutes: 10, weight: 3 as const };
   // the film must be put away before the moment is over, and neither lasts for the whole of it
-  const board = boardOf(
-    modelOf({
-      ...MOMENTS,
-      ideas: [MOMENTS.ideas[0]!, { ...IDEA, id: 'film', kind: 'screen', energy: 1, screen: 'yes' }],
-      windows: [{ ...hard('m', 1200, 1), minutes: 10 }],
-      events: [],
-      lightsOut: 1265,
-      limits: { screenMinutes: 30, grownUpMinutes: 60 },
-    }),
-  );
+  const day: DayProblem = {
+    ...MOMENTS,
+    ideas: [MOMENTS.ideas[0]!, { ...IDEA, id: 'film', kind: 'screen', energy: 1, screen: 'yes' }],
+    windows: [late],
+    events: [],
+    lightsOut: 1265,
+    limits: { screenMinutes: 30, grownUpMinutes: 60 },
+  };
+  const board = boardOf(modelOf(day));
 
   it('is filled by the film and then, whichever comes first by name, by the other: that one ends it, and is wanted', () => {
     const { puts, sortKind, sortLast } = board.squares[0]!;
@@ -115,5 +115,13 @@ describe('a moment late in the evening', () => {
       [0b11, 0],
       [[0], []],
     ]);
+  });
+
+  it('takes both, and then there is nothing for the moment before it', () => {
+    const film: Step = { stage: 1, idea: 1, units: 1, from: 1200 };
+    const both = boardOf(modelOf({ ...day, windows: [hard('n', 1100, 1), late] }));
+    solveAt(both);
+    const { steps, whole } = search(both, NEVER, 30);
+    expect([steps, whole]).toEqual([[film, { ...film, idea: 0, from: 1205 }], true]);
   });
 });
