@@ -77,10 +77,18 @@ describe('two moments', () => {
       ['b c', false],
       ['b c', true],
     ]);
-    const [, b] = day.ideas;
+    const [a, b, c] = day.ideas as [Idea, Idea, Idea];
+    // in whatever order they come: here "c" is called "a", and comes first
+    const turned = { ...day, ideas: [c, a, b].map((idea, n) => ({ ...idea, id: 'abc'[n]! })) };
+    const likesA = { ...turned, child: { ...day.child, likes: ['a'] } };
+    expect([1, 2, 30].map((width) => found(likesA, width))).toEqual([
+      ['a c', false],
+      ['c a', false],
+      ['c a', true],
+    ]);
     const alike = {
       ...day,
-      ideas: ['b', 'd', 'e'].map((id) => ({ ...b!, id })),
+      ideas: ['b', 'd', 'e'].map((id) => ({ ...b, id })),
       windows: [hard('m', 600, 2)],
     };
     expect([1, 2, 30].map((width) => found(alike, width))).toEqual([
