@@ -3,10 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { wantedFrom } from '#domain/play/ahead.ts';
 import { boardOf, NEVER, POINT } from '#domain/play/board.ts';
 import { solveAt } from '#domain/play/bound.ts';
-import { modelOf } from '#domain/play/model.ts';
+import { modelOf, type Model } from '#domain/play/model.ts';
 import { improveNearby } from '#domain/play/nearby.ts';
 import { search, type Step } from '#domain/play/search.ts';
-import type { DayProblem, HardMoment, Idea } from '#domain/play/types.ts';
+import type { DayProblem, HardMoment, Idea, OrdinaryWindow } from '#domain/play/types.ts';
 import { EXAMPLE } from '../../helpers/play-example.ts';
 
 const IDEA: Idea = { ...EXAMPLE.ideas[0]!, minutes: [5, 5], moments: ['needle'], who: 'adult' };
@@ -131,5 +131,61 @@ describe('a moment late in the evening', () => {
     solveAt(both);
     const { steps, whole } = search(both, NEVER, 30);
     expect([steps, whole]).toEqual([[film, { ...film, idea: 0, from: 1205 }], true]);
+  });
+});
+
+describe('what a better beginning uses up', () => {
+  const open = (
+    id: string,
+    from: number,
+    minutes: number,
+    more: Partial<OrdinaryWindow>,
+  ): OrdinaryWindow => ({
+    ...{ kind: 'ordinary', id, from, minutes, energy: 2, propped: false, quiet: false, grownUp: false },
+    ...more,
+  });
+  const idea = (id: string, minutes: number, more: Partial<Idea> = {}): Idea => ({
+    ...{ ...IDEA, id, kind: 'read', energy: 2, who: 'alone', position: 'propped' },
+    ...{ minutes: [minutes, minutes], ...more },
+  });
+  const best = (problem: DayProblem, more: Partial<Model>) => {
+    const board = boardOf({ ...modelOf(problem), ...more });
+    solveAt(board);
+    return search(board, NEVER, 30).steps!.map(({ idea: at }) => problem.ideas[at]!.id);
+  };
+  // "x" is worth more than "y", but only "y" leaves enough for "z" in the second stretch
+  const day = (x: number, y: number, z: number, minutes: number, film?: 'yes'): DayProblem => ({
+    ...{ ...MOMENTS, events: [], bored: false, perWindow: 1 },
+    child: { ...MOMENTS.child, likes: ['x', 'z'] },
+    ideas: [
+      idea('x', x, film && { screen: film }),
+      idea('y', y),
+      idea('z', z, { kind: 'draw', who: 'adult', position: 'both', ...(film && { screen: film }) }),
+    ],
+    windows: [
+      open('w', 600, minutes, { propped: true }),
+      open('v', 600 + minutes + 15, minutes, { grownUp: true }),
+    ],
+  });
+
+  it('minutes of play and of films, the half-hour that stays free, the places of a window', () => {
+    expect(best(day(10, 5, 10, 25), { cap: 4 })).toEqual(['x', 'z']);
+    expect(best(day(10, 5, 10, 25), { cap: 3 })).toEqual(['y', 'z']);
+    expect(best(day(10, 5, 10, 25, 'yes'), { cap: 9, screenCap: 4 })).toEqual(['x', 'z']);
+    expect(best(day(10, 5, 10, 25, 'yes'), { cap: 9, screenCap: 2 })).toEqual(['y', 'z']);
+    const halfHour = { cap: 9, freeWanted: { morning: true, afternoon: false } };
+    expect(best(day(10, 5, 15, 40), halfHour)).toEqual(['x', 'z']);
+    expect(best(day(15, 5, 15, 40), halfHour)).toEqual(['y', 'z']);
+    // before the pin there is room for "x" alone, after it "x" would be too late
+    const whole = {
+      ...day(10, 5, 15, 60),
+      ideas: [idea('x', 10), idea('y', 5), idea('z', 15, { kind: 'draw', energy: 2 })],
+      child: { ...MOMENTS.child, likes: ['z'] },
+      windows: [open('w', 600, 60, { propped: true })],
+      pins: [{ idea: 'y', window: 'w', from: 615, minutes: 5 }],
+    };
+    const late = { cap: 9, latest: [610, 700, 700], freeWanted: { morning: false, afternoon: false } };
+    expect(best({ ...whole, perWindow: 3 }, late)).toEqual(['x', 'y', 'z']);
+    expect(best({ ...whole, perWindow: 2 }, late)).toEqual(['y', 'z']);
   });
 });
