@@ -171,8 +171,8 @@ describe('what a better beginning uses up', () => {
   it('minutes of play and of films, the half-hour that stays free, the places of a window', () => {
     expect(best(day(10, 5, 10, 25), { cap: 4 })).toEqual(['x', 'z']);
     expect(best(day(10, 5, 10, 25), { cap: 3 })).toEqual(['y', 'z']);
-    expect(best(day(10, 5, 10, 25, 'yes'), { cap: 9, screenCap: 4 })).toEqual(['x', 'z']);
-    expect(best(day(10, 5, 10, 25, 'yes'), { cap: 9, screenCap: 2 })).toEqual(['y', 'z']);
+    expect(best(day(10, 10, 10, 25, 'yes'), { cap: 9, screenCap: 4 })).toEqual(['x', 'z']);
+    expect(best(day(10, 10, 10, 25, 'yes'), { cap: 9, screenCap: 2 })).toEqual(['y', 'z']);
     const halfHour = { cap: 9, freeWanted: { morning: true, afternoon: false } };
     expect(best(day(10, 5, 15, 40), halfHour)).toEqual(['x', 'z']);
     expect(best(day(15, 5, 15, 40), halfHour)).toEqual(['y', 'z']);
@@ -187,5 +187,28 @@ describe('what a better beginning uses up', () => {
     const late = { cap: 9, latest: [610, 700, 700], freeWanted: { morning: false, afternoon: false } };
     expect(best({ ...whole, perWindow: 3 }, late)).toEqual(['x', 'y', 'z']);
     expect(best({ ...whole, perWindow: 2 }, late)).toEqual(['y', 'z']);
+  });
+
+  it('two that are short take the place that "z" wants, though they leave as much play as one that is long', () => {
+    // films must be over by 615, as lights-out is then an hour off
+    const two: Partial<Idea> = { energy: 1, screen: 'yes' };
+    const problem: DayProblem = {
+      ...{ ...MOMENTS, events: [], bored: false, perWindow: 3 },
+      ideas: [
+        idea('u', 5, two),
+        idea('v', 10, { screen: 'yes' }),
+        idea('x', 5, { ...two, kind: 'listen' }),
+        idea('y', 5, { kind: 'talk' }),
+        idea('z', 20, { kind: 'draw' }),
+      ],
+      child: { ...MOMENTS.child, likes: ['u', 'v', 'x', 'z'] },
+      history: { yesterday: [], lastThreeDays: ['v'] },
+      windows: [open('w', 600, 60, { propped: true })],
+      pins: [{ idea: 'y', window: 'w', from: 620, minutes: 5 }],
+      lightsOut: 675,
+    };
+    const roomy = { cap: 9, screenCap: 9, freeWanted: { morning: false, afternoon: false } };
+    expect(best({ ...problem, perWindow: 4 }, roomy)).toEqual(['u', 'x', 'y', 'z']);
+    expect(best(problem, roomy)).toEqual(['v', 'y', 'z']);
   });
 });
