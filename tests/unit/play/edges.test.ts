@@ -1,7 +1,7 @@
 // Where a part of the search may not be off by one: days by hand, on which just so much is there as is asked for.
 import { describe, expect, it } from 'vitest';
 import { wantedFrom } from '#domain/play/ahead.ts';
-import { boardOf, NEVER, POINT } from '#domain/play/board.ts';
+import { boardOf, leaveOnly, NEVER, POINT } from '#domain/play/board.ts';
 import { solveAt } from '#domain/play/bound.ts';
 import { modelOf, type Model } from '#domain/play/model.ts';
 import { improveNearby } from '#domain/play/nearby.ts';
@@ -42,6 +42,17 @@ describe('three moments', () => {
       [0, 1, 2, 2],
       [0, 1, 2, 2],
     ]);
+  });
+
+  it('only what was named is left, where it was named; how often each stood there has a place for each', () => {
+    const board = boardOf(modelOf(MOMENTS));
+    leaveOnly(board, [
+      { stage: 0, idea: 0 },
+      { stage: 2, idea: 3 },
+      { stage: 2, idea: 1 },
+    ]);
+    expect(board.squares.map(({ puts }) => [...puts.one])).toEqual([[0], [], [1, 3]]);
+    expect(board.often).toHaveLength(3 * 4);
   });
 
   it('a plan nearby is found that is worth just a point more; without nodes none is looked for', () => {
