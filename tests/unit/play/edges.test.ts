@@ -1,7 +1,7 @@
 // Where a part of the search may not be off by one: days by hand, on which just so much is there as is asked for.
 import { describe, expect, it } from 'vitest';
 import { wantedFrom } from '#domain/play/ahead.ts';
-import { boardOf, leaveOnly, NEVER, POINT } from '#domain/play/board.ts';
+import { boardOf, leave, leaveOnly, NEVER, POINT } from '#domain/play/board.ts';
 import { solveAt } from '#domain/play/bound.ts';
 import { modelOf, type Model } from '#domain/play/model.ts';
 import { improveNearby } from '#domain/play/nearby.ts';
@@ -107,6 +107,28 @@ describe('two moments', () => {
       ['b', false],
       ['b', true],
     ]);
+  });
+});
+
+describe('one moment', () => {
+  const day = { ...MOMENTS, windows: [hard('m', 600, 2)], events: [] };
+
+  it('of two that are worth the same and share nothing, the first stands', () => {
+    const [a, , c] = MOMENTS.ideas as [Idea, Idea, Idea];
+    const board = boardOf(modelOf({ ...day, ideas: [a, { ...c, energy: 1 }] }));
+    solveAt(board);
+    expect(search(board, NEVER, 30).steps!.map(({ idea }) => idea)).toEqual([0]);
+  });
+
+  it('what has a price and can stand nowhere any more is lost, and the others stand', () => {
+    const board = boardOf(modelOf(day));
+    solveAt(board);
+    const best = search(board, NEVER, 30);
+    expect(best.steps!.map(({ idea }) => idea)).toEqual([1]);
+    board.price[0] = POINT;
+    leave(board, 0, (idea) => idea !== 0);
+    solveAt(board);
+    expect(search(board, best.score, 30).steps).toEqual(best.steps);
   });
 });
 
