@@ -150,6 +150,10 @@ describe('a moment late in the evening', () => {
     expect([[...puts.one], [...puts.two]]).toEqual([[1], [0]]);
     const { kind } = board.model;
     expect([sortKind[puts.sort[0]!], sortLast[puts.sort[0]!]]).toEqual([kind[1], kind[0]]);
+    board.price.set([3 * POINT, POINT]);
+    solveAt(board);
+    expect(puts.net[0]).toBe(puts.worth[0]! - 4 * POINT);
+    board.price.fill(0);
     board.forced[0] = 1;
     const { masks, last } = wantedFrom(board);
     expect([masks.map(([bits]) => bits), last]).toEqual([
