@@ -1,9 +1,11 @@
 /** For every reader: keyboard alone, large text, still pictures. What holds for every page is in every-page.spec.ts. */
 import { expect, test, type Page } from '@playwright/test';
 import { usualWays } from '#domain/day/kept-day.ts';
+import { AGE_MODES } from '#domain/day/modes.ts';
 import { contrast } from '../helpers/contrast.ts';
 import { tabTo } from '../helpers/keyboard.ts';
-import { resultAddress, scriptRuns, sideways, words } from '../helpers/pages.ts';
+import { resultAddress, routesOf, scriptRuns, sideways, words } from '../helpers/pages.ts';
+import { FULL } from '../helpers/play-beds.ts';
 
 test('the keyboard alone goes from the language to the result, and presses the button’s note', async ({
   page,
@@ -111,52 +113,115 @@ test('the first stop of the keyboard is a way past the bell bar', async ({ page 
 const WIDER = `* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important }
   p { margin-block-end: 2em !important }`;
 
-/** Text that its box cuts off. */
+/** Text that its box cuts off; what is read out only is no wider than a dot. */
 const cut = (page: Page) =>
   page.evaluate(() =>
     [...document.querySelectorAll<HTMLElement>('main *, .bar *')]
-      .filter((e) => !e.closest('svg, .hidden-visually'))
+      .filter((e) => e.checkVisibility() && !e.closest('svg, .hidden-visually'))
       .filter((e) => {
-        const { overflowX, overflowY } = getComputedStyle(e);
-        const hides = overflowX !== 'visible' || overflowY !== 'visible';
+        const { overflowX, overflowY, clipPath } = getComputedStyle(e);
+        const hides = (overflowX !== 'visible' || overflowY !== 'visible') && clipPath === 'none';
         return hides && (e.scrollHeight > e.clientHeight + 2 || e.scrollWidth > e.clientWidth + 2);
       })
       .map((e) => e.outerHTML.slice(0, 100)),
   );
 
+/** Words that reach over the frame they stand in. */
+const overFrame = (page: Page) =>
+  page.evaluate(() => {
+    const over: string[] = [];
+    const walker = document.createTreeWalker(document.querySelector('main')!, NodeFilter.SHOW_TEXT);
+    for (let text = walker.nextNode(); text; text = walker.nextNode()) {
+      const element = text.parentElement!;
+      if (!text.textContent!.trim() || element.closest('svg, .hidden-visually')) continue;
+      if (!element.checkVisibility({ visibilityProperty: true })) continue;
+      const range = document.createRange();
+      range.selectNodeContents(text);
+      const { left, right, width } = range.getBoundingClientRect();
+      for (let box: Element | null = element; box && width > 1; box = box.parentElement) {
+        const { borderLeftWidth, borderRightWidth, display, clipPath } = getComputedStyle(box);
+        if (clipPath !== 'none') break;
+        const framed = Number.parseFloat(borderLeftWidth) && Number.parseFloat(borderRightWidth);
+        if (display === 'inline' || !framed) continue;
+        const frame = box.getBoundingClientRect();
+        if (left < frame.left - 1 || right > frame.right + 1)
+          over.push(`${text.textContent!.trim().slice(0, 40)}: ${box.outerHTML.slice(0, 60)}`);
+      }
+    }
+    return over;
+  });
+
+/** Opens what is folded and doubles the text; says what is cut off, pushed sideways or over its frame, so and with wider text. */
+async function largeText(page: Page, address: string): Promise<string[]> {
+  await page.goto(address);
+  await scriptRuns(page);
+  await expect(page.locator('h1').first()).toBeVisible();
+  // a result is drawn anew once it is written down
+  if (await page.locator('article[data-urgency] .answers').count())
+    await expect(page.locator('[data-written]')).toBeVisible();
+  const sizeOf = () =>
+    page
+      .locator('h1')
+      .first()
+      .evaluate((e) => Number.parseFloat(getComputedStyle(e).fontSize));
+  const found: string[] = [];
+  const look = async (how: string) => {
+    for (const one of [...(await sideways(page)), ...(await cut(page)), ...(await overFrame(page))])
+      found.push(`${address}, ${how}: ${one}`);
+  };
+  await page.evaluate(() => document.querySelectorAll('details').forEach((fold) => (fold.open = true)));
+  const before = await sizeOf();
+  await page.addStyleTag({ content: 'html { font-size: 200% !important }' });
+  expect((await sizeOf()) / before, `${address}: the text follows`).toBeCloseTo(2, 1);
+  await look('twice');
+  await page.addStyleTag({ content: `html { font-size: 100% !important } ${WIDER}` });
+  await look('wider');
+  return found;
+}
+
+const SHARES = 3;
 for (const language of ['en', 'pl', 'ar'])
-  test(`${language}: text at twice its size, and text with wider lines, words and letters, is neither cut off nor pushed sideways`, async ({
+  for (let share = 0; share < SHARES; share++)
+    test(`${language}, every kind of page (${share + 1} of ${SHARES}): text at twice its size, and text with wider lines, words and letters, is neither cut off nor pushed sideways`, async ({
+      page,
+    }) => {
+      const found: string[] = [];
+      for (const address of routesOf(language).filter((_, at) => at % SHARES === share))
+        found.push(...(await largeText(page, address)));
+      expect(found).toEqual([]);
+    });
+
+const PLANNED = ['', 'plan/', 'paper/', 'code/', 'moment/', 'night/', 'bed/'].map(
+  (one) => `things-to-do/${one}`,
+);
+for (const language of ['en', 'ar'])
+  test(`${language}: once a day of play is planned, neither large text nor a narrow phone cuts anything off`, async ({
     page,
   }) => {
-    for (const address of [
-      `/${language}/look/`,
-      `/${language}/look/toes/`,
-      resultAddress(language, 'toes-colour'),
-      resultAddress(language, 'band-wet'),
-      resultAddress(language, 'no-poo'),
-      `/${language}/bell/`,
-      `/${language}/look/full/1/`,
-      `/${language}/our-notes/`,
-    ]) {
-      await page.goto(address);
+    await page.clock.install({ time: new Date('2026-11-25T08:40:00Z') });
+    await page.addInitScript(
+      (kept) => localStorage.setItem('bare-toes:play', kept),
+      JSON.stringify({ open: FULL.shape, beds: [FULL] }),
+    );
+    const found: string[] = [];
+    const looked = async (address: string) => {
+      found.push(...(await largeText(page, `/${language}/${address}`)));
+      await page.goto(`/${language}/${address}`);
+      await page.setViewportSize({ width: 320, height: 640 });
       await scriptRuns(page);
-      // a result is drawn anew once it is written down
-      if (await page.locator('article[data-urgency]').count())
-        await expect(page.locator('[data-written]')).toBeVisible();
-      const before = await page
-        .locator('main h1')
-        .evaluate((e) => Number.parseFloat(getComputedStyle(e).fontSize));
-      await page.addStyleTag({ content: 'html { font-size: 200% !important }' });
-      const after = await page
-        .locator('main h1')
-        .evaluate((e) => Number.parseFloat(getComputedStyle(e).fontSize));
-      expect(after / before, `${address}: the text follows`).toBeCloseTo(2, 1);
-      expect(await sideways(page), address).toEqual([]);
-      expect(await cut(page), address).toEqual([]);
-      await page.addStyleTag({ content: `html { font-size: 100% !important } ${WIDER}` });
-      expect(await sideways(page), `${address}, wider`).toEqual([]);
-      expect(await cut(page), `${address}, wider`).toEqual([]);
+      await expect(page.locator('h1').first()).toBeAttached();
+      for (const one of await sideways(page)) found.push(`${address}, narrow: ${one}`);
+      await page.setViewportSize({ width: 360, height: 740 });
+    };
+    for (const address of [...PLANNED, 'our-day/grown-up/']) await looked(address);
+    for (const { mode } of AGE_MODES) {
+      await page.addInitScript(
+        (value) => localStorage.setItem('bare-toes:day', value),
+        JSON.stringify({ firstDay: '2026-11-20', ways: { ...usualWays(false), mode } }),
+      );
+      await looked('our-day/');
     }
+    expect(found).toEqual([]);
   });
 
 test.describe('less motion', () => {
