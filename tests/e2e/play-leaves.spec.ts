@@ -191,6 +191,24 @@ test.describe('without script', () => {
   });
 });
 
+/** The smallest size of any words as they are printed, in points of 1/72 inch; a pixel of CSS is 1/96. */
+const smallestPrint = async (page: Page) => {
+  await page.emulateMedia({ media: 'print' });
+  const smallest = await page.evaluate(() => {
+    const sizes: number[] = [];
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    for (let text = walker.nextNode(); text; text = walker.nextNode()) {
+      const element = text.parentElement!;
+      if (!text.textContent!.trim() || !element.checkVisibility() || element.closest('.hidden-visually'))
+        continue;
+      sizes.push(Number.parseFloat(getComputedStyle(element).fontSize));
+    }
+    return Math.min(...sizes);
+  });
+  await page.emulateMedia({ media: null });
+  return smallest * 0.75;
+};
+
 for (const [language, light, ageMonths] of [
   ['en', 'day', 88],
   ['ar', 'night', 40],
@@ -222,9 +240,30 @@ for (const [language, light, ageMonths] of [
     await expect(age).toBeHidden();
     await page.emulateMedia({ media: null });
     expect(await pagesOf(page)).toEqual({ count: 1, millimetres: [148, 210] });
+    expect(await smallestPrint(page)).toBeGreaterThanOrEqual(7);
     if (language !== 'ar') return;
     // two directions in one line would run into each other
     await page.emulateMedia({ media: 'print' });
     for (const one of await page.locator('.phases li [lang], .phases h2 [lang]').all())
       await expect(one).toHaveCSS('display', 'block');
+  });
+
+for (const [language, ageMonths] of [
+  ['es', 20],
+  ['pl', 88],
+  ['ar', 40],
+] as const)
+  test(`the plan for the bed end of a typical day, ${language}: one sheet, nothing on it smaller than 8 points`, async ({
+    page,
+  }) => {
+    await withBed(page, { ...TYPICAL, child: { ...TYPICAL.child, ageMonths } });
+    await page.goto(`/${language}/things-to-do/paper/`);
+    await expect(page.locator('[data-paper] [lang="en"]').first()).toBeVisible();
+    await expect(page.locator('[data-paper] .play-picture:not([data-drawn])')).toHaveCount(0);
+    expect(await pagesOf(page)).toEqual({ count: 1, millimetres: [148, 210] });
+    expect(await smallestPrint(page)).toBeGreaterThanOrEqual(8);
+    await page.emulateMedia({ media: 'print' });
+    // read from the foot of the bed
+    const day = page.locator('[data-paper] .day [lang="en"]');
+    expect(await day.evaluate((e) => Number.parseFloat(getComputedStyle(e).fontSize) * 0.75)).toBeCloseTo(14);
   });
