@@ -214,7 +214,7 @@ for (const language of ['en', 'ar'])
       await page.setViewportSize({ width: 360, height: 740 });
     };
     for (const address of [...PLANNED, 'our-day/grown-up/']) await looked(address);
-    for (const { mode } of AGE_MODES) {
+    for (const mode of AGE_MODES) {
       await page.addInitScript(
         (value) => localStorage.setItem('bare-toes:day', value),
         JSON.stringify({ firstDay: '2026-11-20', ways: { ...usualWays(false), mode } }),
