@@ -158,6 +158,57 @@ test('a bed of the same shape gives way only after that was said; of another day
   expect(beds[0]).not.toHaveProperty('plan');
 });
 
+/** A child of twenty months whom nobody is with at the hard moments; only for the last of them something is kept. */
+const ALONE: PlayBed = {
+  ...TYPICAL,
+  child: { ...TYPICAL.child, ageMonths: 20, mouths: true },
+  sketch: {
+    ...TYPICAL.sketch,
+    moments: TYPICAL.sketch.moments.map((moment, at) => ({ ...moment, grownUp: at > 1 })),
+  },
+  plan: [{ idea: 'hand-in-hand', window: 'other-1', from: 18 * 60 + 15, minutes: 10 }],
+  ...{ pins: [], done: [] },
+};
+
+test('a hard moment that nothing fits is told with what would open it, after a reload and on a phone that took the plan', async ({
+  page,
+  browser,
+}) => {
+  const told = async (there: Page) => {
+    await there.goto('/en/things-to-do/plan/');
+    await there.reload();
+    await expect(there.locator('[data-impossible]')).toHaveCount(2);
+    const needle = there.locator('[data-impossible="needle-1"]');
+    await expect(needle).toContainText('09:15');
+    await expect(needle.locator('[data-relax]').first()).toHaveAttribute('data-relax', 'grown-up');
+    await expect(needle.locator('[data-relax]').first()).toContainText(/: \D?\d/);
+    await expect(needle.locator('[data-ask]')).toHaveText(english['play:open.ask']!);
+    // the day itself does not pass over it either
+    await expect(there.locator('[data-open="needle-1"]')).toHaveText(english['play:open.nothing']!);
+    await expect(there.locator('[data-open="other-1"]')).toHaveCount(0);
+    // in short on the first page
+    await there.goto('/en/things-to-do/');
+    const next = there.locator('[data-next-moment="needle-1"]');
+    await expect(next.locator('[data-nothing-fits]')).toHaveText(english['play:open.nothing']!);
+    await expect(next.locator('[data-relax]')).toHaveCount(1);
+    await expect(next.locator('[data-relax]')).toHaveAttribute('data-relax', 'grown-up');
+    await expect(next.locator('[data-ask]')).toBeVisible();
+  };
+  await withBed(page, ALONE);
+  await told(page);
+  const phone = await newPhone(browser);
+  await phone.goto(`/en/things-to-do/take/#${encodePlay(ALONE, IDEA_ORDER, THING_ORDER)}`);
+  await phone.locator('[data-action="take"]').tap();
+  await expect(phone.locator('[data-taken]')).toBeVisible();
+  await told(phone);
+  await phone.context().close();
+  // once they are over nothing is said of them
+  await page.clock.setFixedTime(new Date('2026-11-25T15:00:00Z'));
+  await page.goto('/en/things-to-do/plan/');
+  await expect(page.locator('[data-strip]')).toBeVisible();
+  await expect(page.locator('[data-impossible]')).toHaveCount(0);
+});
+
 test('scene 14: from the plan to the card of that moment, with its idea and what staff do', async ({
   page,
 }) => {
