@@ -3,6 +3,8 @@ import { expect, test, type Browser, type Page } from '@playwright/test';
 import { encodePlay } from '#domain/play-bed/travel.ts';
 import { eventKind, type PlayBed } from '#domain/play-bed/bed.ts';
 import { momentCard } from '#domain/play-bed/moments.ts';
+import { problemOf } from '#domain/play-bed/problem.ts';
+import { IDEAS } from '#content/ideas.ts';
 import { IDEA_ORDER, THING_ORDER } from '#content/idea-order.ts';
 import { readFromScreen } from '../helpers/codes.ts';
 import { chosen, scriptRuns, words } from '../helpers/pages.ts';
@@ -207,6 +209,96 @@ test('a hard moment that nothing fits is told with what would open it, after a r
   await page.goto('/en/things-to-do/plan/');
   await expect(page.locator('[data-strip]')).toBeVisible();
   await expect(page.locator('[data-impossible]')).toHaveCount(0);
+});
+
+test('card and sheet of a child who may not blow and fears water speak of no bubbles; each moment says its own', async ({
+  page,
+}) => {
+  const room = { ...ALONE.room, isolation: 'breath' as const };
+  await withBed(page, { ...ALONE, room, child: { ...ALONE.child, never: [] }, fears: ['water'] });
+  const bubbles = /bubble/i;
+  await page.goto('/en/things-to-do/paper/');
+  const paper = page.locator('[data-paper]');
+  await expect(paper.locator('[data-phase="during"]')).toBeVisible();
+  await expect(paper).not.toContainText(bubbles);
+  // something is kept for the last one alone
+  const kept = paper.locator('[data-step="kept"]');
+  await expect(kept).toHaveCount(1);
+  await expect(kept).toContainText('18:15');
+  await expect(kept).not.toContainText('09:15');
+  const fits = paper.locator('[data-step="rhyme-song-bubbles"][data-at="needle-1"]');
+  await expect(fits).toContainText('09:15');
+  await expect(fits).toContainText(english['ideas:same-song.name']!);
+  await expect(paper.locator('[data-at="other-1"]')).toHaveCount(0);
+  const empty = paper.locator('[data-row="moment"] [data-empty]');
+  await expect(empty).toHaveCount(2);
+  for (const one of await empty.all()) {
+    await expect(one).toContainText(english['play:open.nothing']!);
+    await expect(one).toContainText(english['play:open.ask']!);
+  }
+  expect(await pagesOf(page)).toEqual({ count: 1, millimetres: [148, 210] });
+
+  await page.goto('/en/things-to-do/moment/#needle-1');
+  const card = page.locator('[data-moment-card]');
+  await expect(card.locator('[data-open="needle-1"] [data-ask]')).toBeVisible();
+  await expect(card.locator('[data-step="kept"]')).toHaveCount(0);
+  await expect(card.locator('[data-step="rhyme-song-bubbles"]')).toContainText(
+    english['ideas:same-song.name']!,
+  );
+  await expect(card).not.toContainText(bubbles);
+  await page.goto('/en/things-to-do/moment/#other-1');
+  await expect(card.locator('[data-step="kept"]')).toBeVisible();
+  await expect(card.locator('[data-open]')).toHaveCount(0);
+  // a bed with no hard moment told yet is a bed as well
+  await page.evaluate(() => {
+    const all = JSON.parse(localStorage.getItem('bare-toes:play')!) as {
+      beds: { sketch: { moments: unknown[] }; plan: unknown[] }[];
+    };
+    all.beds[0]!.sketch.moments = [];
+    all.beds[0]!.plan = [];
+    localStorage.setItem('bare-toes:play', JSON.stringify(all));
+  });
+  await page.goto('/en/things-to-do/moment/');
+  await page.reload();
+  await expect(card.locator('[data-phase="during"]')).toBeVisible();
+  await expect(card).not.toContainText(bubbles);
+});
+
+test('what was kept by hand and breaks a rule is refused with the rule in plain words', async ({ page }) => {
+  const window = problemOf(TYPICAL, IDEAS).problem.windows.find(({ from }) => from === 16 * 60 + 30)!;
+  const pin = { idea: 'recipe-dream', window: window.id, from: window.from, minutes: 10 };
+  await withBed(page, { ...TYPICAL, eating: false, pins: [pin] });
+  await page.goto('/en/things-to-do/plan/');
+  await page.locator('[data-action="plan"]').tap();
+  const refused = page.locator('[data-refused="recipe-dream"]');
+  await expect(refused).toContainText(english['ideas:recipe-dream.name']!);
+  await expect(refused).toContainText(english['play:rule.H12']!);
+  await expect(refused).not.toContainText(/H\d/);
+});
+
+test('a child of ten says on the card what helped, and the bed knows it', async ({ page }) => {
+  await withBed(page, { ...FULL, child: { ...FULL.child, ageMonths: 120, likes: [], dislikes: [] } });
+  const { idea } = FULL.plan!.find(({ window }) => window === 'needle-1')!;
+  await page.goto('/en/things-to-do/moment/#needle-1');
+  const rated = page.locator(`[data-phase="after"] [data-rate="${idea}"]`);
+  await expect(rated).toContainText(english[`ideas:${idea}.name`]!);
+  const lists = async () => {
+    const { beds } = JSON.parse((await keptPlay(page))!) as { beds: PlayBed[] };
+    return [beds[0]!.child.likes, beds[0]!.child.dislikes];
+  };
+  await rated.locator('[data-again]').tap();
+  expect(await lists()).toEqual([[idea], []]);
+  await rated.locator('[data-not-again]').tap();
+  expect(await lists()).toEqual([[], [idea]]);
+  // that it was done is said once it has begun
+  await expect(rated.locator('[data-done]')).toHaveCount(0);
+  await page.clock.setFixedTime(new Date('2026-11-25T09:20:00Z'));
+  await page.reload();
+  await expect(rated.locator('[data-done]')).toBeVisible();
+  // on paper it is a sentence
+  await page.emulateMedia({ media: 'print' });
+  await expect(rated).toBeHidden();
+  expect(await pagesOf(page)).toEqual({ count: 1, millimetres: [148, 210] });
 });
 
 test('scene 14: from the plan to the card of that moment, with its idea and what staff do', async ({

@@ -9,6 +9,10 @@ export interface Step {
   who: Who;
   /** Ideas of the library, any of which will do; the day's plan has chosen already where it holds one. */
   ideas: readonly string[];
+  /** Its words name none of them: one that is possible is enough for the words to be true. */
+  anyOfThem?: true;
+  /** It hands the child something small, which no child gets who puts things into the mouth. */
+  smallParts?: true;
 }
 export interface MomentCard {
   before: readonly Step[];
@@ -16,7 +20,12 @@ export interface MomentCard {
   after: readonly Step[];
 }
 
-const step = <Id extends string>(id: Id, who: Who, ideas: readonly string[] = []) => ({ id, who, ideas });
+const step = <Id extends string>(
+  id: Id,
+  who: Who,
+  ideas: readonly string[] = [],
+  more: Pick<Step, 'anyOfThem' | 'smallParts'> = {},
+) => ({ id, who, ideas, ...more });
 
 /** At every age. Nobody whom the child goes to for comfort holds the child down. */
 const ALWAYS = [step('one-person-talks', 'grown-up'), step('never-held-down-by-family', 'grown-up')] as const;
@@ -32,7 +41,7 @@ const CARDS = [
     before: [
       step('comfort-thing', 'grown-up'),
       step('grown-up-face', 'grown-up'),
-      step('song-chosen', 'grown-up', ['same-song', 'name-song']),
+      step('song-chosen', 'grown-up', ['same-song', 'name-song'], { anyOfThem: true }),
       step(ASK_MEDICINE, 'grown-up'),
     ],
     during: [
@@ -58,7 +67,10 @@ const CARDS = [
       step('find-or-blow', 'grown-up', ['find-it-sheet', 'candle-fingers']),
       step('shout-but-still', 'child'),
     ],
-    after: [step('say-what-went-well', 'grown-up'), step('sticker-on-page', 'grown-up')],
+    after: [
+      step('say-what-went-well', 'grown-up'),
+      step('sticker-on-page', 'grown-up', [], { smallParts: true }),
+    ],
   },
   {
     age: 'six',

@@ -1,8 +1,25 @@
 /** The day of one bed as it hangs at the bed's end: what, when, what is liked, what to take care of. Nothing clinical. */
-import { CAUTIONS, type Caution, type DayMinute, type Idea, type Placement } from '../play/types.ts';
+import {
+  CAUTIONS,
+  type Caution,
+  type DayMinute,
+  type DayProblem,
+  type Idea,
+  type Placement,
+} from '../play/types.ts';
 import { eventKind, type PlayBed } from './bed.ts';
-import { momentCard, type MomentCard, type StepId } from './moments.ts';
+import {
+  cardAtBed,
+  momentAtBed,
+  saidSteps,
+  type CardAtBed,
+  type MomentAtBed,
+  type StepAtBed,
+} from './moment-at-bed.ts';
+import type { StepId } from './moments.ts';
+import { openMoments } from './open-moments.ts';
 import { ideaOf } from './own-idea.ts';
+import { problemOf } from './problem.ts';
 
 type Moment = PlayBed['sketch']['moments'][number];
 
@@ -10,6 +27,17 @@ export type SheetRow =
   | { kind: 'event'; from: DayMinute; minutes: number; id: string }
   | { kind: 'moment'; from: DayMinute; minutes: number; moment: Moment; kept: readonly Placement[] }
   | { kind: 'idea'; from: DayMinute; minutes: number; placement: Placement };
+
+/** What is true of one hard moment of the day. */
+export interface MomentSaid {
+  moment: Moment;
+  /** Something is kept for it, and is started. */
+  kept: boolean;
+  /** Nothing is kept, and nothing can fill it as the bed is now. */
+  nothingFits: boolean;
+  /** Where nothing is kept: the steps during it whose ideas this bed allows, or some of them. */
+  steps: readonly StepAtBed[];
+}
 
 export interface DaySheet {
   /** In order of time; a hard moment comes with what is kept for it. */
@@ -22,8 +50,10 @@ export interface DaySheet {
   /** What to watch with anything that is planned, each once. */
   cautions: readonly Caution[];
   freeHands: 0 | 1 | 2;
-  /** What is done at a hard moment of this age; where ideas are kept for them, those stand in the rows instead. */
-  card: MomentCard;
+  /** What is done at each hard moment of this age. No step names an idea that the bed bars at any of them. */
+  card: CardAtBed;
+  /** In order of time; what each keeps or allows stands here, never in `card.during`. */
+  moments: readonly MomentSaid[];
 }
 
 /**
@@ -74,10 +104,12 @@ export function daySheet(bed: PlayBed, library: readonly Idea[]): DaySheet {
   const rows = [...needed, ...(fits ? events : [])].sort(
     (a, b) => a.from - b.from || rank[a.kind] - rank[b.kind],
   );
-  const known = new Map([...library, ...own.map(ideaOf)].map((idea) => [idea.id, idea]));
-  const cautions = new Set(plan.flatMap(({ idea }) => known.get(idea)?.cautions ?? []));
-  const steps = momentCard(child.ageMonths);
-  const isKept = plan.some(({ window }) => moments.has(window));
+  const byId = new Map([...library, ...own.map(ideaOf)].map((idea) => [idea.id, idea]));
+  const cautions = new Set(plan.flatMap(({ idea }) => byId.get(idea)?.cautions ?? []));
+  const { problem } = problemOf(bed, library);
+  const open = openMoments(bed, library);
+  const known = sketch.moments.flatMap(({ id }) => momentAtBed(problem, plan, id) ?? []);
+  const byTime = [...sketch.moments].sort((a, b) => a.from - b.from);
   return {
     rows,
     together: fits ? [] : events,
@@ -85,10 +117,35 @@ export function daySheet(bed: PlayBed, library: readonly Idea[]): DaySheet {
     never: child.never.slice(0, MOST_WORDS),
     cautions: CAUTIONS.filter((caution) => cautions.has(caution)),
     freeHands,
-    card: {
-      before: steps.before.filter(({ id }) => !CARD_ALONE.includes(id)),
-      during: steps.during.filter(({ ideas }) => !isKept || ideas.length === 0),
-      after: steps.after,
-    },
+    card: cardFor(problem, known),
+    moments: byTime.map((moment): MomentSaid => {
+      const kept = plan.some(({ window }) => window === moment.id);
+      const steps = known.find((one) => one.moment.id === moment.id)?.during ?? [];
+      return {
+        moment,
+        kept,
+        nothingFits: open.some((one) => one.moment.id === moment.id && one.nothingFits),
+        steps: kept ? [] : saidSteps(steps).filter(({ ideas }) => ideas.length > 0),
+      };
+    }),
+  };
+}
+
+/** The steps that hold at every moment of the day, each with the ideas that are possible at all of them. */
+function cardFor(problem: DayProblem, moments: readonly MomentAtBed[]): CardAtBed {
+  const card = cardAtBed(problem);
+  const atAll = (phase: 'before' | 'after') =>
+    saidSteps(
+      card[phase].map((step) => ({
+        ...step,
+        possible: step.possible.filter((idea) =>
+          moments.every((moment) => moment[phase].some(({ possible }) => possible.includes(idea))),
+        ),
+      })),
+    ).filter(({ id }) => !CARD_ALONE.includes(id));
+  return {
+    before: atAll('before'),
+    during: saidSteps(card.during, true),
+    after: atAll('after'),
   };
 }

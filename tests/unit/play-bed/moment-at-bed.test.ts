@@ -20,8 +20,11 @@ describe('a hard moment at a bed', () => {
           expect(found !== undefined).toBe(kind === 'hard');
           if (!found) continue;
           const card = momentCard(bed.child.ageMonths);
+          // a sticker is small: not for a child who puts things into the mouth
+          const given = (steps: readonly { id: string }[]) =>
+            ids(steps).filter((step) => step !== 'sticker-on-page' || !bed.child.mouths);
           for (const phase of ['before', 'during', 'after'] as const)
-            expect(ids(found[phase])).toEqual(ids(card[phase]));
+            expect(ids(found[phase])).toEqual(given(card[phase]));
         }
       }),
     );

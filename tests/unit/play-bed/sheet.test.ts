@@ -95,22 +95,49 @@ describe('the sheet at the bed’s end', () => {
     expect(daySheet({ ...bed, plan: [] }, IDEAS).cautions).toEqual([]);
   });
 
-  it('says what is done at a hard moment but for medicine, and leaves to what is kept what is kept', () => {
+  it('says what is done at a hard moment but for medicine, and names no idea for all of them at once', () => {
     fc.assert(
       fc.property(anyBed, (bed) => {
-        const { card, rows } = daySheet(bed, IDEAS);
+        const { card } = daySheet(bed, IDEAS);
         const whole = momentCard(bed.child.ageMonths);
-        const isKept = rows.some((row) => row.kind === 'moment' && row.kept.length > 0);
-        const all = [...whole.before, ...whole.during, ...whole.after];
-        const shown = [...card.before, ...card.during, ...card.after];
-        const gone = all.filter((step) => !shown.includes(step)).map(({ id }) => id);
-        expect(gone.filter((id) => id.includes('medicine'))).toHaveLength(1);
-        // pictures to show stand on the card alone
-        expect(shown.map(({ id }) => id)).not.toContain('three-pictures');
-        for (const { id } of whole.during.filter(({ ideas }) => ideas.length > 0))
-          expect(gone.includes(id)).toBe(isKept);
-        expect(shown.map(({ id }) => id)).toContain('never-held-down-by-family');
+        const ids = (steps: readonly { id: string }[]) => steps.map(({ id }) => id);
+        for (const phase of ['before', 'during', 'after'] as const) {
+          const rest = whole[phase].filter(({ id }) => ids(card[phase]).includes(id));
+          expect(ids(card[phase])).toEqual(ids(rest));
+          // what needs no idea is said at every bed, but for medicine, pictures to show and a sticker in a small mouth
+          const gone = whole[phase]
+            .filter(({ ideas }) => !ideas.length)
+            .filter((step) => !rest.includes(step));
+          for (const id of ids(gone)) {
+            expect(['ask-medicine-time', 'three-pictures', 'sticker-on-page']).toContain(id);
+            if (id === 'sticker-on-page') expect(bed.child.mouths).toBe(true);
+          }
+        }
+        expect(ids([...card.before, ...card.after])).not.toContain('ask-medicine-time');
+        expect(ids(card.before)).not.toContain('three-pictures');
+        expect(ids(card.during)).toContain('never-held-down-by-family');
+        expect(card.during.filter(({ ideas }) => ideas.length)).toEqual([]);
       }),
     );
+  });
+
+  it('says of each hard moment what is true of that one: what is kept, what may be started, or that nothing fits', () => {
+    const met = new Set<string>();
+    fc.assert(
+      fc.property(anyBed, (bed) => {
+        const { moments, rows } = daySheet(bed, IDEAS);
+        const inRows = rows.flatMap((row) => (row.kind === 'moment' ? [row] : []));
+        expect(moments.map(({ moment }) => moment.id)).toEqual(inRows.map(({ moment }) => moment.id));
+        moments.forEach(({ kept, steps, nothingFits }, at) => {
+          expect(kept).toBe(inRows[at]!.kept.length > 0);
+          if (kept) expect([steps, nothingFits]).toEqual([[], false]);
+          met.add(kept ? 'kept' : nothingFits ? 'nothing' : 'open');
+          if (steps.length) met.add('steps');
+        });
+        if (new Set(moments.map(({ kept }) => kept)).size > 1) met.add('both');
+      }),
+      { numRuns: 150 },
+    );
+    expect([...met].sort()).toEqual(['both', 'kept', 'nothing', 'open', 'steps']);
   });
 });
