@@ -410,3 +410,125 @@ for (const [language, ageMonths] of [
     const day = page.locator('[data-paper] .day [lang="en"]');
     expect(await day.evaluate((e) => Number.parseFloat(getComputedStyle(e).fontSize) * 0.75)).toBeCloseTo(14);
   });
+
+/** Whether anything in a picture has a colour of its own. */
+async function hasColour(page: Page, picture: Buffer): Promise<boolean> {
+  const blank = await page.context().newPage();
+  const found = await blank.evaluate(async (base64) => {
+    const bytes = Uint8Array.from(atob(base64), (one) => one.charCodeAt(0));
+    const bitmap = await createImageBitmap(new Blob([bytes], { type: 'image/png' }));
+    const brush = new OffscreenCanvas(bitmap.width, bitmap.height).getContext('2d')!;
+    brush.drawImage(bitmap, 0, 0);
+    const { data } = brush.getImageData(0, 0, bitmap.width, bitmap.height);
+    for (let at = 0; at < data.length; at += 4)
+      if (
+        Math.max(data[at]!, data[at + 1]!, data[at + 2]!) -
+          Math.min(data[at]!, data[at + 1]!, data[at + 2]!) >
+        4
+      )
+        return true;
+    return false;
+  }, picture.toString('base64'));
+  await blank.close();
+  return found;
+}
+
+test('on paper: a large date, likes and never as pictures, free hands, a symbol for each caution, the bell, and no colour', async ({
+  page,
+}) => {
+  const never = ['slow-bubbles', 'screen'];
+  await withBed(page, { ...FULL, child: { ...FULL.child, never } });
+  await chosen(page, { light: 'day', locale: 'es' });
+  await page.goto('/es/things-to-do/paper/');
+  const paper = page.locator('[data-paper]');
+  await expect(paper.locator('.play-picture[data-drawn]').first()).toBeVisible();
+  await expect(paper.locator('.play-picture:not([data-drawn])')).toHaveCount(0);
+  const own = words('es');
+  const [day, strip] = [
+    paper.locator('.day .first-language'),
+    paper.locator('[data-row="idea"] .told').first(),
+  ];
+  await expect(day).toContainText('25');
+  await expect(paper.locator('.day [lang="es"]')).toContainText('noviembre');
+  expect(await hasColour(page, await paper.screenshot())).toBe(true);
+
+  await page.emulateMedia({ media: 'print' });
+  const sizeOf = (of: typeof day) => of.evaluate((node) => parseFloat(getComputedStyle(node).fontSize));
+  expect(await sizeOf(day)).toBeGreaterThan(2 * (await sizeOf(strip)));
+  for (const [place, key] of [
+    ['.bell', 'common:bar.worried'],
+    ['.away', 'plans:paper.throwAway'],
+    ['.cautions', 'play:filter.hands'],
+  ] as const)
+    for (const texts of [english, own]) {
+      await expect(paper.locator(place)).toContainText(texts[key]!);
+      await expect(paper.locator(place)).toBeVisible();
+    }
+  await expect(paper.locator('.cautions')).toContainText(own['play:filter.hands1']!);
+  for (const [list, count] of [
+    ['likes', 3],
+    ['never', 2],
+  ] as const) {
+    const rows = paper.locator(`[data-list="${list}"] li`);
+    await expect(rows).toHaveCount(count);
+    for (const row of await rows.all()) {
+      await expect(row.locator('.play-picture svg')).toBeVisible();
+      // what is never wanted is crossed out, since paper has no red
+      const line = await row
+        .locator('.small-picture')
+        .evaluate((node) => parseFloat(getComputedStyle(node, '::after').borderBlockStartWidth) || 0);
+      expect(line > 1).toBe(list === 'never');
+    }
+  }
+  const cautions = (await paper.locator('.cautions').getAttribute('data-cautions'))!.split(' ');
+  expect(cautions.length).toBeGreaterThan(4);
+  const symbols = new Set<string>();
+  for (const caution of cautions) {
+    const one = paper.locator(`[data-caution="${caution}"]`);
+    await expect(one).toContainText(own[`plans:caution.${caution}`]!);
+    await expect(one).toContainText(english[`plans:caution.${caution}`]!);
+    const { width, height } = (await one.locator('svg').boundingBox())!;
+    // three millimetres, at 96 dots an inch
+    expect(Math.min(width, height)).toBeGreaterThan((3 * 96) / 25.4);
+    symbols.add((await one.locator('path').getAttribute('d'))!);
+  }
+  expect(symbols.size).toBe(cautions.length);
+  expect(await hasColour(page, await paper.screenshot())).toBe(false);
+});
+
+test('the sheet is one page of A5 whatever the day holds', async ({ page }) => {
+  const kept = FULL.plan!.filter(({ window }) => FULL.sketch.moments.some(({ id }) => id === window));
+  const rest = FULL.plan!.filter((one) => !kept.includes(one));
+  await page.clock.install({ time: MORNING });
+  await chosen(page, { locale: 'ar' });
+  await page.goto('/ar/');
+  for (const [events, ideas, ageMonths] of [
+    [0, 2, 20],
+    [0, 9, 20],
+    [10, 3, 88],
+    [10, 9, 40],
+    [10, 12, 20],
+    [10, 16, 20],
+    [10, 22, 20],
+  ] as const)
+    for (const plan of [[...kept, ...rest.slice(0, ideas)], rest.slice(0, ideas)]) {
+      const sketch = { ...FULL.sketch, events: FULL.sketch.events.slice(0, events) };
+      const child = { ...FULL.child, ageMonths, never: ['slow-bubbles', 'draw', 'talk'] };
+      const bed = {
+        ...FULL,
+        sketch,
+        child,
+        plan: plan.toSorted((a, b) => a.from - b.from),
+        pins: [],
+        done: [],
+      };
+      await page.evaluate(
+        (all) => localStorage.setItem('bare-toes:play', all),
+        JSON.stringify({ open: bed.shape, beds: [bed] }),
+      );
+      await page.goto('/ar/things-to-do/paper/');
+      await expect(page.locator('[data-paper] [lang="en"]').first()).toBeVisible();
+      await expect(page.locator('[data-paper] .play-picture:not([data-drawn])')).toHaveCount(0);
+      expect((await pagesOf(page)).count, JSON.stringify([events, ideas, plan.length, ageMonths])).toBe(1);
+    }
+});
