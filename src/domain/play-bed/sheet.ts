@@ -131,6 +131,24 @@ export function daySheet(bed: PlayBed, library: readonly Idea[]): DaySheet {
   };
 }
 
+/**
+ * What may be started at the moments for which nothing is kept: the same step with the same ideas is said once for all of
+ * its moments.
+ */
+export function stepsOnce(
+  moments: readonly MomentSaid[],
+): { step: StepAtBed; moments: readonly MomentSaid[] }[] {
+  const groups = new Map<string, { step: StepAtBed; moments: MomentSaid[] }>();
+  for (const one of moments)
+    for (const step of one.steps) {
+      const key = [step.id, ...step.possible].join(' ');
+      const group = groups.get(key) ?? { step, moments: [] };
+      group.moments.push(one);
+      groups.set(key, group);
+    }
+  return [...groups.values()];
+}
+
 /** The steps that hold at every moment of the day, each with the ideas that are possible at all of them. */
 function cardFor(problem: DayProblem, moments: readonly MomentAtBed[]): CardAtBed {
   const card = cardAtBed(problem);

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { IDEAS } from '#content/ideas.ts';
 import { eventKind } from '#domain/play-bed/bed.ts';
 import { momentCard } from '#domain/play-bed/moments.ts';
-import { daySheet, MOST_PLACES, type SheetRow } from '#domain/play-bed/sheet.ts';
+import { daySheet, MOST_PLACES, stepsOnce, type SheetRow } from '#domain/play-bed/sheet.ts';
 import type { Placement } from '#domain/play/types.ts';
 import { anyBed, FULL, TYPICAL } from '../../helpers/play-beds.ts';
 
@@ -134,6 +134,18 @@ describe('the sheet at the bed’s end', () => {
           met.add(kept ? 'kept' : nothingFits ? 'nothing' : 'open');
           if (steps.length) met.add('steps');
         });
+        // on the sheet a step is said once for all moments at which it is the same, and for no other
+        const once = stepsOnce(moments);
+        const told = ({ id, possible }: { id: string; possible: readonly string[] }) =>
+          [id, ...possible].join(' ');
+        expect(new Set(once.map(({ step }) => told(step))).size).toBe(once.length);
+        for (const one of moments)
+          expect(
+            once
+              .filter((group) => group.moments.includes(one))
+              .map(({ step }) => told(step))
+              .sort(),
+          ).toEqual(one.steps.map(told).sort());
         if (new Set(moments.map(({ kept }) => kept)).size > 1) met.add('both');
       }),
       { numRuns: 150 },
