@@ -1,4 +1,4 @@
-/** What to offer at this minute: the idea kept for the next hard moment, three for now, two for the child to choose from. */
+/** What to offer at this minute: the idea kept for the next hard moment, and three for now. */
 import { brokenIn, latestEnd, minuteRange } from '../play/feasible.ts';
 import { baseOf } from '../play/objective.ts';
 import {
@@ -28,16 +28,6 @@ export function nextMoment(
     (window): window is HardMoment => window.kind === 'hard' && endOf(window) > minute,
   );
   return moment && { moment, kept: placements.filter(({ window }) => window === moment.id) };
-}
-
-/** What stands in the plan now, and what comes after it. */
-export function nowAndNext(
-  placements: readonly Placement[],
-  minute: DayMinute,
-): { now?: Placement; next?: Placement } {
-  const now = placements.find((placement) => placement.from <= minute && endOf(placement) > minute);
-  const next = placements.find(({ from }) => from > minute);
-  return { ...(now && { now }), ...(next && { next }) };
 }
 
 /** What holds at the bed at this minute, as whoever asks sees it. */
@@ -126,34 +116,9 @@ export function ideasForNow(
   const done = (problem.done ?? []).map(({ idea }) => idea);
   const window = windowNow(at, minute);
   const found = best(problem, window, new Set([...kept, ...done]));
-  const planned = nowAndNext(placements, minute).now?.idea;
+  const planned = placements.find((one) => one.from <= minute && minute < endOf(one))?.idea;
   const first = found.filter(({ id }) => id === planned);
   return ofDifferentFamilies([...first, ...found.filter(({ id }) => id !== planned)], count).map(
     ({ id }) => id,
   );
-}
-
-/**
- * Two ideas of different families for the child to choose from, both truly possible: what is planned, and the best
- * other. For a hard moment the first is the one that takes up more of the mind.
- *
- * Shape: two ids, fewer where fewer are possible.
- */
-export function choiceOfTwo(
-  problem: DayProblem,
-  placements: readonly Placement[],
-  placement: Placement,
-): string[] {
-  const window = problem.windows.find(({ id }) => id === placement.window);
-  if (!window) return [];
-  const elsewhere = placements.filter((other) => other !== placement).map(({ idea }) => idea);
-  const kept = window.kind === 'hard' ? [] : keptIdeas(problem, placements, placement.from);
-  const room = { ...window, from: placement.from, minutes: placement.minutes };
-  const fits = best(problem, room, new Set([...elsewhere, ...kept])).filter(
-    (idea) => idea.id === placement.idea || minuteRange(idea)[1] >= placement.minutes,
-  );
-  const planned = fits.filter(({ id }) => id === placement.idea);
-  const two = ofDifferentFamilies([...planned, ...fits.filter(({ id }) => id !== placement.idea)], 2);
-  if (window.kind === 'hard') two.sort((a, b) => b.absorbs - a.absorbs);
-  return two.map(({ id }) => id);
 }

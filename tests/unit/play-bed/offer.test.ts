@@ -3,10 +3,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { IDEAS } from '#content/ideas.ts';
 import { ideaOf } from '#domain/play-bed/own-idea.ts';
-import { atMinute, choiceOfTwo, ideasForNow, nextMoment } from '#domain/play-bed/offer.ts';
+import { atMinute, ideasForNow, nextMoment } from '#domain/play-bed/offer.ts';
 import { problemOf } from '#domain/play-bed/problem.ts';
-import { brokenIn, minuteRange } from '#domain/play/feasible.ts';
-import { FAMILIES } from '#domain/play/types.ts';
+import { brokenIn } from '#domain/play/feasible.ts';
 import { TYPICAL } from '../../helpers/play-beds.ts';
 
 const { problem } = problemOf(TYPICAL, IDEAS);
@@ -38,25 +37,5 @@ describe('three for now', () => {
   it('where nobody sits there, none needs anybody', () => {
     for (const id of ideasForNow(problem, plan, 16 * 60, { ...atMinute(problem, 16 * 60), grownUp: false }))
       expect(ideaById.get(id)!.who, id).not.toBe('adult');
-  });
-});
-
-describe('two to choose from', () => {
-  it('are both truly possible at that time, and of different families where there are such', () => {
-    let pairs = 0;
-    for (const placement of plan) {
-      const two = choiceOfTwo(problem, plan, placement);
-      if (two.length < 2) continue;
-      pairs += 1;
-      const window = problem.windows.find(({ id }) => id === placement.window)!;
-      for (const id of two) {
-        const idea = ideaById.get(id)!;
-        expect(brokenIn(problem, idea, window), id).toEqual([]);
-        expect(minuteRange(idea)[0]).toBeLessThanOrEqual(placement.minutes);
-      }
-      const [a, b] = two.map((id) => FAMILIES[ideaById.get(id)!.kind]);
-      expect(a).not.toBe(b);
-    }
-    expect(pairs).toBeGreaterThan(3);
   });
 });

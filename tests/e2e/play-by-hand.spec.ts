@@ -1,0 +1,194 @@
+/** A day of play changed by hand: the child chooses, a grown-up says "not now", swaps, lengthens; each of the chips. */
+import { expect, test, type Page } from '@playwright/test';
+import { scriptRuns, words } from '../helpers/pages.ts';
+import { tabTo } from '../helpers/keyboard.ts';
+
+const english = words('en');
+const nameOf = (idea: string) => english[`ideas:${idea}.name`]!;
+const MORNING = new Date('2026-01-15T08:40:00Z');
+const at = (minute: number) => new Date(MORNING.getTime() + (minute - 520) * 60_000);
+
+interface Placed {
+  idea: string;
+  window: string;
+  from: number;
+  minutes: number;
+}
+interface Kept {
+  sketch: Record<'moments' | 'events', { id: string; from: number; minutes: number }[]>;
+  plan: Placed[];
+  pins: Placed[];
+}
+const bedOf = (page: Page) =>
+  page.evaluate(() => (JSON.parse(localStorage.getItem('bare-toes:play')!) as { beds: Kept[] }).beds[0]!);
+const endOf = ({ from, minutes }: { from: number; minutes: number }) => from + minutes;
+const ideas = (list: readonly Placed[]) => list.map(({ idea }) => idea);
+const keptIn = ({ plan, sketch }: Kept) =>
+  plan.filter(({ window }) => sketch.moments.some(({ id }) => id === window));
+const strip = (page: Page, idea: string) => page.locator(`[data-strip] [data-idea="${idea}"]`);
+
+/** A day with bandage care at ten is planned. */
+async function planned(page: Page) {
+  await page.clock.install({ time: MORNING });
+  await page.goto('/en/things-to-do/bed/');
+  await scriptRuns(page);
+  await page.locator('[data-fold="moment"] summary').tap();
+  await page.locator('[data-field="procedure"] input[value="bandage"]').check();
+  await page.locator('[data-action="add-moment"]').tap();
+  await page.locator('[data-action="plan"]').tap();
+  await page.waitForURL('**/things-to-do/plan/');
+  await expect(page.locator('[data-bound]')).toBeVisible();
+}
+/** The family's page, a minute after the first idea of the plan that has room before and after it has begun. */
+async function atPlay(page: Page): Promise<Placed> {
+  await planned(page);
+  const bed = await bedOf(page);
+  const goesOn = bed.plan.find((one) => !keptIn(bed).includes(one) && one.minutes >= 10)!;
+  await page.clock.setFixedTime(at(goesOn.from + 1));
+  await page.goto('/en/things-to-do/');
+  await scriptRuns(page);
+  return goesOn;
+}
+const choices = (page: Page) => page.locator('[data-choice] [data-choose]');
+
+test('a child presses a picture: it stands there from now on, the page says so, and choosing again takes it back', async ({
+  page,
+}) => {
+  const goesOn = await atPlay(page);
+  const before = await bedOf(page);
+  await page.locator('[data-action="choose-two"]').tap();
+  await expect(choices(page)).toHaveCount(3);
+  const first = page.locator(`[data-choose="${goesOn.idea}"]`);
+  await expect(first).toHaveAttribute('aria-pressed', 'true');
+  const other = page.locator('[data-action="choose"][aria-pressed="false"]');
+  const idea = (await other.getAttribute('data-choose'))!;
+  const second = page.locator(`[data-choose="${idea}"]`);
+  await second.tap();
+  await expect(second).toHaveAttribute('aria-pressed', 'true');
+  await expect(first).toHaveAttribute('aria-pressed', 'false');
+  await expect(page.locator('[data-choice] [data-come]')).toContainText(nameOf(idea));
+  await expect(page.locator('[data-choice] [data-gone], [data-choice] [data-moved]').first()).toContainText(
+    nameOf(goesOn.idea),
+  );
+  const after = await bedOf(page);
+  const from = goesOn.from + 5;
+  expect(after.plan).toContainEqual(expect.objectContaining({ idea, from }));
+  expect(after.pins).toContainEqual(expect.objectContaining({ idea, from }));
+  expect(ideas(keptIn(after))).toEqual(ideas(keptIn(before)));
+  await page.goto('/en/things-to-do/plan/');
+  await expect(strip(page, idea)).toContainText(english['play:planning.pinned']!);
+
+  await page.goto('/en/things-to-do/');
+  await page.locator('[data-action="choose-two"]').tap();
+  await expect(second).toHaveAttribute('aria-pressed', 'true');
+  await page.locator('[data-action="alone"]').tap();
+  await expect(page.locator('[data-action="alone"]')).toHaveAttribute('aria-pressed', 'true');
+  await second.tap();
+  await expect(second).toHaveAttribute('aria-pressed', 'true');
+  const again = await bedOf(page);
+  expect(again.pins).toEqual([expect.objectContaining({ idea, from })]);
+  expect(ideas(keptIn(again))).toEqual(ideas(keptIn(before)));
+});
+
+test('a child who wants to be alone is left alone, by keys, too; nothing else stands in that time', async ({
+  page,
+}) => {
+  const goesOn = await atPlay(page);
+  await tabTo(page, '[data-action="choose-two"]');
+  await page.keyboard.press('Enter');
+  await expect(page.locator('[data-choice] p:focus')).toHaveText(english['play:choiceAsk']!);
+  await tabTo(page, '[data-action="alone"]');
+  await expect(page.locator(':focus')).toHaveAccessibleName(english['play:alone']!);
+  await page.keyboard.press('Enter');
+  await expect(page.locator('[data-alone-said]')).toHaveText(english['play:aloneSaid']!);
+  await expect(page.locator('[data-choice] [data-changed]')).toBeVisible();
+  await expect(page.locator('[data-action="alone"]')).toBeFocused();
+  const { plan } = await bedOf(page);
+  const rest = plan.find(({ idea }) => idea === 'do-nothing')!;
+  expect(rest.from).toBe(goesOn.from + 5);
+  const others = plan.filter((one) => one !== rest && one.from < endOf(rest) && endOf(one) > rest.from);
+  expect(others).toEqual([]);
+});
+
+test('"not now" on what is planned leaves it out, and the rest of the day is planned without it', async ({
+  page,
+}) => {
+  const goesOn = await atPlay(page);
+  const before = await bedOf(page);
+  const button = page.locator('[data-action="not-now"]');
+  await expect(button).toHaveAccessibleName(
+    new RegExp(`^${english['play:notNow']!}.*${nameOf(goesOn.idea)}`),
+  );
+  await button.tap();
+  await expect(page.locator('[data-now] [data-changed]')).toBeFocused();
+  await expect(page.locator('[data-now] [data-gone], [data-now] [data-moved]').first()).toContainText(
+    nameOf(goesOn.idea),
+  );
+  await expect(page.locator(`[data-now] [data-idea="${goesOn.idea}"]`)).toHaveCount(0);
+  await expect(page.locator('[data-now] [data-idea]')).toHaveCount(3);
+  const after = await bedOf(page);
+  expect(after.plan.filter((one) => one.from < endOf(goesOn) && endOf(one) > goesOn.from)).toEqual([]);
+  expect(ideas(keptIn(after))).toEqual(ideas(keptIn(before)));
+});
+
+test('an idea is put in another’s place, made longer and shorter, and stands in the plan as it was asked', async ({
+  page,
+}) => {
+  await planned(page);
+  const bed = await bedOf(page);
+  let swapped: Placed | undefined;
+  for (const one of bed.plan) {
+    await strip(page, one.idea).locator('[data-edit]').tap();
+    swapped = one;
+    if (await page.locator('[data-swap]').count()) break;
+    await strip(page, one.idea).locator('[data-edit]').tap();
+  }
+  const swap = page.locator('[data-swap]').first();
+  const idea = (await swap.getAttribute('data-swap'))!;
+  await swap.tap();
+  await expect(strip(page, idea)).toContainText(english['play:planning.pinned']!);
+  const { plan } = await bedOf(page);
+  expect(plan).toContainEqual(expect.objectContaining({ idea, from: swapped!.from }));
+  expect(plan.some((one) => one.idea === swapped!.idea && one.from === swapped!.from)).toBe(false);
+
+  const longer = page.locator('[data-action="longer"]');
+  const grows = plan.find(
+    (one) => one.from > endOf(swapped!) && !keptIn(bed).some(({ idea: kept }) => kept === one.idea),
+  )!;
+  await strip(page, grows.idea).locator('[data-edit]').tap();
+  const [by, button] = (await longer.count()) ? [5, longer] : [-5, page.locator('[data-action="shorter"]')];
+  const minutes = async () => (await bedOf(page)).plan.find((one) => one.idea === grows.idea)?.minutes;
+  await button.tap();
+  await expect.poll(minutes).toBe(grows.minutes + by);
+  await expect(strip(page, grows.idea)).toContainText(english['play:planning.pinned']!);
+  await page.locator(`[data-action="${by > 0 ? 'shorter' : 'longer'}"]`).tap();
+  await expect.poll(minutes).toBe(grows.minutes);
+});
+
+for (const [chip, event, length] of [
+  ['asleep', 'nap', 60],
+  ['visitor', 'visitor', 30],
+  ['round', 'round', 15],
+  ['x-ray', 'x-ray', 60],
+] as const)
+  test(`${chip}: nothing is planned into it, and what has begun stays`, async ({ page }) => {
+    await planned(page);
+    const before = await bedOf(page);
+    const goesOn = before.plan.find((one) => !keptIn(before).includes(one) && one.minutes >= 10)!;
+    await page.clock.setFixedTime(at(goesOn.from + 1));
+    await page.reload();
+    await page.locator(`[data-came="${chip}"]`).tap();
+    await page.locator(`[data-minutes="${length}"]`).tap();
+    await expect(page.locator('[data-changed]')).toBeFocused();
+    const { sketch, plan } = await bedOf(page);
+    const fresh = sketch.events.filter(({ id }) => !before.sketch.events.some((one) => one.id === id));
+    expect(fresh).toEqual([{ id: `${event}-1`, from: goesOn.from + 5, minutes: length }]);
+    await expect(
+      page.locator('[data-row="event"]', { hasText: english[`play:event.${event}`]! }),
+    ).not.toHaveCount(before.sketch.events.filter(({ id }) => id === event).length);
+    expect(plan.filter((one) => one.from < endOf(fresh[0]!) && endOf(one) > fresh[0]!.from)).toEqual([]);
+    // as far as it came
+    expect(plan).toContainEqual(
+      expect.objectContaining({ idea: goesOn.idea, from: goesOn.from, minutes: 5 }),
+    );
+  });
