@@ -61,6 +61,7 @@ test('the keyboard alone looks at all six places, makes a bed card, plans play, 
   await press('[data-action="plan"]');
   await page.waitForURL('**/things-to-do/plan/');
   await expect(page.locator('[data-strip] [data-idea]').first()).toBeVisible();
+  await expect(page.locator('[data-bound]')).toBeVisible();
 
   await page.goto('/en/our-notes/');
   await scriptRuns(page);
@@ -72,6 +73,76 @@ test('the keyboard alone looks at all six places, makes a bed card, plans play, 
   await expect(page.locator('[data-frame]')).toBeVisible();
   await page.goto('/en/for-staff/');
   await expect(page.locator('[data-entry="told"]').first()).toBeVisible();
+});
+
+test('the keyboard alone changes a plan: longer, kept, another in its place, not today; the focus lands on what changed', async ({
+  page,
+}) => {
+  await page.clock.install({ time: new Date('2026-01-15T08:40:00Z') });
+  await page.goto('/en/things-to-do/bed/');
+  await scriptRuns(page);
+  await tabTo(page, '[data-action="plan"]');
+  await page.keyboard.press('Enter');
+  await page.waitForURL('**/things-to-do/plan/');
+  await expect(page.locator('[data-bound]')).toBeVisible();
+  interface Placed {
+    idea: string;
+    from: number;
+    minutes: number;
+  }
+  const kept = () =>
+    page.evaluate(
+      () =>
+        (
+          JSON.parse(localStorage.getItem('bare-toes:play')!) as {
+            beds: { plan: Placed[]; pins: Placed[]; notToday: string[] }[];
+          }
+        ).beds[0]!,
+    );
+  const press = async (selector: string) => {
+    await tabTo(page, selector);
+    await page.keyboard.press('Enter');
+  };
+  const changed = async (selector: string) => {
+    await press(selector);
+    await expect(page.locator('[data-changed]')).toBeFocused();
+    await expect(page.getByText(words('en')['play:planning.busy']!)).toHaveCount(0);
+  };
+  /** The first idea of the plan whose opened changes hold this. */
+  const openOneWith = async (wanted: string): Promise<Placed> => {
+    for (const one of (await kept()).plan) {
+      await press(`[data-edit="${one.idea}"]`);
+      await expect(page.locator(':focus')).toHaveAccessibleName(
+        new RegExp(`^${words('en')['play:planning.edit']!}.*\\d.*${words('en')[`ideas:${one.idea}.name`]!}`),
+      );
+      await expect(page.locator('[data-editing]')).toBeVisible();
+      if (await page.locator(`[data-editing] ${wanted}`).count()) return one;
+      await page.keyboard.press('Enter');
+    }
+    throw new Error(`no idea of the plan offers ${wanted}`);
+  };
+
+  const long = await openOneWith('[data-action="longer"]');
+  await changed('[data-action="longer"]');
+  expect((await kept()).plan.find(({ idea }) => idea === long.idea)?.minutes).toBe(long.minutes + 5);
+  await changed('[data-editing] [data-action="pin"]');
+  expect((await kept()).pins.map(({ idea }) => idea)).not.toContain(long.idea);
+  await changed('[data-editing] [data-action="pin"]');
+  expect((await kept()).pins.map(({ idea }) => idea)).toContain(long.idea);
+  await press(`[data-edit="${long.idea}"]`);
+
+  const old = await openOneWith('[data-swap]');
+  await tabTo(page, '[data-swap]');
+  const idea = await page.evaluate(() => document.activeElement!.getAttribute('data-swap')!);
+  await page.keyboard.press('Enter');
+  await expect(page.locator('[data-changed]')).toBeFocused();
+  expect((await kept()).plan).toContainEqual(expect.objectContaining({ idea, from: old.from }));
+
+  const gone = await openOneWith('[data-action="ban"]');
+  await changed('[data-editing] [data-action="ban"]');
+  const after = await kept();
+  expect(after.plan.map((one) => one.idea)).not.toContain(gone.idea);
+  expect(after.notToday).toContain(gone.idea);
 });
 
 // what stands on the child's page changes with the hour: none of it may lie behind the four pictures

@@ -107,10 +107,22 @@ test('an idea that is not for today goes, and the page says what changed', async
 
 test('scene 13: an X-ray comes; nothing is planned into it, and what has begun stays', async ({ page }) => {
   await planned(page);
+  const before = (await kept(page)).plan!;
+  const goesOn = before.find(({ window, minutes }) => window !== 'bandage-1' && minutes >= 10)!;
+  await page.clock.setFixedTime(new Date(MORNING.getTime() + (goesOn.from + 1 - 520) * 60_000));
+  await page.reload();
   await page.locator('[data-came="x-ray"]').tap();
   await page.locator('[data-minutes="60"]').tap();
   await expect(page.locator('[data-changed]')).toBeVisible();
   await expect(page.locator('[data-row="event"]', { hasText: english['play:event.x-ray']! })).toHaveCount(1);
+  const { plan } = await kept(page);
+  const [from, until] = [goesOn.from + 5, goesOn.from + 65];
+  expect(plan!.filter((one) => one.from < until && one.from + one.minutes > from)).toEqual([]);
+  for (const one of before.filter((other) => other.from <= goesOn.from))
+    await expect(strip(page).filter({ hasText: english[`ideas:${one.idea}.name`]! })).toHaveCount(1);
+  expect(plan!.slice(0, before.indexOf(goesOn) + 1).map(({ idea }) => idea)).toEqual(
+    before.slice(0, before.indexOf(goesOn) + 1).map(({ idea }) => idea),
+  );
 });
 
 test('sore now opens the way to the look, and is no note', async ({ page }) => {

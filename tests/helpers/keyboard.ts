@@ -36,7 +36,33 @@ const isCovered = (page: Page) =>
   });
 
 /**
- * Tabs on until the focus stands on the wanted element, which must be ringed and have a name. With `answering`, the first
+ * Names that more than one button or way bears though each does something else: whoever hears them one after the other
+ * cannot tell them apart. A link that leads to the same place may stand twice, and a choice is told by its group.
+ */
+export const sameNames = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const seen = new Map<string, string>();
+    const twice: string[] = [];
+    for (const one of document.querySelectorAll<HTMLElement>('main :is(button, summary, a[href])')) {
+      // a second way by touch to what a list below it offers is left out of the order of the keys
+      if (!one.checkVisibility() || one.tabIndex < 0 || one.closest('svg, [aria-hidden="true"]')) continue;
+      const pictured = [...one.querySelectorAll('svg[aria-label], [role="img"][aria-label]')];
+      const named = pictured.map((picture) => picture.getAttribute('aria-label'));
+      const told = one.getAttribute('aria-label') ?? [one.textContent, ...named].join(' ');
+      const name = told.replace(/\s+/g, ' ').trim();
+      const group = one.closest('fieldset, [role="group"]')?.textContent ?? '';
+      const does = one instanceof HTMLAnchorElement ? one.href : `own ${seen.size} ${twice.length}`;
+      const key = `${name} ${one.tagName === 'A' ? '' : group}`;
+      const before = seen.get(key);
+      if (before !== undefined && before !== does) twice.push(name);
+      else seen.set(key, does);
+    }
+    return twice;
+  });
+
+/**
+ * Tabs on until the focus stands on the wanted element, which must be ringed and have a name that nothing else on the page
+ * bears. With `answering`, the first
  * answer of every question on the way is taken with the space bar.
  */
 export async function tabTo(page: Page, selector: string, answering = ''): Promise<void> {
@@ -47,6 +73,7 @@ export async function tabTo(page: Page, selector: string, answering = ''): Promi
     if (!(await isAt(page, selector))) continue;
     expect(await ring(page), `the ring around ${selector}`).toBeGreaterThanOrEqual(2);
     await expect(page.locator(':focus'), `the name of ${selector}`).toHaveAccessibleName(/\S/);
+    expect(await sameNames(page), `names that stand twice beside ${selector}`).toEqual([]);
     return;
   }
   throw new Error(`the keyboard does not reach ${selector}`);
