@@ -1,6 +1,6 @@
 /** What the child chooses for the stretch of the day that is now, and what a grown-up leaves out of it. */
 import { checkPlan } from '../play/check.ts';
-import { brokenIn, GRID, minuteRange, SETTLE, sinceMoment } from '../play/feasible.ts';
+import { brokenIn, byTheClock, GRID, minuteRange, SETTLE, sinceMoment } from '../play/feasible.ts';
 import { baseOf } from '../play/objective.ts';
 import {
   FAMILIES,
@@ -45,14 +45,16 @@ interface Room extends Slot {
 const windowAt = ({ windows }: DayProblem, minute: DayMinute) =>
   windows.find((one) => one.from <= minute && minute < endOf(one));
 
-/** What goes on at a minute of the grid or begins with it, and was not marked as done. */
-const standsAt = (bed: PlayBed, ready: DayMinute) =>
-  bed.plan?.find((one) => one.from <= ready && ready < endOf(one) && !wasDone(bed, one.idea));
+/** What goes on at a minute of the grid or begins right after, and was not marked as done; what a hand put there waits for no plan. */
+const standsAt = ({ plan = [], pins, done }: PlayBed, ready: DayMinute) =>
+  [...pins, ...plan].find(
+    (one) => one.from <= ready + GRID && ready < endOf(one) && !wasDone({ done }, one.idea),
+  );
 
 /** The bed's plan without what stands in the slot; in a hard moment that goes on it stays as far as it came. */
 function without(bed: PlayBed, planned: Placement | undefined, ready: DayMinute): readonly Placement[] {
   return (bed.plan ?? []).flatMap((one) => {
-    if (one !== planned) return [one];
+    if (!planned || !same(one, planned)) return [one];
     const inMoment = bed.sketch.moments.some(({ id }) => id === one.window);
     return inMoment && one.from < ready ? [{ ...one, minutes: ready - one.from }] : [];
   });
@@ -83,10 +85,15 @@ function roomAt(bed: PlayBed, library: readonly Idea[], minute: DayMinute): Room
     return { from, minutes, ...(planned && { planned }), window, problem, until, plan, pins };
   };
   const now = standsAt(bed, ready);
-  if (now) return roomFor({ from: ready, minutes: endOf(now) - ready, planned: now });
+  if (now) {
+    const from = Math.max(ready, now.from);
+    return roomFor({ from, minutes: endOf(now) - from, planned: now });
+  }
   const free = roomFor({ from: ready });
   if (free) return free;
-  const next = bed.plan?.find((one) => one.from > ready && !wasDone(bed, one.idea));
+  const next = [...bed.pins, ...(bed.plan ?? [])]
+    .sort(byTheClock)
+    .find((one) => one.from > ready && !wasDone(bed, one.idea));
   return next && roomFor({ ...next, planned: next });
 }
 
@@ -95,7 +102,9 @@ function keptIn({ problem, planned }: Room, { plan = [] }: PlayBed, minute: DayM
   const hard = problem.windows
     .filter((one) => one.kind === 'hard' && endOf(one) > minute)
     .map(({ id }) => id);
-  return plan.filter((one) => one !== planned && hard.includes(one.window)).map(({ idea }) => idea);
+  return plan
+    .filter((one) => !(planned && same(one, planned)) && hard.includes(one.window))
+    .map(({ idea }) => idea);
 }
 
 /** The idea in this slot; nothing where a rule of the day bars it there. */
@@ -140,7 +149,9 @@ export function choiceAt(bed: PlayBed, library: readonly Idea[], minute: DayMinu
   if (!room) return undefined;
   const { window, problem, from, minutes, planned } = room;
   const able = (idea: Idea) => placedIn(room, bed, minute, idea) !== undefined;
-  const elsewhere = (bed.plan ?? []).filter((one) => one !== planned).map(({ idea }) => idea);
+  const elsewhere = (bed.plan ?? [])
+    .filter((one) => !(planned && same(one, planned)))
+    .map(({ idea }) => idea);
   const ranked = problem.ideas
     .filter(({ id }) => id !== ALONE && !elsewhere.includes(id))
     .map((idea) => ({ idea, worth: baseOf(problem, idea, window) }))

@@ -113,6 +113,25 @@ describe('whatever a child chooses, at any minute', () => {
     expect(turns).toBeGreaterThan(2);
   });
 
+  it('may be chosen anew before the planner has answered: the first choice leaves nothing behind', () => {
+    let turns = 0;
+    for (let now = FIRST; now < FULL.sketch.lightsOut; now += 13) {
+      const choice = choiceAt(FULL, IDEAS, now);
+      const other = choice?.two.find((id) => id !== choice.planned?.idea);
+      const first = choice?.alone && withChoice(FULL, IDEAS, now, ALONE);
+      if (!choice || !other || !first || choice.planned?.idea === ALONE) continue;
+      turns += 1;
+      const waiting = { ...FULL, ...first };
+      const { from } = choice;
+      expect(choiceAt(waiting, IDEAS, now)).toMatchObject({ from, planned: { idea: ALONE } });
+      const second = withChoice(waiting, IDEAS, now, other)!;
+      expect(second.pins.filter((pin) => !FULL.pins.some((known) => known.idea === pin.idea))).toEqual([
+        expect.objectContaining({ idea: other, from }),
+      ]);
+    }
+    expect(turns).toBeGreaterThan(10);
+  });
+
   it('before anything is planned, a child who wants to be alone is left alone from now on', () => {
     const { plan: _plan, ...unplanned } = { ...FULL, pins: [], done: [] };
     const now = 16 * 60 + 32;
