@@ -200,3 +200,82 @@ for (const [chip, event, length] of [
       expect.objectContaining({ idea: goesOn.idea, from: goesOn.from, minutes: 5 }),
     );
   });
+
+test('on the strip of the day a finger opens the row it means; the row moves in fives, and says what is in its way', async ({
+  page,
+}) => {
+  await page.clock.install({ time: MORNING });
+  await page.goto('/en/things-to-do/bed/');
+  await scriptRuns(page);
+  await page.locator('[data-fold="moment"] summary').tap();
+  await page.locator('[data-field="procedure"] input[value="needle"]').check();
+  await page.locator('[data-action="add-moment"]').tap();
+  const part = page.locator('[data-strip-part="moments needle-1"]');
+  await expect(part).toBeVisible();
+  const placeOf = async () => (await part.boundingBox())!.x;
+  const before = await placeOf();
+  await page.locator('[data-reach="moments needle-1"]').click();
+  const row = page.locator('[data-moment="needle-1"]');
+  await expect(row.locator('[data-change]')).toBeFocused();
+  await expect(row.locator('[data-card-of]')).toHaveAttribute('href', /moment\/#needle-1$/);
+  const moment = async () => (await bedOf(page)).sketch.moments[0]!;
+  await row.locator('[data-step="later"]').tap();
+  await row.locator('[data-step="longer"]').tap();
+  expect(await moment()).toMatchObject({ from: 605, minutes: 20 });
+  expect(await placeOf()).toBeGreaterThan(before);
+  await expect(row.locator('[data-step="longer"]')).toBeFocused();
+  await row.locator('[data-step="earlier"]').tap();
+  // the doctors’ round ends at ten
+  await row.locator('[data-step="earlier"]').tap();
+  await expect(row.locator('[data-row-wrong]')).toContainText(english['play:event.round']!);
+  expect(await moment()).toMatchObject({ from: 600, minutes: 20 });
+  // the other arm has a drip: when the needle goes into the free one, no hand is left
+  await row.locator('[data-field="moment-hands-needle-1"] input[value="0"]').check();
+  await row.locator('[data-field="moment-grown-up-needle-1"] input').uncheck();
+  expect(await moment()).toMatchObject({ freeHands: 0, grownUp: false });
+
+  await page.locator('[data-reach="events lunch"]').click();
+  const lunch = page.locator('[data-event="lunch"]');
+  await expect(lunch.locator('[data-change]')).toBeFocused();
+  await expect(page.locator('[data-fold="day"]')).toHaveAttribute('open');
+  const { from } = (await bedOf(page)).sketch.events.find(({ id }) => id === 'lunch')!;
+  await tabTo(page, '[data-event="lunch"] [data-step="later"]');
+  await page.keyboard.press('Enter');
+  expect((await bedOf(page)).sketch.events.find(({ id }) => id === 'lunch')!.from).toBe(from + 5);
+  await lunch.locator('[data-remove]').tap();
+  await expect(page.locator('[data-strip-part="events lunch"]')).toHaveCount(0);
+});
+
+test('the strip of the day runs from where reading begins', async ({ page }) => {
+  await page.clock.install({ time: MORNING });
+  const sides: string[] = [];
+  for (const language of ['en', 'ar']) {
+    await page.goto(`/${language}/things-to-do/bed/`);
+    await scriptRuns(page);
+    const [first, last] = await Promise.all(
+      ['breakfast', 'supper'].map((id) => page.locator(`[data-strip-part="events ${id}"]`).boundingBox()),
+    );
+    sides.push(first!.x < last!.x ? 'left' : 'right');
+  }
+  expect(sides).toEqual(['left', 'right']);
+});
+
+test('hands at a hard moment: one where nothing is said, and never more than are free', async ({ page }) => {
+  await page.clock.install({ time: MORNING });
+  await page.goto('/en/things-to-do/bed/');
+  await scriptRuns(page);
+  await page.locator('[data-field="hands"] input[value="2"]').check();
+  await page.locator('[data-fold="moment"] summary').tap();
+  await page.locator('[data-action="add-moment"]').tap();
+  const moments = async () => (await bedOf(page)).sketch.moments;
+  expect(await moments()).toMatchObject([{ freeHands: 1, grownUp: true }]);
+  await page.locator('[data-field="moment-hands-new"] input[value="2"]').check();
+  await page.locator('[data-field="moment-grown-up-new"] input').uncheck();
+  await page.locator('[name="moment-from"]').fill('14:30');
+  await page.locator('[data-action="add-moment"]').tap();
+  expect((await moments())[1]).toMatchObject({ freeHands: 2, grownUp: false });
+  await page.locator('[data-field="hands"] input[value="0"]').check();
+  await page.locator('[name="moment-from"]').fill('16:00');
+  await page.locator('[data-action="add-moment"]').tap();
+  expect((await moments())[2]).toMatchObject({ freeHands: 0 });
+});
