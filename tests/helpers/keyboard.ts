@@ -39,7 +39,7 @@ const isCovered = (page: Page) =>
  * Names that more than one button or way bears though each does something else: whoever hears them one after the other
  * cannot tell them apart. A link that leads to the same place may stand twice, and a choice is told by its group.
  */
-export const sameNames = (page: Page): Promise<string[]> =>
+const sameNames = (page: Page): Promise<string[]> =>
   page.evaluate(() => {
     const seen = new Map<string, string>();
     const twice: string[] = [];
