@@ -132,6 +132,7 @@ it('a long stretch ahead is calm to its end, though it is longer than two hours'
     energy: [],
     propped: [],
     quiet: [],
+    grownUp: [],
   };
   const bed: PlayBed = { ...TYPICAL, sketch, done: [] };
   const [first] = problemOf(bed, IDEAS).problem.windows;
