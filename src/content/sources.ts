@@ -60,6 +60,16 @@ export const SOURCES = {
     citation: 'Published work that a parent’s worry is a true signal of a child getting worse',
     status: 'memory',
   },
+  'who-screens-2019': {
+    citation:
+      'World Health Organization, Guidelines on physical activity, sedentary behaviour and sleep for children under 5 years of age, 2019, ISBN 978-92-4-155053-6: no screen time at one, at most one hour from two to four',
+    status: 'quoted',
+  },
+  'aasm-sleep-2016': {
+    citation:
+      'Paruthi S et al. Recommended amount of sleep for pediatric populations: a consensus statement of the American Academy of Sleep Medicine. J Clin Sleep Med 2016;12(6):785–786, doi 10.5664/jcsm.5866',
+    status: 'read',
+  },
 } as const satisfies Record<string, SourceRow>;
 
 export type SourceId = keyof typeof SOURCES;

@@ -43,10 +43,20 @@ describe('where it comes from', () => {
     expect(basisFaults('x', [])).toHaveLength(1);
   });
 
-  it('every source is used by a sign or a rule', () => {
-    const used = new Set<string>(
-      [...Object.values(SIGN_ROWS), ...Object.values(RULES)].flatMap((row) => [...row.basis]),
+  it('every source is used by a sign, a rule or the rules of play, and what these name is there', () => {
+    const play = readdirSync(path.join(root, 'src/domain/play')).flatMap((file) =>
+      [
+        ...readFileSync(path.join(root, 'src/domain/play', file), 'utf8').matchAll(
+          /Source:[^;.\n]*?\b([a-z]+(?:-[a-z]+)*-\d{4})\b/g,
+        ),
+      ].map((match) => match[1]!),
     );
+    expect(new Set(play)).toEqual(new Set(['who-screens-2019', 'aasm-sleep-2016']));
+    const used = new Set<string>([
+      ...[...Object.values(SIGN_ROWS), ...Object.values(RULES)].flatMap((row) => [...row.basis]),
+      ...play,
+    ]);
+    expect(play.filter((id) => !BASES.has(id))).toEqual([]);
     expect(Object.keys(SOURCES).filter((id) => !used.has(id))).toEqual([]);
   });
 });

@@ -60,8 +60,8 @@ export function needsGrownUp(idea: Idea, ageMonths: number): boolean {
  * that somebody slept through is a gift.
  *
  * Shape: completed months -> minutes: 24 hours less the lower figure of sleep.
- * Source: American Academy of Sleep Medicine, consensus 2016, from memory: 11 h at one and two, 10 h from three to five,
- * 9 h from six to twelve, 8 h from thirteen on.
+ * Source: aasm-sleep-2016: at least 11 h at one and two, 10 h from three to five, 9 h from six to twelve, 8 h from
+ * thirteen on.
  */
 export function playSpan(ageMonths: number): number {
   if (ageMonths < UNDER_THREE) return 13 * 60;

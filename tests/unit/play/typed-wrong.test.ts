@@ -86,14 +86,19 @@ describe('a window', () => {
   });
 
   it('leaves each age its sleep; a hard moment comes when it comes', () => {
-    for (const [months, hours] of [
-      [35, 13],
-      [36, 14],
-      [71, 14],
-      [72, 15],
-      [155, 15],
-      [156, 16],
+    // Source: American Academy of Sleep Medicine 2016 (Paruthi et al., doi 10.5664/jcsm.5866), hours in 24, naps included:
+    // 11 to 14 at one and two, 10 to 13 from three to five, 9 to 12 from six to twelve, 8 to 10 from thirteen on
+    for (const [months, asleep] of [
+      [12, 11],
+      [35, 11],
+      [36, 10],
+      [71, 10],
+      [72, 9],
+      [155, 9],
+      [156, 8],
+      [215, 8],
     ] as const) {
+      const hours = 24 - asleep;
       const child = { ...DAY.child, ageMonths: months };
       expect(playSpan(months)).toBe(hours * 60);
       const end = 360 + hours * 60;
