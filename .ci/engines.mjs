@@ -1,12 +1,13 @@
 // npm run engines: the same walks in Chromium, Firefox and WebKit, in English and Arabic, on a phone of 360 × 740.
 // node .ci/engines.mjs [--no-build] [--build folder] [--only webkit,firefox] [--languages en,ar] [--walk words] [--pictures folder]
-import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { parseArgs } from 'node:util';
 import { built, ready, root } from './install.mjs';
 
 ready();
+const { loadBuilt } = await import('./bench-tools.mjs');
 const { serve } = await import('./serve.mjs');
 const { JOURNEYS } = await import('./engines/journeys.mjs');
 const { NotThere } = await import('./engines/page.mjs');
@@ -47,6 +48,19 @@ for (const folder of Object.values(folders)) {
 }
 rmSync(path.join(folders.plain, WORKER));
 
+const { planSound, madeUpDay, IDEAS } = await loadBuilt(root, [
+  ...['src/domain/play/plan.ts', 'tests/helpers/play-days.ts', 'src/content/ideas.ts'],
+]);
+const workers = readdirSync(path.join(build, '_app/immutable/workers'));
+/** The planner as a phone fetches it, and what it answers here: every engine has to answer the same, to the letter. */
+const planner = {
+  address: `/_app/immutable/workers/${workers.find((name) => /^plan-worker.*\.js$/.test(name))}`,
+  days: [3, 14, 22, 48, 72, 113].map((seed) => {
+    const problem = madeUpDay(seed, { ideas: IDEAS });
+    return { problem, plan: JSON.stringify(planSound(problem, [])) };
+  }),
+};
+
 const results = [];
 const versions = [];
 const lacking = [];
@@ -83,7 +97,7 @@ async function walked(name, browser, language, journey) {
         phones.push(page);
         return page;
       },
-      ...{ language, picture, offline, width },
+      ...{ language, picture, offline, width, planner },
       has: (found) => lacking.push({ name, language, found }),
     });
     await leave(phones.at(-1));

@@ -6,7 +6,7 @@ const must = (holds, what) => {
   if (!holds) throw new Error(what);
 };
 
-/** @typedef {{ phone: () => Promise<ReturnType<import('./page.mjs').pageOf>>, language: string, picture: (page: object, name: string) => Promise<void>, offline: () => Promise<void>, width: number }} Walk */
+/** @typedef {{ phone: () => Promise<ReturnType<import('./page.mjs').pageOf>>, language: string, picture: (page: object, name: string) => Promise<void>, offline: () => Promise<void>, width: number, planner: { address: string, days: { problem: object, plan: string }[] } }} Walk */
 
 /** One address of each kind of page. */
 const KINDS = [
@@ -155,6 +155,30 @@ export const JOURNEYS = {
     await page.arrives('/things-to-do/plan/');
     await page.sees('[data-strip] [data-idea]');
     await picture(page, 'plan');
+  },
+
+  /** @param {Walk} walk */
+  async 'six days planned as anywhere else'({ phone, language, planner }) {
+    const page = await phone();
+    await page.open(`/${language}/things-to-do/`);
+    for (const { problem, plan } of planner.days) {
+      const answer = await page.run(
+        (address, asked) =>
+          new Promise((resolve, reject) => {
+            const worker = new Worker(address, { type: 'module' });
+            worker.onerror = () => reject(new Error('the planner did not start'));
+            worker.onmessage = ({ data }) => {
+              if (data.early) return;
+              worker.terminate();
+              resolve(JSON.stringify(data.result));
+            };
+            worker.postMessage({ number: 1, problem: asked, stay: [] });
+          }),
+        planner.address,
+        problem,
+      );
+      must(answer === plan, `another plan than here: ${answer.slice(0, 200)}, not ${plan.slice(0, 200)}`);
+    }
   },
 
   /** @param {Walk} walk */
