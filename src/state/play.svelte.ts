@@ -5,7 +5,6 @@ import { readKeptBeds, type UnreadBeds } from '#domain/play-bed/kept-beds.ts';
 import { begunAnew, factsOf, nextDay, problemOf, startBed, withoutCard } from '#domain/play-bed/problem.ts';
 import { decodePlay, encodePlay, type DecodedPlay } from '#domain/play-bed/travel.ts';
 import type { DayMinute, DayProblem, Fault, Impossible, Placement, Plan } from '#domain/play/types.ts';
-import { explained } from '#domain/play/impossible.ts';
 import { dateOf } from '#domain/clock/calendar.ts';
 import { localDay } from '#domain/clock/local.ts';
 import { localMinute } from '#domain/clock/night.ts';
@@ -216,7 +215,7 @@ async function ask(
     if (own !== question || now?.shape !== shape || askedFor(now) !== askedOf) return;
     const plan = settled(problem, stay, found);
     put({ ...now, plan });
-    result = { shape, found: explained(problem, found) };
+    result = { shape, found };
     const between = old && changesBetween(old, plan, from);
     changes = between && { ...between, gone: [...out, ...between.gone] };
     stands?.();

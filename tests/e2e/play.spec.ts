@@ -1,5 +1,6 @@
 /** Scenes 12–14 of the design: a bed is ticked, its day planned, changed by hand, and something comes up. */
 import { expect, test, type Page } from '@playwright/test';
+import { IDEAS } from '#content/ideas.ts';
 import { keptNotes, scriptRuns, words } from '../helpers/pages.ts';
 import { leaveNotes, noted } from '../helpers/kept-notes.ts';
 
@@ -75,7 +76,7 @@ test('scene 12: a hard moment is ticked, the day is planned, and the moment has 
   // and it waits on the first page, too
   await page.goto('/en/things-to-do/');
   await expect(page.locator('[data-next-moment] [data-idea]').first()).toBeVisible();
-  expect(await page.locator('[data-now] [data-idea]').count()).toBeGreaterThan(0);
+  await expect(page.locator('[data-now] [data-idea]')).toHaveCount(3);
 });
 
 test('each idea says why it stands there and why others do not; what is kept by hand stays', async ({
@@ -140,6 +141,33 @@ test('while something waits that rings now, no game is offered', async ({ page }
   await page.goto('/en/things-to-do/');
   await expect(page.locator('[data-rings-now]')).toBeVisible();
   await expect(page.locator('[data-action="begin-bed"]')).toHaveCount(0);
+});
+
+test('the library shows just what fits an age, so many minutes, and a quiet room', async ({ page }) => {
+  await page.goto('/en/things-to-do/ideas/');
+  await scriptRuns(page);
+  const found = page.locator('[data-found]');
+  const fits = (age: number, minutes: number, quiet: boolean) =>
+    IDEAS.filter(
+      ({ ages: [from, to], minutes: [least], noise }) =>
+        from <= age && age <= to && least <= minutes && !(quiet && noise > 0),
+    ).length;
+  const counts = new Set<number>();
+  for (const [age, minutes, quiet] of [
+    [1, 5, false],
+    [1, 5, true],
+    [4, 10, false],
+    [9, 5, true],
+    [16, 30, false],
+  ] as const) {
+    // the first says any age, then one year, two years
+    await page.locator('[data-field="age"] select').selectOption({ index: age });
+    await page.locator('[data-field="minutes"] select').selectOption({ label: String(minutes) });
+    await page.locator(`[data-field="noise"] input[value="${quiet ? 'silent' : 'any'}"]`).check();
+    counts.add(fits(age, minutes, quiet));
+    await expect(found).toHaveAttribute('data-found', String(fits(age, minutes, quiet)));
+  }
+  expect(counts.size).toBe(5);
 });
 
 test('the library narrows to what can be done flat, with no hand and nobody there', async ({ page }) => {

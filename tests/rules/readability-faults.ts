@@ -29,8 +29,10 @@ function grouped(texts: Texts, nameOf: (key: string) => string | undefined): Pag
 export const areaPages = (texts: Texts) => grouped(texts, (key) => key.split(':')[0]);
 export const signPages = (texts: Texts) =>
   grouped(texts, (key) => /^signs:(?!details\.)([^.]+)\./.exec(key)?.[1]);
+/** Each play idea: its name and how it goes. */
+export const ideaPages = (texts: Texts) => grouped(texts, (key) => /^ideas:(?!cautions\.)([^.]+)\./.exec(key)?.[1]);
 
-/** English: at most grade 6, on every area and every sign. */
+/** English: at most grade 6, on every area, every sign and every play idea. */
 export function gradeFaults(pages: readonly Page[], most = 6): string[] {
   return pages.flatMap(({ name, pool }) => {
     const grade = fleschKincaidGrade(countText(pool, syllable));

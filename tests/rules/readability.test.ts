@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { IDEAS } from '#content/ideas.ts';
 import { ALL_SIGN_IDS } from '#domain/signs/ids.ts';
 import { english, everyLanguage } from '../helpers/locales.ts';
 import {
   areaPages,
   fogFaults,
   gradeFaults,
+  ideaPages,
   infleszFaults,
   longSentenceFaults,
   meanLengthFaults,
@@ -35,6 +37,12 @@ describe('English', () => {
   // grade 6: American Medical Association (Weiss 2003, 2007), as quoted by others
   it('reads at grade 6 or below, area by area and sign by sign', () => {
     expect(gradeFaults([...areas, ...signs])).toEqual([]);
+  });
+
+  it('tells each play idea at grade 6 or below', () => {
+    const ideas = ideaPages(english);
+    expect(ideas.map(({ name }) => name).sort()).toEqual(IDEAS.map(({ id }) => id).sort());
+    expect(gradeFaults(ideas)).toEqual([]);
   });
 
   it('has no sentence over 12 words, 14 in what is said to the nurse', () => {
