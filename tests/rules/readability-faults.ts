@@ -30,7 +30,8 @@ export const areaPages = (texts: Texts) => grouped(texts, (key) => key.split(':'
 export const signPages = (texts: Texts) =>
   grouped(texts, (key) => /^signs:(?!details\.)([^.]+)\./.exec(key)?.[1]);
 /** Each play idea: its name and how it goes. */
-export const ideaPages = (texts: Texts) => grouped(texts, (key) => /^ideas:(?!cautions\.)([^.]+)\./.exec(key)?.[1]);
+export const ideaPages = (texts: Texts) =>
+  grouped(texts, (key) => /^ideas:(?!cautions\.)([^.]+)\./.exec(key)?.[1]);
 
 /** English: at most grade 6, on every area, every sign and every play idea. */
 export function gradeFaults(pages: readonly Page[], most = 6): string[] {
