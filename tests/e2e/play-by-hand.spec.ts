@@ -1,11 +1,11 @@
 /** A day of play changed by hand: the child chooses, a grown-up says "not now", swaps, lengthens; each of the chips. */
 import { expect, test, type Page } from '@playwright/test';
+import { MORNING, planned } from '../helpers/planned-day.ts';
 import { scriptRuns, words } from '../helpers/pages.ts';
 import { tabTo } from '../helpers/keyboard.ts';
 
 const english = words('en');
 const nameOf = (idea: string) => english[`ideas:${idea}.name`]!;
-const MORNING = new Date('2026-01-15T08:40:00Z');
 const at = (minute: number) => new Date(MORNING.getTime() + (minute - 520) * 60_000);
 
 interface Placed {
@@ -35,18 +35,6 @@ function notSpent(before: Kept, after: Kept, chosen: string) {
 }
 const strip = (page: Page, idea: string) => page.locator(`[data-strip] [data-idea="${idea}"]`);
 
-/** A day with bandage care at ten is planned. */
-async function planned(page: Page) {
-  await page.clock.install({ time: MORNING });
-  await page.goto('/en/things-to-do/bed/');
-  await scriptRuns(page);
-  await page.locator('[data-fold="moment"] summary').tap();
-  await page.locator('[data-field="procedure"] input[value="bandage"]').check();
-  await page.locator('[data-action="add-moment"]').tap();
-  await page.locator('[data-action="plan"]').tap();
-  await page.waitForURL('**/things-to-do/plan/');
-  await expect(page.locator('[data-bound]')).toBeVisible();
-}
 /** The family's page, a minute after the first idea of the plan that has room before and after it has begun. */
 async function atPlay(page: Page): Promise<Placed> {
   await planned(page);

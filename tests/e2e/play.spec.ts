@@ -2,29 +2,11 @@
 import { expect, test, type Page } from '@playwright/test';
 import { IDEAS } from '#content/ideas.ts';
 import { keptNotes, scriptRuns, words } from '../helpers/pages.ts';
+import { MORNING, planned, ticked } from '../helpers/planned-day.ts';
 import { leaveNotes, noted } from '../helpers/kept-notes.ts';
 
 const english = words('en');
-const MORNING = new Date('2026-01-15T08:40:00Z');
 const strip = (page: Page) => page.locator('[data-strip] [data-idea]');
-
-/** Opens the bed's page and ticks a hard moment at ten. */
-async function ticked(page: Page) {
-  await page.clock.install({ time: MORNING });
-  await page.goto('/en/things-to-do/bed/');
-  await scriptRuns(page);
-  await page.locator('[data-fold="moment"] summary').tap();
-  await page.locator('[data-field="procedure"] input[value="bandage"]').check();
-  await page.locator('[data-action="add-moment"]').tap();
-  await expect(page.locator('[data-moment]')).toHaveCount(1);
-}
-async function planned(page: Page) {
-  await ticked(page);
-  await page.locator('[data-action="plan"]').tap();
-  await page.waitForURL('**/things-to-do/plan/');
-  // nothing better is looked for any more
-  await expect(page.locator('[data-bound]')).toBeVisible();
-}
 
 test('a good plan stands while the best is looked for; what is changed meanwhile is not undone', async ({
   page,
