@@ -281,12 +281,12 @@ export const readPlayCode = (text: string): DecodedPlay => decodePlay(text, IDEA
 
 /**
  * Takes over a plan that came as a code; a bed of the same shape here gives way to it. Of another day's plan only the
- * bed comes: its plan is over.
+ * bed comes: its plan is over. The bed says that it was taken, so that its pages leave planning to whoever made it.
  */
 export function takePlan(bed: PlayBed): boolean {
   openPlay();
   const beds = playBeds().filter(({ shape }) => shape !== bed.shape);
-  keep({ open: bed.shape, beds: [...beds, begunAnew(bed, wardNow().day)] });
+  keep({ open: bed.shape, beds: [...beds, { ...begunAnew(bed, wardNow().day), taken: true }] });
   forgetAnswer();
   return !notKept;
 }

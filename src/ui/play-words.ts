@@ -40,6 +40,13 @@ const NAMED = [
 /** A rule of the plan by its name. */
 export const ruleName = ({ t }: Words, rule: RuleId): string =>
   t(`play:rule.${NAMED.find((one) => one === rule) ?? 'rest'}`);
+/** Rules by their names, each once. */
+export const rulesNamed = (words: Words, rules: readonly RuleId[]): string =>
+  [...new Set(rules.map((rule) => ruleName(words, rule)))].join('; ');
+
+/** Of a slot that is left to the child, both ideas by their names. */
+export const childsTwo = (words: Words, idea: string, or: string, own: PlayBed['own']): string =>
+  words.t('play:childChooses.two', { idea: ideaName(words, idea, own), other: ideaName(words, or, own) });
 
 /** The value of an `<input type="time">`. */
 export const timeValue = (minute: DayMinute): string =>

@@ -234,6 +234,52 @@ test('on the strip of the day a finger opens the row it means; the row moves in 
   await expect(page.locator('[data-strip-part="events lunch"]')).toHaveCount(0);
 });
 
+test('a play specialist leaves a time to the child: both ideas stand in the plan and on the sheet, and the child is asked then', async ({
+  page,
+}) => {
+  await planned(page);
+  const slot = (await bedOf(page)).plan.findLast(
+    ({ from, window }) => from > 12 * 60 && window.startsWith('w-'),
+  )!;
+  await strip(page, slot.idea).locator('[data-edit]').tap();
+  await page.locator('[data-action="leave-to-child"]').tap();
+  const two = strip(page, slot.idea).locator('[data-child-chooses]');
+  await expect(two).toBeVisible();
+  const or = (await two.getAttribute('data-child-chooses'))!;
+  const said = english['play:childChooses.two']!.replace('{{idea}}', nameOf(slot.idea)).replace(
+    '{{other}}',
+    nameOf(or),
+  );
+  await expect(two).toHaveText(said);
+  await expect(strip(page, slot.idea)).toContainText(english['play:planning.pinned']!);
+  // taken back and given once more
+  await page.locator('[data-action="choose-for-child"]').tap();
+  await expect(two).toHaveCount(0);
+  await page.locator('[data-action="leave-to-child"]').tap();
+  await expect(two).toHaveText(said);
+  await expect(page.locator('[data-bound]')).toBeVisible();
+  expect(ideas((await bedOf(page)).plan)).not.toContain(or);
+
+  await page.goto('/en/things-to-do/paper/');
+  await expect(page.locator('[data-paper]')).toContainText(said);
+
+  // before its time nobody asks; then the page does so by itself
+  await page.goto('/en/things-to-do/');
+  await expect(page.locator('[data-choice]')).toBeVisible();
+  await expect(page.locator(`[data-choose="${or}"]`)).toHaveCount(0);
+  await page.clock.setFixedTime(at(slot.from));
+  await page.goto('/en/things-to-do/');
+  await expect(page.locator('[data-action="choose"]')).toHaveCount(2);
+  for (const idea of [slot.idea, or]) await expect(page.locator(`[data-choose="${idea}"]`)).toBeVisible();
+  await page.locator(`[data-choose="${or}"]`).tap();
+  await expect(page.locator(`[data-choose="${or}"]`)).toHaveAttribute('aria-pressed', 'true');
+  await expect(page.locator('[data-choice] [data-come]')).toContainText(nameOf(or));
+  expect((await bedOf(page)).plan).toContainEqual(expect.objectContaining({ idea: or, from: slot.from }));
+  await page.goto('/en/things-to-do/plan/');
+  await expect(strip(page, or)).toBeVisible();
+  await expect(page.locator('[data-child-chooses]')).toHaveCount(0);
+});
+
 test('the strip of the day runs from where reading begins', async ({ page }) => {
   await page.clock.install({ time: MORNING });
   const sides: string[] = [];

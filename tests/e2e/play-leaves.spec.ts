@@ -77,7 +77,8 @@ test('scene 12: the family’s phone reads the code, sees what comes, and only t
   expect(await keptPlay(phone)).toBeNull();
   await phone.locator('[data-action="take"]').tap();
   await expect(phone.locator('[data-taken]')).toHaveAttribute('data-taken', 'plan');
-  expect(JSON.parse((await keptPlay(phone))!)).toEqual({ open: TYPICAL.shape, beds: [TYPICAL] });
+  const kept = async () => JSON.parse((await keptPlay(phone))!) as { open: string; beds: PlayBed[] };
+  expect(await kept()).toEqual({ open: TYPICAL.shape, beds: [{ ...TYPICAL, taken: true }] });
   // neither the address nor the way back holds the plan
   const code = encodePlay(TYPICAL, IDEA_ORDER, THING_ORDER);
   const here = () => phone.evaluate(() => JSON.stringify([location.href, history.state]));
@@ -86,6 +87,26 @@ test('scene 12: the family’s phone reads the code, sees what comes, and only t
   expect(await here()).not.toContain(code);
   await phone.goto('/en/things-to-do/plan/');
   await expect(phone.locator('[data-strip] [data-idea]')).toHaveCount(TYPICAL.plan!.length);
+  // a family answers and says what came up; the hand is whose plan it is
+  await scriptRuns(phone);
+  const hand = phone.locator('[data-editing] button');
+  const why = phone.locator('[data-edit]').last();
+  await expect(why).toContainText(english['play:planning.why']!);
+  await why.tap();
+  await expect(phone.locator('[data-because]').first()).toBeVisible();
+  await expect(hand).toHaveCount(0);
+  await expect(phone.locator('[data-came-up]').first()).toBeAttached();
+  await phone.goto('/en/things-to-do/bed/');
+  await expect(phone.locator('[data-came-as-code]')).toBeVisible();
+  await expect(phone.locator('[data-fold="moment"], [data-action="new-own"]')).toHaveCount(0);
+  // whoever plans play may do it here, too, and is not asked again
+  await phone.locator('[data-action="by-hand"]').tap();
+  await expect(phone.locator('[data-fold="moment"]')).toBeVisible();
+  expect(await kept()).toEqual({ open: TYPICAL.shape, beds: [TYPICAL] });
+  await phone.goto('/en/things-to-do/plan/');
+  await expect(phone.locator('[data-came-as-code]')).toHaveCount(0);
+  await phone.locator('[data-edit]').last().tap();
+  await expect(hand).not.toHaveCount(0);
   await phone.context().close();
 });
 
@@ -274,6 +295,10 @@ test('what was kept by hand and breaks a rule is refused with the rule in plain 
   await expect(refused).toContainText(english['ideas:recipe-dream.name']!);
   await expect(refused).toContainText(english['play:rule.H12']!);
   await expect(refused).not.toContainText(/H\d/);
+  // whoever opens the page later reads it, too
+  await expect(page.locator('[data-bound]')).toBeVisible();
+  await page.reload();
+  await expect(refused).toContainText(english['play:rule.H12']!);
 });
 
 test('a child of ten says on the card what helped, and the bed knows it', async ({ page }) => {

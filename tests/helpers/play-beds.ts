@@ -236,6 +236,9 @@ export const anyBed: fc.Arbitrary<PlayBed> = fc
       { minLength: 3, maxLength: 3 },
     ),
     hasPlan: fc.boolean(),
+    chooses: fc.array(fc.record({ idea: anyIdea, or: fc.oneof(anyIdea, fc.constant('own-3')) }), {
+      maxLength: 3,
+    }),
     heeded: fc.option(
       fc.record({
         fears: fc.subarray([...FEARS].sort()),
@@ -245,7 +248,7 @@ export const anyBed: fc.Arbitrary<PlayBed> = fc
       { nil: {} },
     ),
   })
-  .map(({ lists, hasPlan, heeded, ...bed }) => {
+  .map(({ lists, hasPlan, heeded, chooses, ...bed }) => {
     const windows = [...WINDOWS, ...bed.sketch.moments.map(({ id }) => id)];
     const [plan, pins, done] = lists.map((list) =>
       list.flatMap(([idea, time, window]): Placement[] => {
@@ -258,6 +261,7 @@ export const anyBed: fc.Arbitrary<PlayBed> = fc
       ...heeded,
       pins: [...pins, ...(hasPlan ? plan.slice(0, 2) : [])],
       done: [...done, ...(hasPlan ? plan.slice(1, 4) : [])],
+      ...(chooses.length ? { childChooses: chooses } : {}),
       ...(hasPlan ? { plan } : {}),
     }).bed!;
   });

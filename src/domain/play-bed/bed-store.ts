@@ -3,7 +3,7 @@ import type { DaySketch } from '../play/day.ts';
 import { GRID, PLAY_FROM, PLAY_UNTIL } from '../play/feasible.ts';
 import type { Fault, Need, Permission, Placement } from '../play/types.ts';
 import { DAY_MINUTES } from '../units.ts';
-import { BED_SHAPES, FEARS, type Fear, type OwnIdea, type PlayBed } from './bed.ts';
+import { BED_SHAPES, FEARS, type ChildChooses, type Fear, type OwnIdea, type PlayBed } from './bed.ts';
 import { blame, eachOnce, fieldsOf, type Fields } from './fields.ts';
 import { OWN_ID, readOwnAt } from './own-idea.ts';
 import { readStretch } from './stretches.ts';
@@ -147,10 +147,26 @@ function placementsIn(fields: Fields, name: string, own: readonly OwnIdea[]): Pl
   return [...found.values()].sort((a, b) => a.from - b.from || (KEY(a) < KEY(b) ? -1 : 1));
 }
 
+/** What the child chooses for, as far as it can be read; a slot that is not marked is only planned. */
+function choosesIn(fields: Fields, own: readonly OwnIdea[]): ChildChooses[] {
+  const found = fields.list('childChooses', MOST.placements, (value, where, faults) => {
+    const one = fieldsOf(value, where, faults, ['idea', 'or']);
+    const idea = one?.text('idea', ID, 'the id of an idea', LONGEST_ID);
+    const or = one?.text('or', ID, 'the id of an idea', LONGEST_ID);
+    if (!one || idea === undefined || or === undefined) return undefined;
+    if (or === idea) return one.refuse('or', 'another idea');
+    const isThere = (id: string) => !OWN_ID.test(id) || own.some((mine) => mine.id === id);
+    if (!isThere(idea)) return one.refuse('idea', 'an own idea that is there');
+    return isThere(or) ? { idea, or } : one.refuse('or', 'an own idea that is there');
+  });
+  const each = eachOnce(found, ({ idea }) => idea, fields, 'childChooses');
+  return each.sort((a, b) => (a.idea < b.idea ? -1 : 1));
+}
+
 const FIELDS = [
   ...(['shape', 'day', 'child', 'freeHands', 'room', 'eating', 'permissions', 'sketch', 'limits'] as const),
   ...(['bored', 'notToday', 'own', 'pins', 'history', 'done', 'plan'] as const),
-  ...(['fears', 'wordless', 'loudest', 'eatingUnsaid'] as const),
+  ...(['fears', 'wordless', 'loudest', 'eatingUnsaid', 'childChooses', 'taken'] as const),
 ] satisfies (keyof PlayBed)[];
 
 /**
@@ -185,6 +201,7 @@ export function readBed(value: unknown): { bed?: PlayBed; faults: Fault[] } {
   const own = eachOnce(fields.list('own', MOST.own, readOwnAt), idOf, fields, 'own');
   const yesterday = history ? wordsIn(history, 'yesterday') : [];
   const before = history ? wordsIn(history, 'lastThreeDays') : [];
+  const childChooses = choosesIn(fields, own);
   const freeHands = fields.choice('freeHands', HANDS) ?? 0;
   const rest = {
     eating: fields.yes('eating') ?? false,
@@ -201,7 +218,9 @@ export function readBed(value: unknown): { bed?: PlayBed; faults: Fault[] } {
     history: { yesterday, lastThreeDays: [...new Set([...before, ...yesterday])].sort() },
     done: placementsIn(fields, 'done', own),
     ...heededIn(fields),
+    ...(childChooses.length ? { childChooses } : {}),
     ...(fields.has('plan') ? { plan: placementsIn(fields, 'plan', own) } : {}),
+    ...(fields.has('taken') && fields.yes('taken') ? { taken: true as const } : {}),
   };
   const asked = {
     mouths: child?.yes('mouths') ?? true,

@@ -55,6 +55,14 @@ export function freeId(kind: string, used: readonly { id: string }[]): string {
 export const FEARS = ['masks', 'noise', 'dark', 'water', 'strangers', 'needles'] as const;
 export type Fear = (typeof FEARS)[number];
 
+/** A slot of the day in which the child chooses between two ideas. */
+export interface ChildChooses {
+  /** What is planned there, and pinned. */
+  idea: string;
+  /** The other one. */
+  or: string;
+}
+
 export interface PlayBed {
   shape: BedShape;
   /** The ward's day it was ticked for, as 2026-01-31. */
@@ -80,11 +88,15 @@ export interface PlayBed {
   /** A play specialist's own; ids `own-1`, `own-2` … */
   own: readonly OwnIdea[];
   pins: readonly Placement[];
+  /** Slots that the child chooses for, each idea once; absent where none is marked. See `child-chooses.ts`. */
+  childChooses?: readonly ChildChooses[];
   history: DayProblem['history'];
   /** What was done today, so that it stays where it was. */
   done: readonly Placement[];
   /** The plan as it was last made; absent until one was. */
   plan?: readonly Placement[];
+  /** It came to this device as a code: whoever plans play has it on another one. No code tells that. */
+  taken?: true;
 }
 
 /** Whether somebody said of this bed that the child may not eat now; a bed of which nobody spoke says nothing. */

@@ -126,7 +126,10 @@ export function cameUp(bed: PlayBed, now: DayMinute, what: CameUp): PlayBed {
       // what it meets in the ward's day gives way, as with anything that came up
       const cut = withEvent(bed, 'moved', moved.from, moved.minutes);
       const events = cut.events.filter(({ id }) => id !== 'moved');
-      return { ...bed, sketch: { ...bed.sketch, events, moments } };
+      // what a hand keeps in it goes with it, now and in every plan to come
+      const by = moved.from - bed.sketch.moments.find(({ id }) => id === what.id)!.from;
+      const pins = bed.pins.map((pin) => (pin.window === what.id ? { ...pin, from: pin.from + by } : pin));
+      return { ...bed, sketch: { ...bed.sketch, events, moments }, pins };
     }
   }
 }
@@ -142,7 +145,8 @@ export interface RestOfDay {
  * What the planner is asked when a plan exists already: what began before now stays, nothing new starts before now, and
  * what was kept for a hard moment goes with it when it moves.
  *
- * Shape: the bed as it is now, with the plan as it was; `before` is the bed as that plan was made for.
+ * Shape: the bed as it is now, with the plan as it was and its pins where they are now; `before` is the bed as that plan
+ * was made for.
  */
 export function restOfDay(
   bed: PlayBed,
@@ -169,7 +173,7 @@ export function restOfDay(
   const kept = old.filter(({ from, window }) => from >= now && moved.has(window)).map(follow);
   const placed = (list: readonly Placement[]) =>
     list.flatMap((placement) => standsIn(problem.windows, placement) ?? []);
-  const pins = [...bed.pins.map(follow), ...kept].filter(
+  const pins = [...bed.pins, ...kept].filter(
     (pin, at, all) =>
       pin.from >= now && all.findIndex((other) => other.idea === pin.idea && other.from === pin.from) === at,
   );

@@ -13,6 +13,7 @@ import {
 import { wasDone } from './answers.ts';
 import type { PlayBed } from './bed.ts';
 import { restOfDay } from './came-up.ts';
+import { otherOf, withMark } from './child-chooses.ts';
 
 /** What "I want to be alone" places. */
 export const ALONE = 'do-nothing';
@@ -60,41 +61,49 @@ function without(bed: PlayBed, planned: Placement | undefined, ready: DayMinute)
   });
 }
 
+/** A slot with what must hold in it; nothing where something that stays leaves no room. */
+function roomFor(
+  bed: PlayBed,
+  library: readonly Idea[],
+  minute: DayMinute,
+  slot: { from: DayMinute; minutes?: number; planned?: Placement },
+): Room | undefined {
+  const { planned } = slot;
+  const plan = without(bed, planned, onGrid(minute));
+  const pins = bed.pins.filter((pin) => !planned || !same(pin, planned));
+  // with its pin the slot's own mark is gone, too: the other idea may stand here
+  const { problem } = restOfDay({ ...bed, plan, pins }, library, minute);
+  const window = windowAt(problem, slot.from);
+  if (!window) return undefined;
+  const gap = window.kind === 'hard' ? 0 : GRID;
+  const stays = [...(problem.done ?? []), ...problem.pins].filter((one) => one.window === window.id);
+  if (stays.length >= (window.kind === 'hard' ? 2 : MOST_IN_WINDOW)) return undefined;
+  let { from } = slot;
+  for (const one of [...stays].sort((a, b) => a.from - b.from))
+    if (one.from <= from) from = Math.max(from, endOf(one) + gap);
+  const until = Math.min(
+    endOf(window),
+    ...stays.filter((one) => one.from > from).map((one) => one.from - gap),
+  );
+  const minutes = Math.min(slot.minutes ?? FREE_MINUTES, until - from);
+  if (minutes < GRID || (!planned && window.kind === 'hard')) return undefined;
+  return { from, minutes, ...(planned && { planned }), window, problem, until, plan, pins };
+}
+
 /** What stands now or begins within the grid; else free time from now on; else what is planned next. */
 function roomAt(bed: PlayBed, library: readonly Idea[], minute: DayMinute): Room | undefined {
   const ready = onGrid(minute);
-  const roomFor = (slot: { from: DayMinute; minutes?: number; planned?: Placement }): Room | undefined => {
-    const { planned } = slot;
-    const plan = without(bed, planned, ready);
-    const pins = bed.pins.filter((pin) => !planned || !same(pin, planned));
-    const { problem } = restOfDay({ ...bed, plan, pins }, library, minute);
-    const window = windowAt(problem, slot.from);
-    if (!window) return undefined;
-    const gap = window.kind === 'hard' ? 0 : GRID;
-    const stays = [...(problem.done ?? []), ...problem.pins].filter((one) => one.window === window.id);
-    if (stays.length >= (window.kind === 'hard' ? 2 : MOST_IN_WINDOW)) return undefined;
-    let { from } = slot;
-    for (const one of [...stays].sort((a, b) => a.from - b.from))
-      if (one.from <= from) from = Math.max(from, endOf(one) + gap);
-    const until = Math.min(
-      endOf(window),
-      ...stays.filter((one) => one.from > from).map((one) => one.from - gap),
-    );
-    const minutes = Math.min(slot.minutes ?? FREE_MINUTES, until - from);
-    if (minutes < GRID || (!planned && window.kind === 'hard')) return undefined;
-    return { from, minutes, ...(planned && { planned }), window, problem, until, plan, pins };
-  };
   const now = standsAt(bed, ready);
   if (now) {
     const from = Math.max(ready, now.from);
-    return roomFor({ from, minutes: endOf(now) - from, planned: now });
+    return roomFor(bed, library, minute, { from, minutes: endOf(now) - from, planned: now });
   }
-  const free = roomFor({ from: ready });
+  const free = roomFor(bed, library, minute, { from: ready });
   if (free) return free;
   const next = [...bed.pins, ...(bed.plan ?? [])]
     .sort(byTheClock)
     .find((one) => one.from > ready && !wasDone(bed, one.idea));
-  return next && roomFor({ ...next, planned: next });
+  return next && roomFor(bed, library, minute, { ...next, planned: next });
 }
 
 /** Ideas that a hard moment which is not over needs: none of them is spent on a choice. */
@@ -133,11 +142,38 @@ function placedIn(room: Room, bed: PlayBed, minute: DayMinute, idea: Idea): Plac
 export interface Choice extends Slot {
   two: readonly string[];
   alone: boolean;
+  /** A grown-up marked this slot as the child's: the child is asked without asking for it. */
+  marked: boolean;
+}
+
+/** What is planned in the slot, or what is best there, and the other one: as marked, or the best of another family. */
+function twoIn(room: Room, bed: PlayBed, minute: DayMinute): Idea[] {
+  const { window, problem, planned } = room;
+  const able = (idea: Idea) => placedIn(room, bed, minute, idea) !== undefined;
+  const elsewhere = (bed.plan ?? [])
+    .filter((one) => !(planned && same(one, planned)))
+    .map(({ idea }) => idea);
+  const marked = planned && otherOf(bed, planned);
+  const ranked = problem.ideas
+    .filter(({ id }) => id !== ALONE && !elsewhere.includes(id))
+    .map((idea) => ({ idea, worth: baseOf(problem, idea, window) }))
+    .sort((a, b) => b.worth - a.worth || (a.idea.id < b.idea.id ? -1 : 1))
+    .map(({ idea }) => idea);
+  const first = ranked.find(({ id }) => id === planned?.idea) ?? ranked.find(able);
+  const other = (fits: (idea: Idea) => boolean) =>
+    ranked.find((one) => one !== first && fits(one) && able(one));
+  const second =
+    first &&
+    (other(({ id }) => id === marked) ??
+      other((one) => FAMILIES[one.kind] !== FAMILIES[first.kind]) ??
+      other(() => true));
+  return [first, second].filter((one) => one !== undefined);
 }
 
 /**
  * The child's choice at this minute: what is planned and the best other of another family, both truly possible, and to be
- * left alone. At a hard moment the one that takes up more of the mind stands first.
+ * left alone. In a slot that is marked for the child the other is the one that was shown there. At a hard moment the one
+ * that takes up more of the mind stands first.
  *
  * Shape: at most two ids; nothing where no stretch of the day is left to choose for. An idea that stands elsewhere in the
  * day is not offered, so that choosing moves as little as possible.
@@ -148,35 +184,59 @@ export function choiceAt(bed: PlayBed, library: readonly Idea[], minute: DayMinu
   const room = roomAt(bed, library, minute);
   if (!room) return undefined;
   const { window, problem, from, minutes, planned } = room;
-  const able = (idea: Idea) => placedIn(room, bed, minute, idea) !== undefined;
-  const elsewhere = (bed.plan ?? [])
-    .filter((one) => !(planned && same(one, planned)))
-    .map(({ idea }) => idea);
-  const ranked = problem.ideas
-    .filter(({ id }) => id !== ALONE && !elsewhere.includes(id))
-    .map((idea) => ({ idea, worth: baseOf(problem, idea, window) }))
-    .sort((a, b) => b.worth - a.worth || (a.idea.id < b.idea.id ? -1 : 1))
-    .map(({ idea }) => idea);
-  const first = ranked.find(({ id }) => id === planned?.idea) ?? ranked.find(able);
-  const other = (fits: (idea: Idea) => boolean) =>
-    ranked.find((one) => one !== first && fits(one) && able(one));
-  const second = first && (other((one) => FAMILIES[one.kind] !== FAMILIES[first.kind]) ?? other(() => true));
-  const two = [first, second].filter((one) => one !== undefined);
+  const two = twoIn(room, bed, minute);
   if (window.kind === 'hard') two.sort((a, b) => b.absorbs - a.absorbs);
   const alone = problem.ideas.find(({ id }) => id === ALONE);
   return {
     ...{ from, minutes },
     ...(planned && { planned }),
     two: two.map(({ id }) => id),
-    alone: planned?.idea === ALONE || Boolean(alone && able(alone)),
+    alone: planned?.idea === ALONE || Boolean(alone && placedIn(room, bed, minute, alone)),
+    marked: planned !== undefined && otherOf(bed, planned) !== undefined,
   };
+}
+
+/**
+ * What of the bed changes once a grown-up leaves this slot of the plan to the child: it is pinned, and the best other idea
+ * of another family waits beside it.
+ *
+ * Shape: pins and marks; nothing where no other idea is possible there, and for a child who wants to be alone.
+ * Source: design 4-play, 5.6.
+ */
+export function leftToChild(
+  bed: PlayBed,
+  library: readonly Idea[],
+  minute: DayMinute,
+  planned: Placement,
+): Pick<PlayBed, 'pins' | 'childChooses'> | undefined {
+  if (planned.idea === ALONE || planned.from < minute) return undefined;
+  const room = roomFor(bed, library, minute, { ...planned, planned });
+  const other = room && twoIn(room, bed, minute).find(({ id }) => id !== planned.idea);
+  if (!other) return undefined;
+  return {
+    pins: [...bed.pins.filter((pin) => !same(pin, planned)), planned],
+    ...withMark(bed, planned.idea, other.id),
+  };
+}
+
+/** The other idea of a slot that is left to the child, where it is still possible; see `leftToChild`. */
+export function otherStill(
+  bed: PlayBed,
+  library: readonly Idea[],
+  minute: DayMinute,
+  planned: Placement,
+): string | undefined {
+  const marked = otherOf(bed, planned);
+  if (marked === undefined || planned.from < minute) return undefined;
+  const room = roomFor(bed, library, minute, { ...planned, planned });
+  return room && twoIn(room, bed, minute).find(({ id }) => id === marked)?.id;
 }
 
 /**
  * What of the bed changes once the child chose this idea: it is pinned in the slot, and what stood there leaves the plan.
  * The rest of the day is for the planner; see `restOfDay`.
  *
- * Shape: pins and plan, without the chosen idea in the plan; nothing where the idea is not possible there (any more). What
+ * Shape: pins, marks and plan, without the chosen idea in the plan; nothing where the idea is not possible there (any more). What
  * goes on already and is chosen goes on.
  */
 export function withChoice(
@@ -184,15 +244,17 @@ export function withChoice(
   library: readonly Idea[],
   minute: DayMinute,
   chosen: string,
-): { pins: readonly Placement[]; plan: readonly Placement[] } | undefined {
+): (Pick<PlayBed, 'pins' | 'childChooses'> & { plan: readonly Placement[] }) | undefined {
   const room = roomAt(bed, library, minute);
   if (!room) return undefined;
   const { planned, pins, plan } = room;
+  // chosen is chosen: the slot is no longer open
+  const marks = planned ? withMark(bed, planned.idea) : {};
   if (planned?.idea === chosen)
-    return { pins: planned.from < minute ? bed.pins : [...pins, planned], plan: bed.plan ?? [] };
+    return { pins: planned.from < minute ? bed.pins : [...pins, planned], plan: bed.plan ?? [], ...marks };
   const idea = room.problem.ideas.find(({ id }) => id === chosen);
   const placed = idea && placedIn(room, bed, minute, idea);
-  return placed && { pins: [...pins, placed], plan };
+  return placed && { pins: [...pins, placed], plan, ...marks };
 }
 
 /**

@@ -24,7 +24,7 @@ const PART_OF: Partial<Record<string, BedPart>> = {
   ...{ freeHands: 'first', eating: 'first', eatingUnsaid: 'first', bored: 'first' },
   ...{ child: 'child', room: 'ward', permissions: 'ward', sketch: 'day', limits: 'limits' },
   ...{ fears: 'heeds', wordless: 'heeds', loudest: 'heeds', own: 'own' },
-  ...{ plan: 'plan', pins: 'plan', done: 'plan', history: 'plan', notToday: 'plan' },
+  ...{ plan: 'plan', pins: 'plan', childChooses: 'plan', done: 'plan', history: 'plan', notToday: 'plan' },
 };
 
 function partOf({ where }: Fault): BedPart {

@@ -86,6 +86,7 @@ export function ownOf(draft: OwnDraft): { own: OwnIdea; faults: [] } | { own?: u
 const mentioned = (bed: PlayBed): string[] => [
   ...bed.own.map(({ id }) => id),
   ...[...(bed.plan ?? []), ...bed.pins, ...bed.done].map(({ idea }) => idea),
+  ...(bed.childChooses ?? []).flatMap(({ idea, or }) => [idea, or]),
   ...[...bed.notToday, ...bed.child.likes, ...bed.child.dislikes, ...bed.child.never],
   ...[...bed.history.yesterday, ...bed.history.lastThreeDays],
 ];
@@ -123,6 +124,7 @@ export function withoutOwn(bed: PlayBed, id: string): Partial<PlayBed> {
     },
     notToday: words(bed.notToday),
     pins: places(bed.pins),
+    ...(bed.childChooses ? { childChooses: places(bed.childChooses).filter(({ or }) => or !== id) } : {}),
     done: places(bed.done),
     history: {
       yesterday: words(bed.history.yesterday),

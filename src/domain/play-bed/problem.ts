@@ -4,6 +4,7 @@ import { windowsOf, type DaySketch } from '../play/day.ts';
 import type { DayProblem, Fault, Idea } from '../play/types.ts';
 import { DAY_MINUTES } from '../units.ts';
 import { usualLightsOut, usualScreenMinutes, type BedShape, type PlayBed } from './bed.ts';
+import { reservedIn } from './child-chooses.ts';
 import { clashesOf, momentsHeeded } from './heeded.ts';
 import { ideaOf } from './own-idea.ts';
 import { WHOLE_DAY } from './stretches.ts';
@@ -15,7 +16,7 @@ const USUAL_GROWN_UP_MINUTES = 120;
  * What the planner is asked for this bed.
  *
  * Shape: a bed and the library -> the problem, and what of the day could not be used; the rest is kept. What frightens the
- * child, needs words that nobody shares or is too loud stands among what is never wanted.
+ * child, needs words that nobody shares, is too loud or waits for the child's choice stands among what is never wanted.
  * Errors: none; see `faults`.
  */
 export function problemOf(bed: PlayBed, library: readonly Idea[]): { problem: DayProblem; faults: Fault[] } {
@@ -33,7 +34,10 @@ export function problemOf(bed: PlayBed, library: readonly Idea[]): { problem: Da
     faults,
     problem: {
       ideas,
-      child: { ...bed.child, never: [...bed.child.never, ...bed.notToday, ...elsewhere, ...unsuited] },
+      child: {
+        ...bed.child,
+        never: [...bed.child.never, ...bed.notToday, ...elsewhere, ...unsuited, ...reservedIn(bed)],
+      },
       freeHands: bed.freeHands,
       room: bed.room,
       eating: bed.eating,
@@ -154,7 +158,7 @@ export const nextDay = (bed: PlayBed, day: string): PlayBed => (day > bed.day ? 
  */
 export function begunAnew(bed: PlayBed, day: string): PlayBed {
   if (bed.day === day) return bed;
-  const { plan, ...rest } = bed;
+  const { plan, childChooses: _, ...rest } = bed;
   const done = [...new Set([...(plan ?? []), ...bed.done].map(({ idea }) => idea))].sort();
   return {
     ...rest,

@@ -7,7 +7,8 @@ import {
   type Idea,
   type Placement,
 } from '../play/types.ts';
-import { eventKind, type PlayBed } from './bed.ts';
+import { eventKind, type ChildChooses, type PlayBed } from './bed.ts';
+import { otherStill } from './choose.ts';
 import {
   cardAtBed,
   momentAtBed,
@@ -44,10 +45,12 @@ export interface DaySheet {
   rows: readonly SheetRow[];
   /** On a day too full for them among the ideas, all fixed events together, in order of time; else none. */
   together: readonly Extract<SheetRow, { kind: 'event' }>[];
+  /** Slots in which the child chooses: what is planned there, and the other idea where the bed still allows it. */
+  chooses: readonly ChildChooses[];
   /** Kinds or ideas, three at most of each. */
   likes: readonly string[];
   never: readonly string[];
-  /** What to watch with anything that is planned, each once. */
+  /** What to watch with anything that is planned or may be chosen, each once. */
   cautions: readonly Caution[];
   freeHands: 0 | 1 | 2;
   /** What is done at each hard moment of this age. No step names an idea that the bed bars at any of them. */
@@ -105,7 +108,12 @@ export function daySheet(bed: PlayBed, library: readonly Idea[]): DaySheet {
     (a, b) => a.from - b.from || rank[a.kind] - rank[b.kind],
   );
   const byId = new Map([...library, ...own.map(ideaOf)].map((idea) => [idea.id, idea]));
-  const cautions = new Set(plan.flatMap(({ idea }) => byId.get(idea)?.cautions ?? []));
+  const chooses = plan.flatMap((placement) => {
+    const or = otherStill(bed, library, sketch.wake, placement);
+    return or === undefined ? [] : [{ idea: placement.idea, or }];
+  });
+  const named = [...plan.map(({ idea }) => idea), ...chooses.map(({ or }) => or)];
+  const cautions = new Set(named.flatMap((idea) => byId.get(idea)?.cautions ?? []));
   const { problem } = problemOf(bed, library);
   const open = openMoments(bed, library);
   const known = sketch.moments.flatMap(({ id }) => momentAtBed(problem, plan, id) ?? []);
@@ -113,6 +121,7 @@ export function daySheet(bed: PlayBed, library: readonly Idea[]): DaySheet {
   return {
     rows,
     together: fits ? [] : events,
+    chooses,
     likes: child.likes.slice(0, MOST_WORDS),
     never: child.never.slice(0, MOST_WORDS),
     cautions: CAUTIONS.filter((caution) => cautions.has(caution)),

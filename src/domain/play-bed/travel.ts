@@ -7,6 +7,7 @@ import { readBed } from './bed-store.ts';
 import { bedTold, TooNew, type Lists } from './version-1.ts';
 import { bedTold2, needsVersion2 } from './version-2.ts';
 import { bedTold3, needsVersion3 } from './version-3.ts';
+import { bedTold4, needsVersion4 } from './version-4.ts';
 
 /**
  * Letters of a code: `P`, the version, the length of the content (3), the content, zeros where it is short, the check
@@ -14,8 +15,8 @@ import { bedTold3, needsVersion3 } from './version-3.ts';
  */
 const OURS = 'P';
 /** The versions that this one reads and writes, each for ever. */
-const TOLD = { 1: bedTold, 2: bedTold2, 3: bedTold3 } as const;
-const VERSION = 3;
+const TOLD = { 1: bedTold, 2: bedTold2, 3: bedTold3, 4: bedTold4 } as const;
+const VERSION = 4;
 const LENGTH_AT = 2;
 const LENGTH = 3;
 const HEAD = LENGTH_AT + LENGTH;
@@ -76,15 +77,16 @@ function unpackedFromLetters(letters: readonly number[]): Uint8Array | undefined
 }
 
 /**
- * Writes a bed and its plan as a code: all that another phone needs to go on planning, and no name. A bed that version 1
- * can tell is written in it, so that phones of that version read it.
+ * Writes a bed and its plan as a code: all that another phone needs to go on planning, and no name. A bed that an older
+ * version can tell is written in it, so that phones of that version read it.
  *
  * Shape: `ideaIds` and `thingIds` are lists that only grow at the end; capitals and digits, at least 72, about 250 to 400
  * for a full day.
  * Errors: throws where `readBed` finds anything to name, and for ideas and things that are not in the lists, with the
  * place and what was seen.
  *
- * @example encodePlay(bed, IDEA_ORDER, THING_ORDER) // 'P1…', with fears 'P2…', before anybody spoke of eating 'P3…'
+ * @example encodePlay(bed, IDEA_ORDER, THING_ORDER) // 'P1…', with fears 'P2…', before anybody spoke of eating 'P3…',
+ * with a choice left to the child 'P4…'
  */
 export function encodePlay(bed: PlayBed, ideaIds: readonly string[], thingIds: readonly string[]): string {
   const { bed: whole, faults } = readBed(bed);
@@ -92,7 +94,7 @@ export function encodePlay(bed: PlayBed, ideaIds: readonly string[], thingIds: r
   if (fault || !whole)
     throw new Error(`play-bed › ${fault?.where}: ${fault?.rule}, saw ${JSON.stringify(fault?.seen)}`);
   const writer = new Writer();
-  const version = needsVersion3(whole) ? 3 : needsVersion2(whole) ? 2 : 1;
+  const version = needsVersion4(whole) ? 4 : needsVersion3(whole) ? 3 : needsVersion2(whole) ? 2 : 1;
   TOLD[version](writer, { ideaIds, thingIds }, whole);
   const content = packedInLetters(writer.bytes());
   if (content.length > MOST_CONTENT)
@@ -158,7 +160,7 @@ export function decodePlay(
   const written = letters.map((letter) => ALPHABET[letter] ?? '?').join('');
   if (letters.length === whole && !strange && written.slice(-CHECK) === checkOf(written.slice(0, -CHECK))) {
     if (version > VERSION) return { ok: false, reason: 'too-new', where: 'version' };
-    return version === 1 || version === 2 || version === 3
+    return version === 1 || version === 2 || version === 3 || version === 4
       ? contentRead(letters, version, { ideaIds, thingIds })
       : { ok: false, reason: 'damaged' };
   }

@@ -59,7 +59,7 @@ export interface Lists {
 }
 
 /** The coder with words of a bed. Writing has the bed and reading has none; every line below does both. */
-class Told {
+export class Told {
   private readonly coder: Coder;
   private readonly lists: Lists;
   constructor(coder: Coder, lists: Lists) {

@@ -104,6 +104,28 @@ it('a hard moment that moves takes its kept idea along', () => {
   expect(next.kept.map(({ idea }) => idea)).toEqual(kept.map(({ idea }) => idea));
 });
 
+it('a hard moment that moves takes along what a hand keeps in it, and whatever comes up later leaves it there', () => {
+  const moment = TYPICAL.sketch.moments.find(({ id }) => id === 'bandage-1')!;
+  const kept = TYPICAL.plan!.filter(({ window }) => window === moment.id);
+  const pinned: PlayBed = { ...TYPICAL, pins: kept };
+  const now = 13 * 60;
+  const after = (before: PlayBed, what: CameUp) => {
+    const bed = cameUp(before, now, what);
+    const { problem, stay } = restOfDay(bed, IDEAS, now, before);
+    const found = planWith(problem, stay);
+    return { ...bed, plan: settled(problem, stay, found) };
+  };
+  const moved = after(pinned, { kind: 'moment', id: moment.id, from: moment.from + 10 });
+  const later = after(moved, { kind: 'sore' });
+  for (const bed of [moved, later]) {
+    const there = bed.plan.filter(({ window }) => window === moment.id);
+    expect(there.map(({ idea, from }) => [idea, from])).toEqual(
+      kept.map(({ idea, from }) => [idea, from + 10]),
+    );
+    expect(bed.plan.filter(({ idea }) => idea === kept[0]!.idea)).toHaveLength(1);
+  }
+});
+
 /** Until when it is calm: through the next two windows, and for two hours at least. */
 const calmUntil = (bed: PlayBed, from: number) => {
   const { windows } = problemOf(bed, IDEAS).problem;

@@ -56,9 +56,11 @@ describe('a plan that travels', () => {
   it('with fears, no shared language or a limit of sound is of version 2, and without them what it always was', () => {
     fc.assert(
       fc.property(anyBed, (bed) => {
-        const { fears, wordless, loudest, eatingUnsaid, ...before } = bed;
+        const { fears, wordless, loudest, eatingUnsaid, childChooses, ...before } = bed;
         const isNew = fears !== undefined || wordless !== undefined || loudest !== undefined;
-        expect(encoded(bed).slice(0, 2)).toBe(eatingUnsaid ? 'P3' : isNew ? 'P2' : 'P1');
+        const first = eatingUnsaid ? 'P3' : isNew ? 'P2' : 'P1';
+        expect(encoded({ ...bed, childChooses: undefined }).slice(0, 2)).toBe(first);
+        expect(encoded(bed).slice(0, 2)).toBe(childChooses ? 'P4' : first);
         expect(encoded({ ...before, fears: [], wordless: false, loudest: 2 })).toBe(encoded(before));
         expect(decoded(encoded(before))).toEqual({ ok: true, bed: before });
       }),
@@ -81,6 +83,26 @@ describe('a plan that travels', () => {
     // said and unsaid at once it is no plan
     const eats = encoded({ ...TYPICAL, wordless: true });
     expect(decoded(sealed(`P3${eats.slice(2, -7)}`))).toMatchObject({ ok: false, reason: 'damaged' });
+  });
+
+  it('with a slot left to the child is of version 4, whether or not anybody spoke of eating', () => {
+    const childChooses = [{ idea: 'door-sign', or: 'hum-guess' }];
+    for (const eating of [
+      { eating: true },
+      { eating: false },
+      { eating: false, eatingUnsaid: true as const },
+    ]) {
+      const bed: PlayBed = { ...TYPICAL, ...eating, childChooses };
+      expect(encoded(bed).slice(0, 2)).toBe('P4');
+      expect(decoded(encoded(bed))).toEqual({ ok: true, bed });
+      // as an older version its tail would be lost, and the slot would be an order
+      for (const older of ['P1', 'P2', 'P3'])
+        expect(decoded(sealed(older + encoded(bed).slice(2, -7))).ok).toBe(false);
+    }
+  });
+
+  it('does not tell that it came as a code: the phone that takes it says so of itself', () => {
+    expect(encoded({ ...TYPICAL, taken: true })).toBe(CODE);
   });
 
   it('needs at most 420 letters for a typical day', () => {
@@ -303,7 +325,7 @@ describe('a code that is not whole', () => {
   });
 
   it('of a later version is too new, if it is whole', () => {
-    for (const version of '456789ABZ') {
+    for (const version of '56789ABZ') {
       const text = `P${version}${CODE.slice(2, -7)}`;
       expect(decoded(sealed(text))).toEqual({ ok: false, reason: 'too-new', where: 'version' });
       expect(decoded(`${text}0000000`)).toMatchObject({ ok: false });
