@@ -2,6 +2,7 @@
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { encodePlay } from '#domain/play-bed/travel.ts';
 import { eventKind, type PlayBed } from '#domain/play-bed/bed.ts';
+import { leftToChild } from '#domain/play-bed/choose.ts';
 import { momentCard } from '#domain/play-bed/moments.ts';
 import { problemOf } from '#domain/play-bed/problem.ts';
 import { IDEAS } from '#content/ideas.ts';
@@ -522,6 +523,10 @@ test('on paper: a large date, likes and never as pictures, free hands, a symbol 
   expect(await hasColour(page, await paper.screenshot())).toBe(false);
 });
 
+/** Every time of the day that can be left to the child is. */
+const allLeft = (bed: PlayBed): PlayBed =>
+  bed.plan!.reduce((left, slot) => ({ ...left, ...leftToChild(left, IDEAS, 0, slot) }), bed);
+
 test('the sheet is one page of A5 whatever the day holds', async ({ page }) => {
   const kept = FULL.plan!.filter(({ window }) => FULL.sketch.moments.some(({ id }) => id === window));
   const rest = FULL.plan!.filter((one) => !kept.includes(one));
@@ -537,10 +542,14 @@ test('the sheet is one page of A5 whatever the day holds', async ({ page }) => {
     [10, 16, 20],
     [10, 22, 20],
   ] as const)
-    for (const plan of [[...kept, ...rest.slice(0, ideas)], rest.slice(0, ideas)]) {
+    for (const [plan, choosing] of [
+      [[...kept, ...rest.slice(0, ideas)], false],
+      [rest.slice(0, ideas), false],
+      [[...kept, ...rest.slice(0, ideas)], true],
+    ] as const) {
       const sketch = { ...FULL.sketch, events: FULL.sketch.events.slice(0, events) };
       const child = { ...FULL.child, ageMonths, never: ['slow-bubbles', 'draw', 'talk'] };
-      const bed = {
+      const planned = {
         ...FULL,
         sketch,
         child,
@@ -548,6 +557,7 @@ test('the sheet is one page of A5 whatever the day holds', async ({ page }) => {
         pins: [],
         done: [],
       };
+      const bed = choosing ? allLeft(planned) : planned;
       await page.evaluate(
         (all) => localStorage.setItem('bare-toes:play', all),
         JSON.stringify({ open: bed.shape, beds: [bed] }),
@@ -555,6 +565,9 @@ test('the sheet is one page of A5 whatever the day holds', async ({ page }) => {
       await page.goto('/ar/things-to-do/paper/');
       await expect(page.locator('[data-paper] [lang="en"]').first()).toBeVisible();
       await expect(page.locator('[data-paper] .play-picture:not([data-drawn])')).toHaveCount(0);
-      expect((await pagesOf(page)).count, JSON.stringify([events, ideas, plan.length, ageMonths])).toBe(1);
+      expect(
+        (await pagesOf(page)).count,
+        JSON.stringify([events, ideas, plan.length, ageMonths, choosing]),
+      ).toBe(1);
     }
 });

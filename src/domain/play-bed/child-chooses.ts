@@ -2,6 +2,12 @@
 import type { Placement } from '../play/types.ts';
 import type { ChildChooses, PlayBed } from './bed.ts';
 
+/**
+ * Slots of one day that may be left to the child: more would take too many ideas from the plan, and would not fit the sheet.
+ * Source: our proposal.
+ */
+const MOST_SLOTS = 6;
+
 type Marked = Pick<PlayBed, 'childChooses' | 'pins'>;
 
 /** The marks that hold: what is no longer pinned leaves its slot to the planner, and the child's choice with it. */
@@ -19,6 +25,9 @@ export const reservedIn = (bed: Marked): string[] =>
   holding(bed)
     .map(({ or }) => or)
     .filter((or) => !bed.pins.some((pin) => pin.idea === or));
+
+/** Whether one more slot of the day may be left to the child. */
+export const mayLeaveMore = (bed: Marked): boolean => holding(bed).length < MOST_SLOTS;
 
 /**
  * The marks once this idea's slot is marked for the child's choice, or no longer is.

@@ -13,7 +13,7 @@ import {
 import { wasDone } from './answers.ts';
 import type { PlayBed } from './bed.ts';
 import { restOfDay } from './came-up.ts';
-import { otherOf, withMark } from './child-chooses.ts';
+import { mayLeaveMore, otherOf, withMark } from './child-chooses.ts';
 
 /** What "I want to be alone" places. */
 export const ALONE = 'do-nothing';
@@ -200,7 +200,8 @@ export function choiceAt(bed: PlayBed, library: readonly Idea[], minute: DayMinu
  * What of the bed changes once a grown-up leaves this slot of the plan to the child: it is pinned, and the best other idea
  * of another family waits beside it.
  *
- * Shape: pins and marks; nothing where no other idea is possible there, and for a child who wants to be alone.
+ * Shape: pins and marks; nothing where no other idea is possible there, for a child who wants to be alone, and where as
+ * much of the day is left to the child as may be.
  * Source: design 4-play, 5.6.
  */
 export function leftToChild(
@@ -209,7 +210,7 @@ export function leftToChild(
   minute: DayMinute,
   planned: Placement,
 ): Pick<PlayBed, 'pins' | 'childChooses'> | undefined {
-  if (planned.idea === ALONE || planned.from < minute) return undefined;
+  if (planned.idea === ALONE || planned.from < minute || !mayLeaveMore(bed)) return undefined;
   const room = roomFor(bed, library, minute, { ...planned, planned });
   const other = room && twoIn(room, bed, minute).find(({ id }) => id !== planned.idea);
   if (!other) return undefined;

@@ -60,8 +60,8 @@ export interface DaySheet {
 }
 
 /**
- * Events, moments and ideas that still fit one sheet of A5 in two languages; a whole day planned full has some 47. Above
- * that the events, which have no pictures, stand together in a third of the room.
+ * Events, moments and ideas, those a child may choose among them, that still fit one sheet of A5 in two languages; a whole
+ * day planned full has some 47. Above that the events, which have no pictures, stand together in a third of the room.
  */
 export const MOST_PLACES = 40;
 const MOST_WORDS = 3;
@@ -102,16 +102,16 @@ export function daySheet(bed: PlayBed, library: readonly Idea[]): DaySheet {
     .filter(({ id }) => !isClinical(id))
     .map((event) => ({ ...event, kind: 'event' as const }))
     .sort((a, b) => a.from - b.from);
-  const fits = sketch.moments.length + plan.length + events.length <= MOST_PLACES;
+  const chooses = plan.flatMap((placement) => {
+    const or = otherStill(bed, library, sketch.wake, placement);
+    return or === undefined ? [] : [{ idea: placement.idea, or }];
+  });
+  const fits = sketch.moments.length + plan.length + chooses.length + events.length <= MOST_PLACES;
   const rank = { event: 0, moment: 1, idea: 2 };
   const rows = [...needed, ...(fits ? events : [])].sort(
     (a, b) => a.from - b.from || rank[a.kind] - rank[b.kind],
   );
   const byId = new Map([...library, ...own.map(ideaOf)].map((idea) => [idea.id, idea]));
-  const chooses = plan.flatMap((placement) => {
-    const or = otherStill(bed, library, sketch.wake, placement);
-    return or === undefined ? [] : [{ idea: placement.idea, or }];
-  });
   const named = [...plan.map(({ idea }) => idea), ...chooses.map(({ or }) => or)];
   const cautions = new Set(named.flatMap((idea) => byId.get(idea)?.cautions ?? []));
   const { problem } = problemOf(bed, library);

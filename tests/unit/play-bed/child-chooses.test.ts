@@ -122,6 +122,18 @@ describe('a slot of the day that a play specialist leaves to the child', () => {
     expect(leftToChild(FULL, IDEAS, NOW, { ...slot!, idea: ALONE })).toBeUndefined();
   });
 
+  it('is one of six at most; where one is taken back another may be left', () => {
+    const all = (bed: PlayBed) =>
+      bed.plan!.reduce((left, slot) => ({ ...left, ...leftToChild(left, IDEAS, NOW, slot) }), bed);
+    const most = all(FULL);
+    expect(most.childChooses).toHaveLength(6);
+    expect(new Set(reservedIn(most)).size).toBe(6);
+    const [first] = most.childChooses!;
+    const fewer = { ...most, ...withMark(most, first!.idea) };
+    expect(fewer.childChooses).toHaveLength(5);
+    expect(all(fewer).childChooses).toHaveLength(6);
+  });
+
   it('two of them wait for four different ideas', () => {
     const [first, second] = LEFT.map(({ slot }) => slot);
     const one = replanned(FULL, leftToChild(FULL, IDEAS, NOW, first!)!, NOW);
