@@ -5,10 +5,10 @@
  * BARE_TOES_WHOLE=yes (`npm run access`): every page in every language with all rules of axe by day and by night, the
  * pages that change with the child's age once for each.
  */
-import { readdirSync, readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { readdirSync } from 'node:fs';
 import { expect, test, type Page } from '@playwright/test';
 import { AGE_MODES } from '#domain/day/modes.ts';
+import { findings } from '../helpers/axe.ts';
 import {
   chosen,
   kindsOf,
@@ -18,25 +18,6 @@ import {
   sideways,
   type Language,
 } from '../helpers/pages.ts';
-
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-/** What axe says against a page, as "rule: place" lines. */
-const findings = (page: Page, rules?: string[]): Promise<string[]> =>
-  page.evaluate(async (only) => {
-    const checker = (window as unknown as { axe: { run(root: Document, options: object): Promise<Found> } })
-      .axe;
-    interface Found {
-      violations: { id: string; nodes: { target: string[] }[] }[];
-    }
-    const { violations } = await checker.run(document, {
-      resultTypes: ['violations'],
-      // the styles need not be fetched a second time: no rule about turning a phone is looked at
-      preload: false,
-      ...(only ? { runOnly: only } : {}),
-    });
-    return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target.join(' ')}`));
-  }, rules);
 
 /** Everything that can be pressed and is smaller than that. */
 const tooSmall = (page: Page, light: 'day' | 'night', least: number) =>
@@ -158,7 +139,6 @@ for (const language of LANGUAGES)
         await expect(page.locator('h1').first()).toBeVisible();
         const checked = withAxe(language, share);
         if (checked) {
-          await page.evaluate(axe);
           add('axe', await findings(page));
         }
         add('too small by day', await tooSmall(page, 'day', 56));

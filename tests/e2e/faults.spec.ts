@@ -106,6 +106,11 @@ test('the clock is set back a day: nothing is lost, no time runs backwards on th
   await expect(page.locator('[data-entry="sign"]')).toHaveCount(2);
   await expect(page.locator('[data-jump]').first()).toBeVisible();
   await expect(page.locator('[data-ahead]')).toHaveCount(0);
+  // a nurse reads both, too: that a clock went back since, and of which day each sign is
+  await page.goto('/en/for-staff/');
+  await expect(page.locator('[data-jump]')).toContainText(english['notes:clock.jump']!);
+  await expect(page.locator('[data-open-sign="band-wet"]')).toContainText('Wed 14:20');
+  await expect(page.locator('[data-open-sign="toes-colour"]')).not.toContainText('Thu');
 });
 
 test.describe('a plan and a child’s day, and a clock that is set back', () => {

@@ -1,24 +1,13 @@
-/** What every-page.spec.ts sees empty, here with a full day of play and a made card: no finding of axe, by day and by night. */
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+/** What every-page.spec.ts sees empty, here with all that may stand there: no finding of axe, by day and by night. */
 import { expect, test, type Page } from '@playwright/test';
-import { scriptRuns, sideways } from '../helpers/pages.ts';
+import { instant, minutes } from '#domain/units.ts';
+import { madeUpNotes } from '#content/made-up.ts';
+import { findings } from '../helpers/axe.ts';
+import { leaveNotes, noted } from '../helpers/kept-notes.ts';
+import { chosen, scriptRuns, sideways } from '../helpers/pages.ts';
 import { FULL } from '../helpers/play-beds.ts';
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-interface Found {
-  violations: { id: string; nodes: { target: string[] }[] }[];
-}
-const findings = (page: Page): Promise<string[]> =>
-  page.evaluate(async () => {
-    const checker = (window as unknown as { axe: { run(root: Document, options: object): Promise<Found> } })
-      .axe;
-    // as it stands once every change of colour is over
-    for (const change of document.getAnimations()) change.finish();
-    const { violations } = await checker.run(document, { resultTypes: ['violations'], preload: false });
-    return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target.join(' ')}`));
-  });
-
+const NOW = new Date('2026-11-25T11:40:00Z');
 /** Each page, what has to stand on it before it is looked at, and what is opened first. */
 const PAGES: readonly { at: string; open?: (page: Page) => Promise<void>; seen: string }[] = [
   {
@@ -55,7 +44,7 @@ for (const language of ['en', 'ar'])
     page,
   }) => {
     await page.emulateMedia({ reducedMotion: 'reduce' });
-    await page.clock.install({ time: new Date('2026-11-25T11:40:00Z') });
+    await page.clock.install({ time: NOW });
     await page.addInitScript(
       (kept) => localStorage.setItem('bare-toes:play', kept),
       JSON.stringify({ open: FULL.shape, beds: [FULL] }),
@@ -65,7 +54,36 @@ for (const language of ['en', 'ar'])
       await scriptRuns(page);
       await open?.(page);
       await expect(page.locator(seen).first(), at).toBeVisible();
-      await page.evaluate(axe);
+      for (const light of ['day', 'night']) {
+        await page.evaluate((value) => (document.documentElement.dataset.light = value), light);
+        expect(await findings(page), `${at} by ${light}`).toEqual([]);
+        expect(await sideways(page), `${at} by ${light}`).toEqual([]);
+      }
+    }
+  });
+
+for (const language of ['es', 'ar'])
+  test(`${language}: what staff read of a week of notes, in the ward's language and the family's`, async ({
+    page,
+  }) => {
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await page.clock.install({ time: NOW });
+    await chosen(page, { wardLanguage: 'pl' });
+    await leaveNotes(page, [
+      ...madeUpNotes(instant(NOW.getTime() / 60_000), minutes(0)),
+      noted(NOW, 20, { kind: 'sign', sign: 'band-wet', answer: 'different' }, 'zzzzzz-1'),
+    ]);
+    for (const at of ['for-staff/', 'for-staff/round/', 'for-staff/ask/']) {
+      await page.goto(`/${language}/${at}`);
+      await scriptRuns(page);
+      await expect(page.locator('h1 [lang="pl"]').first()).toBeVisible();
+      if (at === 'for-staff/ask/') {
+        await page.locator('[data-staff-question]:not([data-staff-question="where"])').first().tap();
+        await page.locator('[data-staff-answer]').first().tap();
+      }
+      await expect(
+        page.locator(at === 'for-staff/round/' ? '[data-open-sign]' : '[aria-pressed="true"]').first(),
+      ).toBeVisible();
       for (const light of ['day', 'night']) {
         await page.evaluate((value) => (document.documentElement.dataset.light = value), light);
         expect(await findings(page), `${at} by ${light}`).toEqual([]);

@@ -1,19 +1,14 @@
 /** The bed's page told in full, an idea in someone's own words, what was done, and the list for the dark hours. */
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { expect, test, type Page } from '@playwright/test';
+import { findings } from '../helpers/axe.ts';
 import { chosen, scriptRuns, sideways, words } from '../helpers/pages.ts';
 import { leaveNotes, noted } from '../helpers/kept-notes.ts';
 import { TYPICAL } from '../helpers/play-beds.ts';
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const english = words('en');
 const MORNING = new Date('2026-01-15T08:40:00Z');
 const NIGHT = new Date('2026-01-15T02:40:00Z');
 
-interface Axe {
-  run: (where: string) => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
-}
 interface KeptBed {
   child: Record<'likes' | 'dislikes' | 'never' | 'lacks', string[]>;
   room: { things: string[]; usedElsewhere: string[]; isolation: string };
@@ -353,10 +348,5 @@ test('by night at 320 px the bed with every heading open is within reach and rea
       72,
     );
   expect(small).toEqual([]);
-  await page.evaluate(axe);
-  const violations = await page.evaluate(async () => {
-    const found = await (globalThis as unknown as { axe: Axe }).axe.run('main');
-    return found.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 120)}`);
-  });
-  expect(violations).toEqual([]);
+  expect(await findings(page)).toEqual([]);
 });

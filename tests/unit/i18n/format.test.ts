@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { clockTime, day, isolated, list, number } from '#i18n/format.ts';
+import { clockTime, day, isolated, list, number, timeSince } from '#i18n/format.ts';
 import { instant, minutes } from '#domain/units.ts';
 
 const at = (text: string) => instant(Date.parse(`${text}Z`) / 60_000);
@@ -21,6 +21,29 @@ describe('times', () => {
     expect(day('en', night, minutes(-570))).toMatch(/Tuesday.*24/);
     expect(day('pl', night, minutes(0))).toContain('listopada');
   });
+
+  test.each([
+    ['en', 'Wed 03:10', '25 Nov 03:10'],
+    ['es', 'mié 03:10', '25 nov 03:10'],
+    ['pl', 'śr. 03:10', '25 lis 03:10'],
+    ['ar', 'الأربعاء 03:10', '25 نوفمبر 03:10'],
+  ])(
+    '%s: what is of another day says which, so that nobody takes yesterday for an hour ago',
+    (locale, weekday, date) => {
+      const since = (now: string, offset = 0) =>
+        timeSince(locale, night, minutes(0), at(now), minutes(offset));
+      expect(since('2026-11-25T03:11')).toBe('03:10');
+      expect(since('2026-11-25T23:59')).toBe('03:10');
+      expect(since('2026-11-26T00:01')).toBe(weekday);
+      expect(since('2026-11-26T04:10')).toBe(weekday);
+      // a clock that went back since
+      expect(since('2026-11-24T23:59')).toBe(weekday);
+      expect(since('2026-12-01T04:10')).toBe(weekday);
+      expect(since('2026-12-02T04:10')).toBe(date);
+      // the wall's own day counts, not the universal one
+      expect(since('2026-11-25T23:30', 60)).toBe(weekday);
+    },
+  );
 
   test('the phone’s own zone makes no difference', () => {
     const before = process.env['TZ'];
