@@ -155,6 +155,7 @@ test.describe('a plan and a child’s day, and a clock that is set back', () => 
     await page.clock.setFixedTime(atDay(-1, '10:00'));
     for (const [address, line] of [
       ['things-to-do/plan', 'play:ahead.line'],
+      ['things-to-do/moment', 'play:ahead.line'],
       ['our-day', 'day:ahead.line'],
       ['our-day/grown-up', 'day:ahead.line'],
     ] as const) {
