@@ -69,7 +69,7 @@ export const list = (locale: string, items: readonly string[]): string =>
   new Intl.ListFormat(locale, { type: 'conjunction' }).format(items);
 
 /** The mark that the language sets between two things in a row, without what stands after it. */
-export function comma(locale: string): string {
+function comma(locale: string): string {
   const parts = new Intl.ListFormat(locale, { type: 'unit' }).formatToParts(['1', '2', '3']);
   // some languages join "and" to the mark
   return (
@@ -79,6 +79,13 @@ export function comma(locale: string): string {
       .charAt(0) || ','
   );
 }
+
+/** Things one after the other, with the mark of the language between them and no "and". */
+export const inARow = (locale: string, items: readonly string[]): string => items.join(`${comma(locale)} `);
+
+/** The day and the clock of a moment on the wall where it was written. */
+export const dayAndTime = (locale: string, at: Instant, offset: Minutes): string =>
+  inARow(locale, [day(locale, at, offset), clockTime(locale, at, offset)]);
 
 /** Sets a time or number apart inside a sentence, so that neither reading direction disturbs the other. */
 export const isolated = (text: string): string => `\u2068${text}\u2069`;

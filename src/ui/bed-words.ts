@@ -1,4 +1,4 @@
-/** What a closed part of the bed's page says about what is ticked in it. */
+/** How the bed's page says what is ticked and what lies in its day, and why a time cannot be taken. */
 import type { PlayBed } from '#domain/play-bed/bed.ts';
 import type { Clash } from '#domain/play-bed/clash.ts';
 import { isolated, list, number } from '#i18n/format.ts';

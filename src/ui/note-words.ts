@@ -5,8 +5,8 @@ import type { PooSince, SorenessSummary, Summary } from '#domain/notes/summary.t
 import { detailsOf, isSignId } from '#content/signs.ts';
 import {
   clockTime,
-  comma,
   daysAgo,
+  inARow,
   isolated,
   languageName,
   list,
@@ -36,9 +36,10 @@ export function questionText(words: Words, question: { ask?: string; own?: strin
 
 /** Choices one after another as one sentence: each stands alone elsewhere, with a capital letter. */
 const enumerated = (locale: string, choices: readonly string[]): string =>
-  choices
-    .map((choice, at) => (at ? choice.charAt(0).toLocaleLowerCase(locale) + choice.slice(1) : choice))
-    .join(`${comma(locale)} `);
+  inARow(
+    locale,
+    choices.map((choice, at) => (at ? choice.charAt(0).toLocaleLowerCase(locale) + choice.slice(1) : choice)),
+  );
 
 function sorenessText(words: Words, entry: Extract<Entry, { kind: 'sore' }>): string {
   const t = translate(words);
@@ -83,13 +84,26 @@ export function drinksText(words: Words, { quarters, sips, from }: Summary['drin
   return sips.high > 0 ? `${cups} · ${t('notes:sum.sips', { value: said(sips.low, sips.high) })}` : cups;
 }
 
+/** A sign that came again, how often, and whether a nurse looked in between. */
+export function repeatText(
+  words: Words,
+  { sign, high, nurseLookedBetween }: Summary['repeats'][number],
+): string {
+  const t = translate(words);
+  return inARow(words.locale, [
+    t('notes:sum.repeat', { sign: signName(words, sign), count: high }),
+    t(nurseLookedBetween ? 'notes:sum.nurseBetween' : 'notes:sum.noNurseBetween'),
+  ]);
+}
+
 /** How long ago the last poo was: days of the calendar, and full 24 hours from the first on; nothing where none was noted. */
 export function pooText(words: Words, { calendarDays, wholeDays }: PooSince): string {
   const t = translate(words);
   if (calendarDays === undefined || wholeDays === undefined) return '';
   const day = daysAgo(words.locale, calendarDays);
   if (wholeDays < 1) return day;
-  return `${day}, ${t('notes:sum.pooWhole', { number: isolated(number(words.locale, wholeDays)) })}`;
+  const whole = t('notes:sum.pooWhole', { number: isolated(number(words.locale, wholeDays)) });
+  return inARow(words.locale, [day, whole]);
 }
 
 /** What stands behind the kind's name; empty where the kind says it all. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { clockTime, day, isolated, list, number, timeSince } from '#i18n/format.ts';
+import { clockTime, day, dayAndTime, inARow, isolated, list, number, timeSince } from '#i18n/format.ts';
 import { instant, minutes } from '#domain/units.ts';
 
 const at = (text: string) => instant(Date.parse(`${text}Z`) / 60_000);
@@ -63,6 +63,13 @@ test('numbers and rows of names are written as the language writes them', () => 
   expect(list('en', ['a', 'b', 'c'])).toMatch(/^a, b,? and c$/);
   expect(list('es', ['a', 'b'])).toBe('a y b');
   expect(list('pl', ['a', 'b'])).toBe('a i b');
+});
+
+test('a day and its clock, and whatever else stands in a row, stand apart by the comma of the language', () => {
+  expect(dayAndTime('en', night, minutes(0))).toBe('Wednesday 25 November, 03:10');
+  expect(dayAndTime('ar', night, minutes(0))).toMatch(/[^,]، 03:10$/);
+  expect(inARow('pl', ['a', 'b', 'c'])).toBe('a, b, c');
+  expect(inARow('ar', ['a'])).toBe('a');
 });
 
 test('a time inside a sentence stands in its own isolate, opened and closed', () => {
