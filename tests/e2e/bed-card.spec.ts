@@ -94,9 +94,28 @@ test.describe('the nurse sets up', () => {
     await expect(said).toBeVisible();
     expect(await plain(said)).toMatch(/Nothing was handed over.*bed-card › madeAt: .*, saw \d+$/);
     await expect(picture(page)).toHaveCount(0);
+    // another answer is another card: of that one nothing was said yet
+    await chip(page, 'bell', 'button').tap();
+    await expect(said).toHaveCount(0);
     await page.clock.setFixedTime(MADE);
     await makes(page).tap();
     await expect(picture(page)).toBeVisible();
+  });
+
+  test('whoever made the code hears of it first, and whoever changes it begins at the top again', async ({
+    page,
+  }) => {
+    await page.goto('/en/bed-card/');
+    await scriptRuns(page);
+    await chip(page, 'side', 'right').tap();
+    await chip(page, 'bell', 'cord').tap();
+    await makes(page).tap();
+    await expect(page.locator('h1')).toHaveText(english['card:code.title']!);
+    await expect(page.locator('h1')).toBeFocused();
+    await page.getByRole('button', { name: english['card:code.change']! }).tap();
+    await expect(page.locator('h1')).toHaveText(english['common:areas.bed-card']!);
+    await expect(page.locator('h1')).toBeFocused();
+    await expect(chip(page, 'side', 'right').locator('input')).toBeChecked();
   });
 
   test('side and bell alone make a code, in four taps at most', async ({ page }) => {
@@ -116,7 +135,7 @@ test.describe('the nurse sets up', () => {
     const holds = page.locator('[data-holds]');
     await expect(holds.locator('strong')).toHaveText(english['card:side.right']!);
     for (const key of ['card:bell.cord', 'card:hands.name', 'card:nothingByMouth.no'])
-      await expect(holds).toContainText(english[key]!);
+      await expect(holds.getByRole('listitem').filter({ hasText: english[key]! })).toHaveCount(1);
   });
 
   test('without them there is no code, and the page names what is missing', async ({ page }) => {
