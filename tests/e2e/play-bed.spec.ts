@@ -265,6 +265,28 @@ test('an idea that was done is not offered again today; again and not again can 
   expect((await bedOf(page)).done).toEqual([]);
 });
 
+test('what is pressed stays as large as it was, with large text, too: nothing moves from under the finger', async ({
+  page,
+}) => {
+  await atTheBed(page);
+  await page.locator('[data-action="add-bed"]').first().tap();
+  await page.goto('/en/things-to-do/');
+  await scriptRuns(page);
+  for (const size of ['100%', '200%']) {
+    await page.addStyleTag({ content: `html { font-size: ${size} !important }` });
+    for (const selector of ['[data-to-bed="circle"]', '[data-to-bed="square"]', '[data-again]']) {
+      const button = page.locator(selector).first();
+      const sizeOf = () => button.evaluate((e) => [e.offsetWidth, e.offsetHeight]);
+      const [before, pressed] = [await sizeOf(), await button.getAttribute('aria-pressed')];
+      await button.tap();
+      await expect(button).not.toHaveAttribute('aria-pressed', pressed!);
+      const [width, height] = (await sizeOf()).map((now, at) => Math.abs(now - before[at]!));
+      // lines are drawn in whole pixels
+      expect([width! <= 1, height! <= 1], `${selector} at ${size}`).toEqual([true, true]);
+    }
+  }
+});
+
 test('a plan that stands open over midnight is over', async ({ page }) => {
   await atTheBed(page);
   await planned(page);
