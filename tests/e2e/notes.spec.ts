@@ -223,9 +223,15 @@ test.describe('writing', () => {
       };
     });
     await tile(page, 'told').tap();
-    await expect(page.locator('[data-not-written]')).toHaveAttribute('data-not-written', 'full');
+    const not = page.locator('[data-not-written]');
+    await expect(not).toHaveAttribute('data-not-written', 'full');
     await expect(written(page)).toHaveCount(0);
     expect(await keptNotes(page)).toEqual([]);
+    // it stands where the finger is, as the other answer would, and what counts on this page is acted on
+    await page.locator('[data-more]').tap();
+    await tile(page, 'nurse-looked').tap();
+    await expect(page.locator('.answer [data-not-written]')).toBeInViewport({ ratio: 1 });
+    await expect(not).toHaveCount(1);
   });
 });
 

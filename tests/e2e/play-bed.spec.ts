@@ -276,7 +276,7 @@ test('what is pressed stays as large as it was, with large text, too: nothing mo
     await page.addStyleTag({ content: `html { font-size: ${size} !important }` });
     for (const selector of ['[data-to-bed="circle"]', '[data-to-bed="square"]', '[data-again]']) {
       const button = page.locator(selector).first();
-      const sizeOf = () => button.evaluate((e) => [e.offsetWidth, e.offsetHeight]);
+      const sizeOf = () => button.evaluate((e: HTMLElement) => [e.offsetWidth, e.offsetHeight]);
       const [before, pressed] = [await sizeOf(), await button.getAttribute('aria-pressed')];
       await button.tap();
       await expect(button).not.toHaveAttribute('aria-pressed', pressed!);

@@ -84,6 +84,18 @@ test('the sign was written, the press of the button could not be: each line says
   expect((await keptNotes(page)).map(({ kind }) => kind)).toEqual(['sign']);
 });
 
+test('a question or an answer of the round that could not be kept is said', async ({ page }) => {
+  await page.goto('/en/for-staff/round/');
+  await scriptRuns(page);
+  await expect(page.locator('[data-ask]').first()).toBeVisible();
+  await page.evaluate(refusals.full);
+  const not = page.locator('[data-not-written]');
+  await page.locator('[data-ask]').last().tap();
+  await expect(page.locator('[data-question]')).toHaveCount(1);
+  await expect(not).toHaveAttribute('data-not-written', 'full');
+  await expect(not).toBeInViewport({ ratio: 1 });
+});
+
 test('combinations still rise on a phone that keeps no notes', async ({ page }) => {
   await page.addInitScript(refusals.blocked);
   await page.goto('/en/look/child/very-upset/');
