@@ -1,5 +1,6 @@
 /** Night on the ward is 22:00 to 06:00. The page goes dark, what is pressed grows, skin is judged on a light panel. */
 import { expect, test, type Page } from '@playwright/test';
+import { forgetNotes } from '../helpers/kept-notes.ts';
 import { scriptRuns, words } from '../helpers/pages.ts';
 
 const english = words('en');
@@ -132,11 +133,7 @@ test('whoever opens the page of the button sees the words to say without scrolli
       'feeling/foot-droops/not-sure',
     ]) {
       // each by itself: what was reported before may call out at once
-      await page.goto('/icon.svg');
-      await page.evaluate(
-        () =>
-          new Promise((gone) => (indexedDB.deleteDatabase('bare-toes').onsuccess = () => gone(undefined))),
-      );
+      await forgetNotes(page);
       await page.goto(`/${language}/look/${sign}/`);
       await expect(page.locator('html')).toHaveAttribute('data-light', 'night');
       await expect(

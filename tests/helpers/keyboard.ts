@@ -62,8 +62,7 @@ const sameNames = (page: Page): Promise<string[]> =>
 
 /**
  * Tabs on until the focus stands on the wanted element, which must be ringed and have a name that nothing else on the page
- * bears. With `answering`, the first
- * answer of every question on the way is taken with the space bar.
+ * bears. With `answering`, the first answer of every question on the way is taken with the space bar.
  */
 export async function tabTo(page: Page, selector: string, answering = ''): Promise<void> {
   for (let stop = 0; stop < MOST_STOPS; stop += 1) {

@@ -15,7 +15,7 @@ export interface SecondLanguage {
   options(): { value: string; label: string }[];
   /** Takes another language; with the page's own it stands alone. */
   choose(code: string): Promise<void>;
-  /** To be called in the browser: takes the ward's language, or another than the page's. */
+  /** To be called in the browser: takes what was chosen before, the ward's language, or another than the page's. */
   start(): void;
 }
 
