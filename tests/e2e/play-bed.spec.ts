@@ -265,6 +265,21 @@ test('an idea that was done is not offered again today; again and not again can 
   expect((await bedOf(page)).done).toEqual([]);
 });
 
+test('that an answer is noted is said at its bed, and not at the next one', async ({ page }) => {
+  await atTheBed(page);
+  await page.locator('[data-action="add-bed"]').first().tap();
+  await page.goto('/en/things-to-do/');
+  await scriptRuns(page);
+  const first = page.locator('[data-now] [data-idea]').first();
+  const idea = (await first.getAttribute('data-idea'))!;
+  await first.locator('[data-again]').tap();
+  await expect(page.locator('[data-said]')).toHaveText(english['play:said']!);
+  await page.locator('[data-to-bed="circle"]').tap();
+  await expect(page.locator('[data-which-bed]')).toHaveAttribute('data-which-bed', 'circle');
+  await expect(page.locator(`[data-now] [data-again="${idea}"]`)).toHaveAttribute('aria-pressed', 'false');
+  await expect(page.locator('[data-said]')).toHaveCount(0);
+});
+
 test('what is pressed stays as large as it was, with large text, too: nothing moves from under the finger', async ({
   page,
 }) => {

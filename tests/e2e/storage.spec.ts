@@ -269,6 +269,7 @@ test('a nurse looked: the page says when, and asks nobody to press; different ag
   await expect(looked).toContainText('14:22');
   await expect(looked.getByRole('heading', { level: 1 })).toBeInViewport();
   await expect(result(page)).toHaveAttribute('data-urgency', 'none');
+  await expect(page).toHaveTitle(`${english['signs:toes-colour.name']!} – Bare Toes`);
   await expect(page.getByText(english['common:urgency.ring-now']!, { exact: true })).toHaveCount(0);
   await expect(page.locator('[data-action="bell"], [data-written]')).toHaveCount(0);
 
