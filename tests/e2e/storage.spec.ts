@@ -114,11 +114,18 @@ test('a store that never answers: the class stands with the line that it may be 
   await page.addInitScript(() => {
     IDBFactory.prototype.open = () => new EventTarget() as IDBOpenDBRequest;
   });
+  // a clock that waits: on a busy machine the page would give up before it was looked at
+  await page.clock.install({ time: new Date('2026-01-15T14:20:00Z') });
+  await page.clock.pauseAt(new Date('2026-01-15T14:20:01Z'));
   await page.goto('/en/look/bandage/band-wet/');
   await scriptRuns(page);
+  await expect(page.locator('[data-lower-bound]')).toBeHidden();
+  await page.clock.runFor(2600);
   await expect(result(page)).toHaveAttribute('data-urgency', 'tell-nurse');
   await expect(page.locator('[data-lower-bound]')).toBeVisible();
   await expect(page.locator('[data-say="ward"]')).toBeVisible();
+  await expect(page.locator('[data-not-written]')).toHaveCount(0);
+  await page.clock.resume();
   await expect(page.locator('[data-not-written]')).toHaveAttribute('data-not-written', 'broken', {
     timeout: 25_000,
   });
