@@ -290,6 +290,24 @@ test('a play specialist leaves a time to the child: both ideas stand in the plan
   await expect(page.locator('[data-child-chooses]')).toHaveCount(0);
 });
 
+test('at another bed its lunch stays closed, and whoever chose that bed stays there', async ({ page }) => {
+  await page.clock.install({ time: MORNING });
+  await page.goto('/en/things-to-do/bed/');
+  await scriptRuns(page);
+  const beds = page.locator('[data-bed]');
+  await page.locator('[data-reach="events lunch"]').click();
+  await expect(page.locator('[data-event="lunch"] [data-change]')).toBeFocused();
+  await page.locator('[data-action="add-bed"]').tap();
+  await expect(beds.last()).toHaveAttribute('aria-pressed', 'true');
+  await expect(page.locator('[data-fold="day"]')).not.toHaveAttribute('open');
+  // so it is with a bed at which it was open once
+  await beds.first().tap();
+  await expect(beds.first()).toHaveAttribute('aria-pressed', 'true');
+  await expect(page.locator('[data-fold="day"]')).not.toHaveAttribute('open');
+  await expect(page.locator('[data-open-row]')).toHaveCount(0);
+  await expect(beds.first()).toBeFocused();
+});
+
 test('the strip of the day runs from where reading begins', async ({ page }) => {
   await page.clock.install({ time: MORNING });
   const sides: string[] = [];

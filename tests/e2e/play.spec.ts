@@ -349,4 +349,5 @@ test('no single tap takes a bed away', async ({ page }) => {
   await expect(page.locator('[data-bed]')).toHaveCount(1);
   await remove.tap();
   await expect(page.locator('[data-bed]')).toHaveCount(0);
+  await expect(page.locator('[data-action="add-bed"]')).toBeFocused();
 });
