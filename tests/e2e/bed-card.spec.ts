@@ -138,6 +138,21 @@ test.describe('the nurse sets up', () => {
       await expect(holds.getByRole('listitem').filter({ hasText: english[key]! })).toHaveCount(1);
   });
 
+  test('in every language what the code holds is read back in rows without a colon behind a question', async ({
+    page,
+  }) => {
+    for (const language of LANGUAGES) {
+      await page.goto(`/${language}/bed-card/`);
+      await scriptRuns(page);
+      await chip(page, 'side', 'left').tap();
+      await chip(page, 'bell', 'button').tap();
+      await makes(page).tap();
+      const rows = page.locator('[data-holds] li');
+      await expect(rows).toHaveCount(4);
+      for (const row of await rows.allInnerTexts()) expect(row, language).not.toMatch(/[?؟]\s*:/);
+    }
+  });
+
   test('without them there is no code, and the page names what is missing', async ({ page }) => {
     await page.goto('/en/bed-card/');
     await scriptRuns(page);
