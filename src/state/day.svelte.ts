@@ -17,7 +17,6 @@ import {
   type Step,
 } from '#domain/day/doors.ts';
 import { leadsToLook, type Feeling, type FeelingPressed } from '#domain/day/feelings.ts';
-import { wordHolds, type MouthWord } from '#domain/day/by-mouth.ts';
 import { bookOf, dayFactsOf, eatingFacts, type CardForDay } from '#domain/day/from-bed.ts';
 import type { DayEventId } from '#domain/day/ids.ts';
 import {
@@ -44,10 +43,11 @@ import { WARD_DAY } from '#content/ward-day.ts';
 import { browserDayPlace } from '#device/day-place.ts';
 import { afterSeconds, startStopwatch } from '#device/stopwatch.ts';
 import { bedsideWard } from './bedside.svelte.ts';
+import { forgetWord, hearWord, wordNow } from './by-mouth.svelte.ts';
 import { currentCard, loadCard } from './card.svelte.ts';
 import { currentFamily } from './family.svelte.ts';
 import { currentMoment, offsetAt, readMoment } from './now.svelte.ts';
-import { bedAhead, beginBedsAnew, openBed, openPlay, wardAt } from './play.svelte.ts';
+import { bedAhead, beginBedsAnew, openBed, openPlay, tickedBed, wardAt } from './play.svelte.ts';
 
 /** How many day pictures are drawn; then they begin again. */
 const DAY_PICTURE_COUNT = 12;
@@ -99,7 +99,7 @@ export function cardForDay(): CardForDay {
   const told = dayFactsOf(currentCard(), dayAgeMonths(), bedsideWard().medicineWaitMinutes);
   const now = currentMoment();
   const held = wordNow();
-  const bed = openBed();
+  const bed = tickedBed();
   const bedEats = !bed || !holdsEating(bed);
   // a bed that is ticked "not eating" says nothing of when
   const since = bedEats ? held?.since : undefined;
@@ -129,6 +129,7 @@ const freshBook = (today: string): DayBook => bookOf(bedOfToday(today), DAY_EVEN
 
 function keep(next: KeptDay): void {
   kept = next;
+  hearWord(next.nothingByMouth);
   lastKept = JSON.stringify(next);
   const place = browserDayPlace();
   // what could not be read is not written over before it lies elsewhere
@@ -154,6 +155,7 @@ function takeIn(value: unknown): void {
   partsLost = faults.some(({ where }) => where.startsWith('day › events'));
   lastKept = JSON.stringify(value);
   kept = read.kept;
+  hearWord(nothingByMouth);
 }
 
 /** Reads what this device keeps. Nothing of it is shown before. */
@@ -343,12 +345,6 @@ export function holdEating(nothing: boolean): void {
   const word = { since: readMoment(), ...(cardMadeAt === undefined ? {} : { cardMadeAt }) };
   keep({ ...rest, ...(nothing ? { nothingByMouth: word } : {}) });
 }
-/** "Nothing by mouth", as it was said here and still holds, whatever day it is. */
-export function wordNow(): MouthWord | undefined {
-  const word = kept?.nothingByMouth;
-  return wordHolds(word, currentCard()) ? word : undefined;
-}
-
 /** Changes how the child's pages are; `mode: undefined` is by age. */
 export function chooseWays(change: Partial<Ways> | { mode: undefined }): void {
   withOtherTabs();
@@ -361,6 +357,7 @@ export function chooseWays(change: Partial<Ways> | { mode: undefined }): void {
 /** Takes the day and all that was pressed off this device; false where it is still there. */
 export function forgetDay(): boolean {
   kept = undefined;
+  forgetWord();
   faults = [];
   [notKept, partsLost, isAside, allLost, lastKept] = [false, false, false, false, ''];
   stopUndo?.();

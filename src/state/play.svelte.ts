@@ -2,6 +2,7 @@
 import { BED_SHAPES, type BedShape, type PlayBed } from '#domain/play-bed/bed.ts';
 import { cameUp, changesBetween, restOfDay, settled, type CameUp } from '#domain/play-bed/came-up.ts';
 import { readKeptBeds, type UnreadBeds } from '#domain/play-bed/kept-beds.ts';
+import { notEating } from '#domain/play-bed/not-eating.ts';
 import { begunAnew, factsOf, nextDay, problemOf, startBed, withoutCard } from '#domain/play-bed/problem.ts';
 import { decodePlay, encodePlay, type DecodedPlay } from '#domain/play-bed/travel.ts';
 import type { DayMinute, DayProblem, Fault, Impossible, Placement, Plan } from '#domain/play/types.ts';
@@ -14,6 +15,7 @@ import { IDEAS } from '#content/ideas.ts';
 import { WARD_DAY } from '#content/ward-day.ts';
 import { browserPlanner, type Planner } from '#device/planner.ts';
 import { browserPlayPlace } from '#device/play-place.ts';
+import { loadWord, nothingByMouthNow } from './by-mouth.svelte.ts';
 import { currentCard, loadCard } from './card.svelte.ts';
 import { currentFamily } from './family.svelte.ts';
 import { currentMoment, offsetAt, readMoment } from './now.svelte.ts';
@@ -41,8 +43,17 @@ let stopHearing: (() => void) | undefined;
 
 /** The beds of this device, in the order in which they came. */
 export const playBeds = (): readonly PlayBed[] => kept?.beds ?? [];
-/** The bed that is shown. */
-export const openBed = (): PlayBed | undefined => kept?.beds.find(({ shape }) => shape === kept?.open);
+/** The bed that is shown, as it was ticked. */
+export const tickedBed = (): PlayBed | undefined => kept?.beds.find(({ shape }) => shape === kept?.open);
+/** Where nobody may eat, as the bed or the child's day says, nothing of a plan is offered with food. */
+const asMayEat = (bed: PlayBed): PlayBed =>
+  bed.eating && !nothingByMouthNow() ? bed : notEating(bed, IDEAS);
+const shownBed = $derived.by(() => {
+  const bed = tickedBed();
+  return bed && asMayEat(bed);
+});
+/** The bed that is shown, as play is offered and planned from. */
+export const openBed = (): PlayBed | undefined => shownBed;
 /** What of the kept beds could not be read; the rest was. */
 export const playUnread = (): readonly UnreadBeds[] => unread;
 /** Whether the text of what could not be read lies elsewhere on this device now. */
@@ -88,6 +99,7 @@ function keep(next: Kept): void {
  * Reads what this device keeps; a bed of an earlier day begins a new one, on a page that stood open over midnight, too.
  */
 export function openPlay(): void {
+  loadWord();
   if (kept) {
     const { day } = wardNow();
     if (kept.beds.some((bed) => bed.day < day)) {
@@ -168,7 +180,7 @@ function put(bed: PlayBed): void {
 
 /** Changes the bed that is shown, and plans nothing; see `changeAndPlan`. */
 export function changeBed(change: Partial<PlayBed>): void {
-  const bed = openBed();
+  const bed = tickedBed();
   if (bed) put({ ...bed, ...change });
 }
 
@@ -207,10 +219,10 @@ async function ask(
   const own = question;
   planning = shape;
   planFailed = false;
-  const told = openBed();
+  const told = tickedBed();
   const askedOf = told && askedFor(told);
   const show = (found: Plan | Impossible) => {
-    const now = openBed();
+    const now = tickedBed();
     // a bed that was ticked anew meanwhile has asked for something else
     if (own !== question || now?.shape !== shape || askedFor(now) !== askedOf) return;
     const plan = settled(problem, stay, found);
@@ -255,12 +267,12 @@ export async function changeAndPlan(
   change: Partial<PlayBed>,
   from: DayMinute = wardNow().minute,
 ): Promise<void> {
-  const before = openBed();
+  const before = tickedBed();
   if (!before) return;
   const bed = { ...before, ...change };
   put(bed);
   if (!bed.plan) return;
-  const asked = restOfDay(bed, IDEAS, from, before);
+  const asked = restOfDay(asMayEat(bed), IDEAS, from, before);
   faults = asked.faults;
   // what somebody took out of the plan with this change is gone as well
   const out = (before.plan ?? []).filter((one) => change.plan && !change.plan.includes(one));
@@ -269,7 +281,7 @@ export async function changeAndPlan(
 
 /** Something came up at this minute. */
 export function somethingCameUp(what: CameUp): Promise<void> {
-  const bed = openBed();
+  const bed = tickedBed();
   const now = wardNow().minute;
   return bed ? changeAndPlan(cameUp(bed, now, what), now) : Promise.resolve();
 }

@@ -213,9 +213,21 @@ test('"nothing by mouth", said at ten at night, holds over midnight and over a c
     await page.goto('/en/our-day/grown-up/');
     await stillHeld();
   }
+  // play heeds it, too
+  const noFood = page.locator('[data-no-food]');
+  const ideas = () => page.locator('[data-found]').getAttribute('data-found').then(Number);
+  for (const path of ['', 'plan/', 'bed/', 'ideas/']) {
+    await page.goto(`/en/things-to-do/${path}`);
+    await expect(noFood).toHaveText(english['play:noFood']!);
+  }
+  const withoutFood = await ideas();
+  await page.goto('/en/our-day/grown-up/');
   await page.locator('[data-action="eating-begins"]').tap();
   await expect(page.locator('[data-part-of-day="e-breakfast"]')).toBeVisible();
   await expect(word).toHaveCount(0);
   await page.reload();
   await expect(page.locator('[data-eating]')).toHaveAttribute('data-eating', 'may');
+  await page.goto('/en/things-to-do/ideas/');
+  await expect.poll(ideas).toBeGreaterThan(withoutFood);
+  await expect(noFood).toHaveCount(0);
 });

@@ -133,7 +133,9 @@ describe('what is kept on a device', () => {
     // a key of the browser's store has one reader and writer in device/, and that one these callers
     const callers = (name: string) => sources.filter((file) => code(file).includes(`${name}(`)).sort();
     expect(callers('browserPlayPlace')).toEqual(['src/state/play.svelte.ts']);
-    expect(callers('browserDayPlace')).toEqual(['src/state/day.svelte.ts']);
+    // play only reads one word there
+    expect(callers('browserDayPlace')).toEqual(['src/state/by-mouth.svelte.ts', 'src/state/day.svelte.ts']);
+    expect(code('src/state/by-mouth.svelte.ts')).not.toMatch(/\.(write|putAside|clear)\(/);
     expect(callers('browserCardPlace').filter((file) => file.startsWith('src/state/'))).toEqual([
       'src/state/card.svelte.ts',
       'src/state/made-up.ts',

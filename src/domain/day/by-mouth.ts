@@ -24,6 +24,16 @@ export function wordHolds(word: MouthWord | undefined, card: Pick<BedCard, 'made
   return card.madeAt <= Math.max(word.since, word.cardMadeAt ?? 0);
 }
 
+/**
+ * Whether nothing may be eaten now: the word holds, or the card's time for it is not over.
+ * Units: universal minutes.
+ */
+export const nothingByMouth = (
+  word: MouthWord | undefined,
+  card: Pick<BedCard, 'madeAt' | 'nothingByMouthUntil'> | undefined,
+  now: Instant,
+): boolean => wordHolds(word, card) || (card?.nothingByMouthUntil ?? -Infinity) > now;
+
 const momentIn = (fields: Fields, name: string): Instant | undefined => {
   const at = fields.has(name) ? fields.whole(name, 0, Number.MAX_SAFE_INTEGER) : undefined;
   return at === undefined ? undefined : instant(at);

@@ -159,7 +159,9 @@ function twoIn(room: Room, bed: PlayBed, minute: DayMinute): Idea[] {
     .map((idea) => ({ idea, worth: baseOf(problem, idea, window) }))
     .sort((a, b) => b.worth - a.worth || (a.idea.id < b.idea.id ? -1 : 1))
     .map(({ idea }) => idea);
-  const first = ranked.find(({ id }) => id === planned?.idea) ?? ranked.find(able);
+  // what a hand keeps there and a rule bars since is in no plan, and is not offered either
+  const stands = (idea: Idea) => idea.id === planned?.idea && !brokenIn(problem, idea, window).length;
+  const first = ranked.find(stands) ?? ranked.find(able);
   const other = (fits: (idea: Idea) => boolean) =>
     ranked.find((one) => one !== first && fits(one) && able(one));
   const second =

@@ -1,7 +1,7 @@
 // "Nothing by mouth": what ends it, and what does not.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { wordHolds } from '#domain/day/by-mouth.ts';
+import { nothingByMouth, wordHolds } from '#domain/day/by-mouth.ts';
 import { eatingFacts } from '#domain/day/from-bed.ts';
 import type { DayBook } from '#domain/day/book.ts';
 import { dayOf, type DayFacts } from '#domain/day/tiles.ts';
@@ -24,6 +24,22 @@ describe('"nothing by mouth", said by a nurse', () => {
     );
     expect(wordHolds(undefined, undefined)).toBe(false);
     expect(wordHolds(undefined, { madeAt: instant(30_000_000) })).toBe(false);
+  });
+
+  it('holds now where the word holds, and until the time that the card gives', () => {
+    const card = fc.record(
+      { madeAt: anyMoment, nothingByMouthUntil: anyMoment },
+      { requiredKeys: ['madeAt'] },
+    );
+    const maybe = <T>(one: fc.Arbitrary<T>) => fc.option(one, { nil: undefined });
+    fc.assert(
+      fc.property(maybe(anyWord), maybe(card), anyMoment, (word, known, now) => {
+        const until = known?.nothingByMouthUntil;
+        const waits = until !== undefined && now < until;
+        expect(nothingByMouth(word, known, now)).toBe(waits || wordHolds(word, known));
+      }),
+    );
+    expect(nothingByMouth(undefined, undefined, instant(30_000_000))).toBe(false);
   });
 
   it('keeps every meal that begins after it away, on its day and on each later one, whatever the clock shows', () => {

@@ -132,6 +132,20 @@ describe('whatever a child chooses, at any minute', () => {
     expect(turns).toBeGreaterThan(10);
   });
 
+  it('is never what a hand keeps there and a rule bars since', () => {
+    let asked = 0;
+    for (const pin of FULL.plan!) {
+      if (pin.from < FIRST) continue;
+      const child = { ...FULL.child, never: [...FULL.child.never, pin.idea] };
+      const plan = FULL.plan!.filter((one) => one !== pin);
+      const choice = choiceAt({ ...FULL, pins: [pin], child, plan }, IDEAS, pin.from);
+      if (!choice) continue;
+      asked += 1;
+      expect(choice.two).not.toContain(pin.idea);
+    }
+    expect(asked).toBeGreaterThan(2);
+  });
+
   it('before anything is planned, a child who wants to be alone is left alone from now on', () => {
     const { plan: _plan, ...unplanned } = { ...FULL, pins: [], done: [] };
     const now = 16 * 60 + 32;
