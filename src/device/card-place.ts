@@ -1,6 +1,6 @@
 /** The nurse's card on this device. */
 import { jsonPlace, type JsonPlace } from './json-place.ts';
-import { cardKey } from './note-place.ts';
+import { cardKey, cardUnreadKey } from './note-place.ts';
 
 /** The card as its code was taken, so that what reads codes reads it back, too. */
 export interface KeptCard {
@@ -18,7 +18,7 @@ export interface CardPlace extends JsonPlace {
 
 /** The card in this browser, the made-up child's in a place of her own. */
 export function browserCardPlace(): CardPlace {
-  const place = jsonPlace(cardKey);
+  const place = jsonPlace(cardKey, cardUnreadKey);
   const read = () => {
     const value = place.read();
     if (typeof value !== 'object' || value === null) return undefined;

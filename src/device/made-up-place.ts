@@ -2,6 +2,7 @@
 import { clear, createStore } from 'idb-keyval';
 import {
   cardKey,
+  cardUnreadKey,
   databaseName,
   dayKey,
   dayUnreadKey,
@@ -30,7 +31,7 @@ export async function endMadeUpPlaces(): Promise<void> {
   await clear(createStore(databaseName(), TABLE)).catch(() => undefined);
   try {
     const hers = [cardKey(), familyKey(), playKey(), dayKey()];
-    const unread = [familyUnreadKey(), playUnreadKey(), dayUnreadKey()];
+    const unread = [familyUnreadKey(), cardUnreadKey(), playUnreadKey(), dayUnreadKey()];
     for (const key of [...hers, ...unread]) localStorage.removeItem(key);
     localStorage.removeItem(MADE_UP_KEY);
   } catch {

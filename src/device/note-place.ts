@@ -24,8 +24,9 @@ export const cardKey = (): string => `bare-toes:card${suffix()}`;
 export const playKey = (): string => `bare-toes:play${suffix()}`;
 /** The child's day, likewise. */
 export const dayKey = (): string => `bare-toes:day${suffix()}`;
-/** What this version could not read of the three, as texts that were put aside before anything was written there. */
+/** What this version could not read of the four, as texts that were put aside before anything was written there. */
 export const familyUnreadKey = (): string => `bare-toes:family:unread${suffix()}`;
+export const cardUnreadKey = (): string => `bare-toes:card:unread${suffix()}`;
 export const playUnreadKey = (): string => `bare-toes:play:unread${suffix()}`;
 export const dayUnreadKey = (): string => `bare-toes:day:unread${suffix()}`;
 /** Where tabs of this browser tell each other that notes were written. */

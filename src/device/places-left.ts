@@ -3,6 +3,7 @@ import { createStore, keys as keysIn } from 'idb-keyval';
 import { inTime } from './in-time.ts';
 import {
   cardKey,
+  cardUnreadKey,
   databaseName,
   dayKey,
   dayUnreadKey,
@@ -25,7 +26,7 @@ export async function placesLeft(): Promise<Place[]> {
     left.push('notes');
   }
   for (const [place, ...keys] of [
-    ['card', cardKey()],
+    ['card', cardKey(), cardUnreadKey()],
     ['play', playKey(), playUnreadKey()],
     ['day', dayKey(), dayUnreadKey()],
     ['choices', familyKey(), familyUnreadKey()],

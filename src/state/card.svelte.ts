@@ -9,6 +9,7 @@ import { DRAWN_AGES } from '#scene/spec.ts';
 import { chooseFamily, currentFamily, type Family } from './family.svelte.ts';
 
 interface Held {
+  code: string;
   card: BedCard;
   confirmedAt: Instant | undefined;
 }
@@ -30,12 +31,14 @@ export function loadCard(): void {
   const kept = place.read();
   const read = kept && decodeBedCard(kept.code);
   unreadable = place.damaged() || (read !== undefined && !read.ok);
-  held = read?.ok
-    ? {
-        card: read.card,
-        confirmedAt: kept?.confirmedAt === undefined ? undefined : instant(kept.confirmedAt),
-      }
-    : undefined;
+  held =
+    kept && read?.ok
+      ? {
+          code: kept.code,
+          card: read.card,
+          confirmedAt: kept.confirmedAt === undefined ? undefined : instant(kept.confirmedAt),
+        }
+      : undefined;
 }
 
 /** The drawn child that comes nearest to an age. */
@@ -63,21 +66,28 @@ export function familyOf(card: BedCard): Partial<Family> {
 
 export type Taken = { ok: true } | { ok: false; reason: 'not-kept' } | Extract<Decoded, { ok: false }>;
 
-/** Takes a card over; where the code cannot be read or kept, nothing is changed. */
+/**
+ * Takes a card over; where the code cannot be read or kept, nothing is changed. One that lies here and cannot be read is
+ * put aside before.
+ */
 export function takeCard(code: string): Taken {
   const read = decodeBedCard(code);
   if (!read.ok) return read;
-  if (!browserCardPlace().write({ code })) return { ok: false, reason: 'not-kept' };
-  held = { card: read.card, confirmedAt: undefined };
+  const place = browserCardPlace();
+  // another tab may have kept one since
+  loadCard();
+  if ((unreadable && !place.putAside()) || !place.write({ code })) return { ok: false, reason: 'not-kept' };
+  unreadable = false;
+  held = { code, card: read.card, confirmedAt: undefined };
   chooseFamily(familyOf(read.card));
   return { ok: true };
 }
 
-/** The nurse said that the card is still right. */
+/** The nurse said that the card is still right; false where it could not be kept, or another lies here by now. */
 export function confirmCard(now: Instant): boolean {
   const place = browserCardPlace();
   const kept = place.read();
-  if (!kept || !held) return false;
+  if (!kept || kept.code !== held?.code) return false;
   if (!place.write({ ...kept, confirmedAt: now })) return false;
   held = { ...held, confirmedAt: now };
   const { bed } = currentFamily();
@@ -88,5 +98,6 @@ export function confirmCard(now: Instant): boolean {
 /** Takes the card off this device; false where it is still there. */
 export function forgetCard(): boolean {
   held = undefined;
+  unreadable = false;
   return browserCardPlace().clear();
 }

@@ -606,6 +606,9 @@ test.describe('letters typed by hand', () => {
     await page.locator('[data-action="take"]').tap();
     await expect(page.locator('[data-action="onward"]')).toBeVisible();
     expect((await keptCard(page))!.code.replaceAll('-', '')).toBe(code.replaceAll('-', ''));
+    expect(await page.evaluate(() => localStorage.getItem('bare-toes:card:unread'))).toBe(
+      JSON.stringify([JSON.stringify({ code: UNREADABLE.damaged })]),
+    );
   });
 
   test('a camera that is refused or missing leaves the letters as the way', async ({ page }) => {

@@ -65,7 +65,7 @@ describe('what is kept on a device', () => {
       places.TABLE,
       `${places.DAY_PREFIX}…`,
       ...[places.familyKey(), places.cardKey(), places.playKey(), places.dayKey(), places.MADE_UP_KEY],
-      ...[places.familyUnreadKey(), places.playUnreadKey(), places.dayUnreadKey()],
+      ...[places.familyUnreadKey(), places.cardUnreadKey(), places.playUnreadKey(), places.dayUnreadKey()],
     ];
     expect(used.filter((key) => !named.has(key))).toEqual([]);
     const prefix = /const PREFIX = '([^']+)'/.exec(read('src/service-worker.ts'))?.[1];
@@ -145,7 +145,15 @@ describe('what is kept on a device', () => {
   it('what erasing looks into is each place of a child', () => {
     const looks = code('src/device/places-left.ts');
     const all = [
-      ...['cardKey', 'databaseName', 'dayKey', 'dayUnreadKey', 'familyKey', 'familyUnreadKey'],
+      ...[
+        'cardKey',
+        'cardUnreadKey',
+        'databaseName',
+        'dayKey',
+        'dayUnreadKey',
+        'familyKey',
+        'familyUnreadKey',
+      ],
       ...['playKey', 'playUnreadKey'],
     ];
     for (const place of all) expect(looks).toContain(`${place}()`);
