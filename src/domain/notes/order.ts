@@ -11,7 +11,10 @@ export interface NoteOrder {
   at(entry: Entry): Instant;
   /** Its phone's clock went back since: nobody knows how long ago it was. */
   wentBackSince(entry: Entry): boolean;
-  /** Whether `later` was written after `entry`: by one phone's own count, between two phones by their times. */
+  /**
+   * Whether `later` was written after `entry`: by one phone's own count; between two phones by their times, whichever of
+   * the times that a clock showed before and after it went back was right.
+   */
   isAfter(later: Entry, entry: Entry): boolean;
 }
 
@@ -67,9 +70,11 @@ export function orderOf(entries: readonly Entry[], now: Instant = instant(Infini
       const after = placeOf(later);
       if (before && after && before.device === after.device && before.count !== after.count)
         return after.count > before.count;
-      // of two phones the one whose clock went back was at least as far on as before that
+      // nobody knows which of its times was right: a clock that went back was at least as far on as before that, and what
+      // it wrote until then may have been no later than it shows now
       const from = before?.from ?? entry.t;
-      return later.t > from || (later.t === from && entry.t === from && byTime(entry, later) < 0);
+      const to = Math.min(later.t, after?.at ?? later.t);
+      return to > from || (to === from && later.t === to && entry.t === from && byTime(entry, later) < 0);
     },
   };
 }

@@ -171,6 +171,64 @@ describe('two phones, one clock set back', () => {
     expect(orderOf([...a.notes, ...b.notes]).at(late)).toBe(late.t);
   });
 
+  test('a look of before, noted while that clock ran ahead, closes nothing that was seen since on the other phone', () => {
+    const [a, b] = [phone('aaaaaa'), phone('bbbbbb')];
+    a.setBack(-300);
+    const first = b.write(NOON - 10, seen('band-wet'));
+    a.write(NOON, LOOKED);
+    a.setBack(300);
+    a.write(NOON + 5, DRINK);
+    b.write(NOON + 120, seen('toes-cool'));
+    const notes = [...a.notes, ...b.notes];
+    expect(openSigns(notes)).toEqual(['toes-cool']);
+    expect(orderOf(notes).isAfter(a.notes[0]!, first)).toBe(true);
+  });
+
+  test('whichever of its times was right, none of its looks closes what was seen elsewhere after its next note', () => {
+    // further back than all of it is long, so that the notes tell of it
+    const minute = fc.integer({ min: 1, max: 499 });
+    const line = fc.array(fc.tuple(minute, fc.boolean(), fc.constantFrom(LOOKED, seen('toes-cool'), DRINK)), {
+      minLength: 3,
+      maxLength: 12,
+    });
+    let [closed, back] = [0, 0];
+    fc.assert(
+      fc.property(
+        line,
+        fc.nat(11),
+        fc.integer({ min: 12 * 500, max: 6 * DAY }),
+        fc.boolean(),
+        (lines, at, by, ahead) => {
+          const [a, b] = [phone('aaaaaa'), phone('bbbbbb')];
+          if (ahead) a.setBack(-by);
+          const truly = new Map<string, number>();
+          let now = NOON;
+          lines.forEach(([later, own, what], i) => {
+            now += later;
+            if (i === at % lines.length) a.setBack(by);
+            const note = (own ? a : b).write(now, what);
+            truly.set(note.id, now);
+          });
+          const notes = [...a.notes, ...b.notes];
+          const order = orderOf(notes);
+          if (order.byTimeAlone) return;
+          back += 1;
+          // of a look of before nobody knows where between that and the phone's next note it belongs
+          const next = truly.get(a.notes.find((note, i) => i > 0 && note.t < a.notes[i - 1]!.t)!.id)!;
+          const isOf = (kind: Entry['kind']) => (note: Entry) => note.kind === kind;
+          for (const look of a.notes.filter(isOf('nurse-looked')))
+            for (const sign of b.notes.filter(isOf('sign'))) {
+              if (!order.isAfter(look, sign)) continue;
+              closed += 1;
+              expect(truly.get(sign.id)).toBeLessThan(Math.max(next, truly.get(look.id)!));
+            }
+        },
+      ),
+      { numRuns: cases(1000) },
+    );
+    expect([closed > 100, back > 100]).toEqual([true, true]);
+  });
+
   test('what a clock far ahead wrote hides nothing of what is noted now', () => {
     const [a, b] = [phone('aaaaaa'), phone('bbbbbb')];
     a.write(NOON, sore(2));
