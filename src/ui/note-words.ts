@@ -1,7 +1,7 @@
 /** What a note says, in any language of the site: notes are codes, so two languages say the same. */
 import type { Entry } from '#domain/notes/entries.ts';
 import { CHOICES, QUESTIONS } from '#domain/notes/kinds.ts';
-import type { PooSince, SorenessSummary, Summary } from '#domain/notes/summary.ts';
+import type { PooSince, Since, SorenessSummary, Summary } from '#domain/notes/summary.ts';
 import { detailsOf, isSignId } from '#content/signs.ts';
 import {
   clockTime,
@@ -96,9 +96,17 @@ export function repeatText(
   ]);
 }
 
-/** How long ago the last poo was: days of the calendar, and full 24 hours from the first on; nothing where none was noted. */
-export function pooText(words: Words, { calendarDays, wholeDays }: PooSince): string {
+/** How long ago something was; that nobody knows it, where a clock went back since; nothing where none was noted. */
+export function sinceText(words: Words, { last, clockWentBack }: Since): string {
+  if (clockWentBack) return translate(words)('notes:sum.sinceUnknown');
+  return last ? lengthText(words, last.minutes) : '';
+}
+
+/** How long ago the last poo was: days of the calendar, and full 24 hours from the first on; else as `sinceText`. */
+export function pooText(words: Words, since: PooSince): string {
   const t = translate(words);
+  const { calendarDays, wholeDays, clockWentBack } = since;
+  if (clockWentBack) return sinceText(words, since);
   if (calendarDays === undefined || wholeDays === undefined) return '';
   const day = daysAgo(words.locale, calendarDays);
   if (wholeDays < 1) return day;

@@ -26,7 +26,7 @@ import type {
   StruckNote,
   Summary,
 } from './summary.ts';
-import { orderOf } from './order.ts';
+import { orderOf, type NoteOrder } from './order.ts';
 import { reportOf } from './report.ts';
 import { tracedSightings, type TracedSighting } from './sightings.ts';
 import { stretchesOf } from './sleep.ts';
@@ -69,17 +69,19 @@ export function summarise(entries: readonly Entry[], now: Instant, settings: Sum
     const found = events(keep);
     return { ...countEvents(found), from: idsOf(notesOf(found)) };
   };
+  // a note that was taken back tells of its phone's clock all the same
+  const order = orderOf(all, now);
   const report = reportOf(all, context);
   const alone = urgencyAlone(context);
 
   const summary: Summary = {
     assessment: assess(report, context),
     open: openOf(tracedSightings(all), alone),
-    repeats: repeatsOf(events, lastDay),
+    repeats: repeatsOf(events, lastDay, order),
     soreness: sorenessOf(past, lastDay, now, counted, signsFromSoreness(report, context)),
     drinks: drinksOf(events),
-    wee: { ...sinceOf(past, now, 'wee', counted), ...lastUnknown(told, now, 'wee') },
-    poo: { ...pooOf(past, now, context, counted), ...lastUnknown(told, now, 'poo') },
+    wee: sinceOf('wee', told, order, now, counted),
+    poo: pooOf(sinceOf('poo', told, order, now, counted), told, context),
     sleep: sleepOf(past, now, counted),
     play: playOf(past, counted),
     questions: questionsOf(past),
@@ -156,7 +158,7 @@ const signsIn = (entry: Entry): string[] => {
   );
 };
 
-function repeatsOf(events: EventsOf, lastDay: readonly Entry[]): Repeat[] {
+function repeatsOf(events: EventsOf, lastDay: readonly Entry[], order: NoteOrder): Repeat[] {
   const looks = lastDay.filter(ofKind('nurse-looked'));
   const bySign = new Map<string, PossibleEvent[]>();
   for (const event of events((entry) => entry.kind === 'sign' || entry.kind === 'look'))
@@ -164,10 +166,11 @@ function repeatsOf(events: EventsOf, lastDay: readonly Entry[]): Repeat[] {
   const repeats = [...bySign].flatMap(([sign, line]): Repeat[] => {
     const count = countEvents(line);
     if (count.high < 2) return [];
-    const seen = notesOf(line).sort(byTime);
+    const seen = notesOf(line).sort((a, b) => order.at(a) - order.at(b) || byTime(a, b));
     const [first, last] = [seen[0]!, seen.at(-1)!];
-    const nurseLookedBetween = looks.some((look) => byTime(first, look) < 0 && byTime(look, last) < 0);
-    return [{ sign, ...count, first: first.t, last: last.t, nurseLookedBetween, from: idsOf(seen) }];
+    const nurseLookedBetween = looks.some((look) => order.isAfter(look, first) && order.isAfter(last, look));
+    const [from, to] = [order.at(first), order.at(last)];
+    return [{ sign, ...count, first: from, last: to, nurseLookedBetween, from: idsOf(seen) }];
   });
   return repeats.sort((a, b) => b.high - a.high || (a.sign < b.sign ? -1 : 1));
 }
@@ -231,33 +234,32 @@ function drinksOf(events: EventsOf): Summary['drinks'] {
   return { quarters, sips, from: idsOf(notesOf(found)) };
 }
 
-const isOne = (kind: 'wee' | 'poo') => (entry: Entry) =>
-  entry.kind === kind && !(entry.kind === 'poo' && entry.what === 'none-today');
-
-function lastUnknown(
-  told: readonly Entry[],
-  now: Instant,
+/** The last one is that of the phone's own count: by its time alone, one of before a clock went back would seem later. */
+function sinceOf(
   kind: 'wee' | 'poo',
-): Pick<Since, 'clockWentBack'> {
-  const order = orderOf(told, now);
-  const all = told.filter(isOne(kind)).sort((a, b) => order.at(a) - order.at(b));
-  return all.length && order.wentBackSince(all.at(-1)!) ? { clockWentBack: true } : {};
+  told: readonly Entry[],
+  order: NoteOrder,
+  now: Instant,
+  counted: CountOf,
+): Since {
+  const is = (entry: Entry) =>
+    entry.kind === kind && !(entry.kind === 'poo' && entry.what === 'none-today') && !isUndated(entry);
+  const all = told.filter(is).sort((a, b) => order.at(a) - order.at(b) || byTime(a, b));
+  const newest = all.at(-1);
+  const last = all.filter((entry) => entry.t <= now + CLOCK_TOLERANCE).at(-1);
+  const sinceThen = (at: Instant) => ({ at, minutes: Math.max(0, now - at) });
+  return {
+    ...counted(is),
+    ...(last && { last: { id: last.id, ...sinceThen(order.at(last)) } }),
+    ...(newest && order.wentBackSince(newest) && { clockWentBack: true }),
+  };
 }
 
-function sinceOf(past: readonly Entry[], now: Instant, kind: 'wee' | 'poo', counted: CountOf): Since {
-  const is = isOne(kind);
-  const last = past.filter(is).at(-1);
-  const count = counted(is);
-  if (!last) return count;
-  return { ...count, last: { id: last.id, at: last.t, minutes: Math.max(0, now - last.t) } };
-}
-
-function pooOf(past: readonly Entry[], now: Instant, context: Context, counted: CountOf): PooSince {
-  const since = sinceOf(past, now, 'poo', counted);
+function pooOf(since: Since, told: readonly Entry[], { now, offsetMinutes }: Context): PooSince {
   const { last } = since;
   if (!last) return since;
-  const { off } = past.find((entry) => entry.id === last.id)!;
-  const days = localDay(now, context.offsetMinutes) - localDay(last.at, off);
+  const { off } = told.find((entry) => entry.id === last.id)!;
+  const days = localDay(now, offsetMinutes) - localDay(last.at, off);
   return {
     ...since,
     calendarDays: Math.max(0, days),

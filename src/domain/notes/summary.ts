@@ -78,7 +78,7 @@ export interface SorenessSummary extends Counted {
 /** The last time of something, and how often in 24 hours. `last` is missing where it was never noted. */
 export interface Since extends CountedEvents {
   last?: { id: string; at: Instant; minutes: number };
-  /** A clock went back since the last time: nobody knows how long ago it was. */
+  /** A clock went back since the last time: nobody knows how long ago it was, and `minutes` are the fewest. */
   clockWentBack?: true;
 }
 

@@ -155,6 +155,43 @@ describe('a clock that is set back a day', () => {
     a.write(NOON + DAY + 40, wee);
     expect(unknown(NOON + DAY + 41)).toBeUndefined();
   });
+
+  test.each([
+    ['wee', { kind: 'wee', into: 'bottle', amount: 'usual' }],
+    ['poo', { kind: 'poo', what: 'soft' }],
+  ] as const)(
+    'since the last %s it is as long as since that note, also once the clock has caught up',
+    (kind, what) => {
+      const a = phone();
+      const since = (minute: number) => summarise(a.notes, a.shown(minute), SETTINGS)[kind].last;
+      a.setBack(-300);
+      a.write(NOON, what);
+      a.setBack(300);
+      const last = a.write(NOON + 30, what);
+      for (const wait of [1, 269, 271, 600])
+        expect(since(NOON + 30 + wait)).toEqual({ id: last.id, at: last.t, minutes: wait });
+      // one that was taken back told of its clock all the same
+      const b = phone();
+      b.setBack(-300);
+      b.write(NOON, what);
+      b.setBack(300);
+      const slip = b.write(NOON + 30, DRINK);
+      b.write(NOON + 31, { kind: 'strike', strikes: slip.id });
+      const { clockWentBack } = summarise(b.notes.slice(0, 3), b.shown(NOON + 400), SETTINGS)[kind];
+      expect(clockWentBack).toBe(true);
+    },
+  );
+
+  test('a nurse who looked between two times is said to have looked between them', () => {
+    const a = phone();
+    a.setBack(-300);
+    const first = a.write(NOON, seen('band-wet'));
+    a.write(NOON + 1, LOOKED);
+    a.setBack(300);
+    const last = a.write(NOON + 30, seen('band-wet'));
+    const { repeats } = summarise(a.notes, a.shown(NOON + 400), SETTINGS);
+    expect(repeats).toMatchObject([{ nurseLookedBetween: true, from: [first.id, last.id], last: last.t }]);
+  });
 });
 
 describe('two phones, one clock set back', () => {

@@ -41,7 +41,7 @@ describe('a child who may not eat', () => {
         gone += bed.plan!.length - now.plan!.length;
         expect({ ...now, plan: bed.plan, eating: bed.eating }).toEqual(bed);
       }),
-      cases(200),
+      { numRuns: cases(200) },
     );
     expect(gone).toBeGreaterThan(50);
   });
