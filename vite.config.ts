@@ -12,7 +12,7 @@ const FIRST = new RegExp(
     'src/i18n/(?!word-files|format|find)|src/content/(parts|second-steps)|src/domain/(units|clock/night|bed-card/holds)',
     'src/ui/(BellBar|Ribbon|paths|child-spec)|src/routes/_live/(PageFoot|WaitingReports)',
     'src/scene/(Thing|TractionScene|spec)|src/state/(family|now)',
-    'src/device/(preferences|clock|has-notes|note-place)',
+    'src/device/(preferences|clock|has-notes|note-place|came-back)',
   ].join('|'),
 );
 

@@ -1,4 +1,5 @@
 /** One value on this device as plain JSON in localStorage; what it means is read elsewhere. */
+import { onCameBack } from './came-back.ts';
 import { putAside } from './put-aside.ts';
 
 export interface JsonPlace {
@@ -10,7 +11,7 @@ export interface JsonPlace {
   putAside(): boolean;
   /** What was put aside goes, too. False where anything of it is still there. */
   clear(): boolean;
-  /** Calls back when another tab has written there. Returns a way to stop. */
+  /** Calls back when another tab has written there, or may have while this page was put by. Returns a way to stop. */
   onOtherTab(listener: () => void): () => void;
 }
 
@@ -58,8 +59,12 @@ export function jsonPlace(name: () => string, beside?: () => string): JsonPlace 
       const heard = ({ key, newValue }: StorageEvent) => {
         if (key === name() && newValue !== null) listener();
       };
+      const stopCameBack = onCameBack(listener);
       addEventListener('storage', heard);
-      return () => removeEventListener('storage', heard);
+      return () => {
+        stopCameBack();
+        removeEventListener('storage', heard);
+      };
     },
   };
 }

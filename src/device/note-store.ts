@@ -14,6 +14,7 @@ import {
 } from 'idb-keyval';
 import { mergeNotes, parseEntry, type Entry, type NewEntry } from '#domain/notes/entries.ts';
 import type { Instant, Minutes } from '#domain/units.ts';
+import { onCameBack } from './came-back.ts';
 import { inTime, NoAnswer } from './in-time.ts';
 import { channelName, databaseName, DAY_PREFIX, TABLE } from './note-place.ts';
 import { done, failed, reasonOf, type Result } from './result.ts';
@@ -40,7 +41,7 @@ export interface NoteStore {
   device(): Promise<Result<{ id: string; count: number } | undefined>>;
   /** Erases every note and this phone's name. `ok` means that the store was looked into and is empty. */
   clear(): Promise<Result<true>>;
-  /** Calls back when another tab has written or erased. Returns a way to stop. */
+  /** Calls back when another tab has written or erased, or may have while this page was put by. Returns a way to stop. */
   onChange(listener: (what: 'written' | 'erased') => void): () => void;
 }
 
@@ -210,7 +211,11 @@ export function browserNoteStore(): NoteStore {
     onChange(listener) {
       const heard = (event: MessageEvent) => listener(event.data === 'erased' ? 'erased' : 'written');
       channel?.addEventListener('message', heard);
-      return () => channel?.removeEventListener('message', heard);
+      const stopCameBack = onCameBack(() => listener('written'));
+      return () => {
+        stopCameBack();
+        channel?.removeEventListener('message', heard);
+      };
     },
   };
 }

@@ -109,7 +109,10 @@ export function openPlay(): void {
     return;
   }
   takeIn(browserPlayPlace().read());
-  stopHearing = browserPlayPlace().onOtherTab(() => takeIn(browserPlayPlace().read()));
+  stopHearing = browserPlayPlace().onOtherTab(() => {
+    // what could not be kept is nowhere but here
+    if (!notKept) takeIn(browserPlayPlace().read());
+  });
 }
 
 /** What was kept, by this tab or another. */
