@@ -103,7 +103,9 @@ export function cardForDay(): CardForDay {
   const bedEats = !bed || !holdsEating(bed);
   // a bed that is ticked "not eating" says nothing of when
   const since = bedEats ? held?.since : undefined;
-  return { ...told, facts: eatingFacts(told.facts, bedEats && !held, now, since) };
+  // the word has no end: no time that a card before it gave ends it
+  const facts = held ? {} : told.facts;
+  return { ...told, facts: eatingFacts(facts, bedEats && !held, now, since) };
 }
 
 /** How the day is shown: as the family chose, or by age. */

@@ -4,6 +4,7 @@ import { encodeBedCard } from '#domain/bed-card/code.ts';
 import { startCard } from '#domain/bed-card/card.ts';
 import type { PlayBed } from '#domain/play-bed/bed.ts';
 import { instant, minutes } from '#domain/units.ts';
+import { DAY_EVENTS } from '#content/day-events.ts';
 import { WARD } from '#content/ward.ts';
 import { TYPICAL } from '../../helpers/play-beds.ts';
 
@@ -106,14 +107,29 @@ describe('a child of whom the day says nothing by mouth', () => {
     expect(offered()).toEqual(HELD);
   });
 
-  test('as the nurse’s card says until a time, it is over at that time', async () => {
-    const now = NOW / 60_000;
-    const card = {
+  const now = NOW / 60_000;
+  const card = {
+    code: encodeBedCard({
       ...startCard(WARD),
       ...({ side: 'left', bell: 'button', age: { years: 6 }, head: 'flat', atNight: 'grown-up' } as const),
       ...{ madeAt: instant(now - 60), off: minutes(0), nothingByMouthUntil: instant(now + 60) },
-    };
-    const { play, offered } = await phone({ card: { code: encodeBedCard(card) } });
+    }),
+  };
+
+  test('as the nurse’s card says until a time, and then in words without an end: no meal stands at that time either', async () => {
+    const { day } = await phone({ card });
+    day.openDay();
+    const meals = () => day.dayNow()!.tiles.filter(({ kind }) => DAY_EVENTS[kind].group === 'food');
+    expect(meals().every(({ from }) => from >= now + 60)).toBe(true);
+    expect(meals().length).toBeGreaterThan(0);
+    day.holdEating(true);
+    day.followDay();
+    expect(day.cardForDay().facts).toEqual({ eatingFrom: 'not-today', notEatingSince: now });
+    expect(meals().filter(({ from }) => from >= now)).toEqual([]);
+  });
+
+  test('as the nurse’s card says until a time, it is over at that time', async () => {
+    const { play, offered } = await phone({ card });
     expect(offered()).toEqual(HELD);
     vi.setSystemTime(NOW + 60 * 60_000);
     play.openPlay();
