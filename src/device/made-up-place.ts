@@ -1,5 +1,6 @@
 /** Turns the made-up child on and off: her notes, card and choices have places of their own. */
 import { clear, createStore } from 'idb-keyval';
+import { inTime } from './in-time.ts';
 import {
   cardKey,
   cardUnreadKey,
@@ -25,10 +26,17 @@ export function beginMadeUp(): boolean {
   }
 }
 
-/** Erases all of hers and goes back to the real places; nothing of a real child is touched. */
+/**
+ * Erases all of hers and goes back to the real places; nothing of a real child is touched.
+ * Errors: none; a store that refuses, or does not answer, keeps nobody with her.
+ */
 export async function endMadeUpPlaces(): Promise<void> {
   if (!isMadeUp()) return;
-  await clear(createStore(databaseName(), TABLE)).catch(() => undefined);
+  try {
+    await inTime(clear(createStore(databaseName(), TABLE)));
+  } catch {
+    // what it may still hold lies under her name alone
+  }
   try {
     const hers = [cardKey(), familyKey(), playKey(), dayKey()];
     const unread = [familyUnreadKey(), cardUnreadKey(), playUnreadKey(), dayUnreadKey()];

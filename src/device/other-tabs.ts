@@ -23,15 +23,21 @@ function whose(): 'real' | 'made-up' | undefined {
  * keeps. Returns a way to stop.
  */
 export function onOtherTab(listener: (what: OtherTab) => void): () => void {
+  let isGone = false;
+  /** Gone is said once, though several places go: a page that leaves twice breaks off its own leaving. */
+  const say = (what: OtherTab) => {
+    if (!isGone) listener(what);
+    isGone ||= what === 'gone';
+  };
   const heard = ({ key, newValue }: StorageEvent) => {
-    if (key === null || key === MADE_UP_KEY || (key === familyKey() && newValue === null)) listener('gone');
-    else if (key === familyKey()) listener('changed');
+    if (key === null || key === MADE_UP_KEY || (key === familyKey() && newValue === null)) say('gone');
+    else if (key === familyKey()) say('changed');
   };
   let left = whose();
   const leaves = () => {
     left = whose();
   };
-  const stopCameBack = onCameBack(() => listener(left && left !== whose() ? 'gone' : 'changed'));
+  const stopCameBack = onCameBack(() => say(left && left !== whose() ? 'gone' : 'changed'));
   addEventListener('storage', heard);
   addEventListener('pagehide', leaves);
   return () => {

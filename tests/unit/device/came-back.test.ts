@@ -56,4 +56,17 @@ describe('a page that is shown again as it was left', () => {
     shown();
     expect(heard).toHaveLength(1);
   });
+
+  test('where another tab erases place after place, it is told once that its child is gone', () => {
+    const heard: OtherTab[] = [];
+    onOtherTab((what) => heard.push(what));
+    const erased = (key: string) =>
+      page.dispatchEvent(Object.assign(new Event('storage'), { key, newValue: null }));
+    erased('bare-toes:card');
+    expect(heard).toEqual([]);
+    erased('bare-toes:family');
+    erased('bare-toes:made-up');
+    shown();
+    expect(heard).toEqual(['gone']);
+  });
 });

@@ -1,6 +1,7 @@
 // What a device keeps under a name, before a browser that keeps, one that refuses and one that forgets.
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { browserCardPlace } from '#device/card-place.ts';
+import { beginMadeUp, endMadeUpPlaces } from '#device/made-up-place.ts';
 import { jsonPlace } from '#device/json-place.ts';
 import { browserPreferences } from '#device/preferences.ts';
 
@@ -12,7 +13,10 @@ function browser(kept = new Map<string, string>()) {
   });
   return kept;
 }
-afterEach(() => vi.unstubAllGlobals());
+afterEach(() => {
+  vi.useRealTimers();
+  vi.unstubAllGlobals();
+});
 
 describe('a place on this device', () => {
   test('gives back what was kept, and nothing before and after', () => {
@@ -127,5 +131,26 @@ describe('the nurse’s card on this device', () => {
   test('a moment that is none is left out', () => {
     browser(new Map([['bare-toes:card', '{"code":"10A6","confirmedAt":1.5,"name":"x"}']]));
     expect(browserCardPlace().read()).toEqual({ code: '10A6' });
+  });
+});
+
+describe('the made-up child', () => {
+  test.each([
+    ['has no store', undefined],
+    ['refuses', { open: () => ({ onerror: () => undefined, error: new Error('no') }) }],
+    ['does not answer', { open: () => ({}) }],
+  ])('is ended in a browser whose store %s, and nothing of a real one goes with her', async (_, store) => {
+    vi.useFakeTimers();
+    vi.stubGlobal('indexedDB', store);
+    const kept = browser(new Map([['bare-toes:card', 'real']]));
+    expect(beginMadeUp()).toBe(true);
+    kept.set('bare-toes:card-made-up', 'hers').set('bare-toes:card:unread-made-up', '["hers"]');
+    let ended = false;
+    endMadeUpPlaces().then(
+      () => (ended = true),
+      () => undefined,
+    );
+    await vi.advanceTimersByTimeAsync(10_000);
+    expect([ended, ...kept]).toEqual([true, ['bare-toes:card', 'real']]);
   });
 });
