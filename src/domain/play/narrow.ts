@@ -13,7 +13,8 @@ interface Ways {
   near: Int32Array;
 }
 
-function leave(
+/** What a way brings to the stages after one: near its end each by last kind, then whatever the kind. */
+function goOn(
   board: Board,
   ways: Ways,
   s: number,
@@ -97,7 +98,7 @@ export function narrow(board: Board, goal: number): void {
           if (after < 0) continue;
           const end = stage.from + GRID * (place - 1);
           for (let kind = 0; kind < K; kind++)
-            if (grown[at + kind]! > NEVER / 2) leave(board, ways, s, after, kind, end, grown[at + kind]!);
+            if (grown[at + kind]! > NEVER / 2) goOn(board, ways, s, after, kind, end, grown[at + kind]!);
         }
     }
     sift(board, s, (p) => through[here.puts.sort[p]!]! + here.puts.net[p]! >= enough);
