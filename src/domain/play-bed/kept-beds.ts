@@ -37,7 +37,7 @@ function partOf({ where }: Fault): BedPart {
  * All beds out of what a device kept.
  *
  * Shape: any value -> the beds that can be read, each with what can be read of it, which one was open, and what could not
- * be read. Nothing kept is nothing unread.
+ * be read. Nothing kept is nothing unread. No two beds bear one shape.
  * Errors: none.
  *
  * @example readKeptBeds('rubbish') // { beds: [], unread: [{ what: 'all' }] }
@@ -53,9 +53,13 @@ export function readKeptBeds(value: unknown): {
   const rows = fields?.raw('beds');
   if (!fields || !Array.isArray(rows)) return { beds: [], unread: [{ what: 'all' }] };
   const open = fields.choice('open', BED_SHAPES);
+  const shapes = new Set<BedShape>();
   const found = rows.map((row: unknown) => {
     const { bed, faults } = readBed(row);
     const named = bed?.shape ?? shapeOf(row);
+    // a shape is the bed's only name: of two that bear it the first is it
+    if (!bed || shapes.has(bed.shape)) return { bed: undefined, faults, named };
+    shapes.add(bed.shape);
     return { bed, faults, named };
   });
   const unread = found.flatMap(({ bed, faults, named }): UnreadBeds[] => {

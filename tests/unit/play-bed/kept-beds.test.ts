@@ -33,8 +33,17 @@ describe('the beds of a device', () => {
         const { beds, unread } = readKeptBeds({ open: 'boat', beds: rows });
         const whole = unread.filter(({ what }) => what === 'bed');
         expect(beds.length + whole.length).toBe(rows.length);
+        expect(new Set(beds.map(({ shape }) => shape)).size).toBe(beds.length);
       }),
     );
+  });
+
+  it('of two that bear one shape give the first, and tell of the other', () => {
+    expect(readKeptBeds({ open: 'boat', beds: [BED, { ...BED, freeHands: 0 }, SECOND] })).toEqual({
+      open: 'boat',
+      beds: [TYPICAL, { ...TYPICAL, shape: 'star' }],
+      unread: [{ what: 'bed', shape: TYPICAL.shape }],
+    });
   });
 
   it('of a bed that is lost tell its shape, and of what stands beside them that it is there', () => {
