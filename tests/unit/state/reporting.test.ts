@@ -36,10 +36,13 @@ async function load() {
 let phone: Awaited<ReturnType<typeof load>>;
 beforeEach(async () => {
   vi.useFakeTimers({ toFake: ['Date'], now: Date.UTC(2026, 10, 25, 14, 0) });
+  // no page of these is ever put by
+  vi.stubGlobal('addEventListener', () => undefined);
   phone = await load();
 });
 afterEach(() => {
   vi.useRealTimers();
+  vi.unstubAllGlobals();
   vi.resetModules();
 });
 
