@@ -116,7 +116,7 @@ const outOfOrder = (page: Page) =>
     for (const one of document.querySelectorAll<HTMLInputElement>(
       'a[href], button, input, select, textarea, summary',
     ))
-      if (one.checkVisibility({ visibilityProperty: true }) && one.tabIndex >= 0 && !one.disabled)
+      if (one.checkVisibility({ visibilityProperty: true }) && !one.disabled)
         if (!one.closest('svg, [inert]') && !reached.has(one) && !inGroup(one))
           found.push(`no key comes to ${told(one)}`);
     return { found, stops: stops.length };
