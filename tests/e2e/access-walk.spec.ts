@@ -46,7 +46,9 @@ async function inUse(page: Page): Promise<void> {
 
 /** Presses Tab from the top of the page past its last stop; what it came to lies in `window.walk`. */
 async function tabThrough(page: Page): Promise<void> {
-  const presses = await page.evaluate(() => {
+  const presses = await page.evaluate(async () => {
+    // a page that was opened at a place of its own goes there once more when script has come
+    await new Promise((done) => requestIdleCallback(done));
     const walk: Walk = { stops: [], address: location.href, history: history.length };
     window.walk = walk;
     addEventListener('focusin', ({ target }) => walk.stops.push(target as Element), true);
