@@ -1,5 +1,5 @@
 // Times our own code, built as the site builds it: the assessment at growing numbers of sightings, the drawing.
-import { loadBuilt, medianTime } from './bench-tools.mjs';
+import { growing, loadBuilt, medianTime } from './bench-tools.mjs';
 
 const CAMERAS = ['whole', 'feet', 'close'];
 const FOCUSES = ['foot', 'bandage', 'heel', 'knee', 'thigh', 'bed-end', 'child'];
@@ -10,13 +10,14 @@ const timeOf = (call, share) => 1000 * medianTime('code', call, share);
 
 /** Rows of name, value and unit: the rules and the drawing, each call by itself. */
 export async function codeTimes(root) {
-  const { assess, SIGN_ROWS, WARD, drawScene, NEUTRAL } = await loadBuilt(root, [
-    'src/domain/signs/assess.ts',
-    'src/content/signs.ts',
-    'src/content/ward.ts',
-    'src/scene/paths.ts',
-    'src/scene/spec.ts',
-  ]);
+  const { assess, SIGN_ROWS, WARD, drawScene, layoutScene, NEUTRAL, DRAWN_AGES, SKIN_TONES, HAIRS } =
+    await loadBuilt(root, [
+      'src/domain/signs/assess.ts',
+      'src/content/signs.ts',
+      'src/content/ward.ts',
+      'src/scene/paths.ts',
+      'src/scene/spec.ts',
+    ]);
 
   const now = 30_000_000;
   const context = {
@@ -33,21 +34,28 @@ export async function codeTimes(root) {
       const at = now - 7 * i - 1;
       return { sign: ids[i % ids.length], answer: 'different', at, ...(i % 5 ? { lookedAt: at + 5 } : {}) };
     });
-  const rows = [];
-  let before;
-  for (const size of SIZES) {
+  const rows = growing('assess', 'sightings', SIZES, 3, (size) => {
     const report = { sightings: sightings(size) };
-    const value = timeOf(() => assess(report, context), size > 5000 ? 1 : size > 500 ? 5 : 200) / 1000;
-    rows.push({ name: `assess, ${size} sightings`, value, unit: 'ms', digits: 3 });
-    if (before)
-      rows.push({
-        name: `assess, growth from ${before.size} to ${size} (${size / before.size} times as many)`,
-        value: value / before.value,
-        unit: 'times',
-        digits: 1,
-      });
-    before = { size, value };
-  }
+    return timeOf(() => assess(report, context), size > 5000 ? 1 : size > 500 ? 5 : 200) / 1000;
+  });
+  // a drawing has no entries, and is the same whatever is in the notes: what grows is how many bed cards are drawn
+  const of = (list, n) => list[n % list.length];
+  const cards = (count) =>
+    Array.from({ length: count }, (_, n) => ({
+      ...NEUTRAL,
+      camera: of(CAMERAS, n),
+      focus: of(FOCUSES, n),
+      side: of(['left', 'right'], n),
+      age: of(DRAWN_AGES, n),
+      skin: of(SKIN_TONES, n),
+      hair: of(HAIRS, n),
+    }));
+  rows.push(
+    ...growing('layoutScene', 'bed cards', SIZES, 3, (size) => {
+      const drawn = cards(size);
+      return medianTime('layout', () => drawn.map((spec) => layoutScene(spec)), size > 500 ? 1 : 20);
+    }),
+  );
   for (const camera of CAMERAS)
     for (const focus of camera === 'close' ? FOCUSES : [NEUTRAL.focus]) {
       const spec = { ...NEUTRAL, camera, focus };

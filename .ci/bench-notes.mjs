@@ -39,13 +39,14 @@ export async function noteFigures(root) {
   const { mergeNotes, packNotes, unpackNotes, framesOf, frameCollector, writeNotesFile, fortnight } =
     await load(root);
   const rows = [];
-  const row = (name, value, unit, digits, target) => rows.push({ name, value, unit, digits, target });
+  const row = (name, value, unit, digits, target, reference) =>
+    rows.push({ name, value, unit, digits, target, reference });
 
   for (const mix of ['even', 'likely']) {
     const notes = fortnight(FORTNIGHT, SEED, mix);
     const ours = packNotes(notes);
     const name = `${FORTNIGHT} notes of two phones (${mix})`;
-    row(`${name}, packed`, ours.length / FORTNIGHT, 'bytes a note', 2, 4.5);
+    row(`${name}, packed`, ours.length / FORTNIGHT, 'bytes a note', 2, 4.5, `${name}, Yjs update deflated`);
     row(
       `${name}, JSON deflated`,
       deflateRawSync(JSON.stringify(notes)).length / FORTNIGHT,
@@ -54,7 +55,7 @@ export async function noteFigures(root) {
     );
     const theirs = deflateRawSync(updateOf(notes)).length;
     row(`${name}, Yjs update deflated`, theirs / FORTNIGHT, 'bytes a note', 2);
-    row(`${name}, Yjs to ours`, theirs / ours.length, 'times', 2);
+    row(`${name}, Yjs to ours`, theirs / ours.length, 'times', 2, undefined, `${name}, packed`);
     row(`${name}, as a file`, writeNotesFile(notes).length / 1024, 'KiB', 1);
     row(`${name}, frames`, framesOf(ours).needed, 'frames', 0, 15);
     row(
@@ -82,7 +83,7 @@ export async function noteFigures(root) {
   const [a, b] = halves(many);
   if (mergeNotes(a, b).length !== MANY) throw new Error('bench › notes: a note was lost in the merge');
   const ours = medianTime('notes', () => mergeNotes(a, b));
-  row(`merge of ${MANY} notes`, ours, 'ms', 2, 5);
+  row(`merge of ${MANY} notes`, ours, 'ms', 2, 5, `merge of ${MANY} notes, Yjs`);
   const [first, second] = [updateOf(a), updateOf(b)];
   const theirs = medianTime('notes', () => {
     const shared = new Y.Doc();
@@ -91,7 +92,7 @@ export async function noteFigures(root) {
     return shared.getMap('notes').size;
   });
   row(`merge of ${MANY} notes, Yjs`, theirs, 'ms', 1);
-  row(`merge of ${MANY} notes, Yjs to ours`, theirs / ours, 'times', 1);
+  row(`merge of ${MANY} notes, Yjs to ours`, theirs / ours, 'times', 1, undefined, `merge of ${MANY} notes`);
   const packed = packNotes(many);
   row(`${MANY} notes, packed`, packed.length / 1024, 'KiB', 1);
   row(

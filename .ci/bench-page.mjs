@@ -24,9 +24,13 @@ export function writePlainPage(folder) {
 
 const PHONE = { viewport: { width: 360, height: 740 }, hasTouch: true };
 
-/** A page that starts cold; on a slow phone where asked; with the site already kept on the device where an address is given. */
-async function coldPage(browser, slow, keptFrom = '') {
-  const context = await browser.newContext({ ...PHONE, serviceWorkers: keptFrom ? 'allow' : 'block' });
+/**
+ * A page that starts cold; on a slow phone where asked; with the site already kept on the device where an address is given;
+ * with scripts switched off in the browser where they are not wanted.
+ */
+async function coldPage(browser, { slow = false, keptFrom = '', scripts = true } = {}) {
+  const serviceWorkers = keptFrom ? 'allow' : 'block';
+  const context = await browser.newContext({ ...PHONE, serviceWorkers, javaScriptEnabled: scripts });
   const page = await context.newPage();
   if (keptFrom) {
     await page.goto(keptFrom);
@@ -46,10 +50,11 @@ async function coldPage(browser, slow, keptFrom = '') {
   return { context, page };
 }
 
-async function untilQuiet(page) {
+async function untilQuiet(page, scripts = true) {
   const isPlain = new URL(page.url()).pathname === PLAIN;
   // a page whose script breaks is quick, and must not be measured as if it stood
-  if (!isPlain) await page.locator('html[data-script]').waitFor({ state: 'attached', timeout: 20_000 });
+  if (!isPlain && scripts)
+    await page.locator('html[data-script]').waitFor({ state: 'attached', timeout: 20_000 });
   let last = Date.now();
   const seen = () => (last = Date.now());
   for (const event of ['request', 'requestfinished', 'requestfailed']) page.on(event, seen);
@@ -60,16 +65,24 @@ async function untilQuiet(page) {
 const kindOf = (type) =>
   /javascript/.test(type) ? 'script' : /css/.test(type) ? 'style' : /html/.test(type) ? 'html' : 'other';
 
-/** Bytes of all that a cold page fetches by itself, without a touch, each file compressed with gzip level 9. */
-export async function firstLoad(browser, url) {
-  const { context, page } = await coldPage(browser, false);
+/**
+ * Bytes of all that a cold page fetches by itself, without a touch, each file compressed with gzip level 9. Without scripts
+ * it is loaded with them switched off: what a browser then still asks for is counted, and nothing is worked out.
+ */
+export async function firstLoad(browser, url, { scripts = true } = {}) {
+  const { context, page } = await coldPage(browser, { scripts });
   const requests = [];
   page.on('request', (request) => requests.push(request));
   await page.goto(url);
-  await untilQuiet(page);
+  await untilQuiet(page, scripts);
   const sum = { script: 0, style: 0, html: 0, other: 0, total: 0, files: requests.length };
   for (const request of requests) {
     const response = await request.response();
+    // with scripts switched off the browser asks for none, though it says what it would have asked for
+    if (!response && !scripts && request.resourceType() === 'script') {
+      sum.files--;
+      continue;
+    }
     if (!response) throw new Error(`bench › first load: no answer for ${request.url()}`);
     const size = gzipSync(await response.body(), { level: 9 }).length;
     sum[kindOf(response.headers()['content-type'] ?? '')] += size;
@@ -81,7 +94,7 @@ export async function firstLoad(browser, url) {
 
 /** Milliseconds until the largest part of the page is painted, on a slow phone. */
 export async function largestPaint(browser, url) {
-  const { context, page } = await coldPage(browser, true);
+  const { context, page } = await coldPage(browser, { slow: true });
   await page.addInitScript(() => {
     globalThis.largest = 0;
     new PerformanceObserver((list) => {
@@ -98,7 +111,7 @@ export async function largestPaint(browser, url) {
 
 /** A tap on a part on a slow phone: milliseconds to the next paint, and until the next page's heading is there. */
 export async function tapAnswer(browser, url, kept = false) {
-  const { context, page } = await coldPage(browser, true, kept ? url : '');
+  const { context, page } = await coldPage(browser, { slow: true, keptFrom: kept ? url : '' });
   await page.addInitScript((next) => {
     const now = () => performance.timeOrigin + performance.now();
     globalThis.paint = 0;

@@ -58,6 +58,7 @@ export async function slowPlayFigures(root, browser) {
     unit: 'ms',
     digits: 0,
     target,
+    reference: 'slow Chromium, plain sums took',
   });
   const of = (key, share) =>
     at(
@@ -65,7 +66,13 @@ export async function slowPlayFigures(root, browser) {
       share,
     );
   return [
-    { name: 'slow Chromium, plain sums took', value: slowed / plain, unit: 'times as long', digits: 1 },
+    {
+      name: 'slow Chromium, plain sums took',
+      value: slowed / plain,
+      unit: 'times as long',
+      digits: 1,
+      reference: 'the same sums, not slowed down',
+    },
     row('getting ready', warmUp),
     row('the first day after that, good plan', first.early),
     row('the first day after that, whole', first.whole),

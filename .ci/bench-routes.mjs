@@ -39,27 +39,43 @@ function builtPage(root, build, route) {
   return found.map((at) => `/${LANGUAGE}${at}/`).find((at) => existsSync(path.join(build, at, 'index.html')));
 }
 
-/** Rows of name, value and unit: for each route its scripts, styles, words, pictures, sum, and its ratio to plain pages. */
+/** Every kind of page, as a name, an address and its built file: each route, the languages' chooser, a wrong address. */
+function pagesOf(root, build) {
+  const routes = routesIn(path.join(root, ROUTES))
+    .sort()
+    .map((route) => {
+      const address = builtPage(root, build, route);
+      if (!address) throw new Error(`bench › routes: no page was built for ${route}`);
+      return { name: `/${LANGUAGE}${route}`, address, file: path.join(address, 'index.html') };
+    });
+  return [
+    { name: '/', address: '/', file: 'index.html' },
+    { name: 'of a wrong address', address: `/${LANGUAGE}/nobody-wrote-this/`, file: '404.html' },
+    ...routes,
+  ];
+}
+
+/** Rows of name, value and unit: for each page its scripts, styles, words, pictures, sum, and the same without scripts. */
 export async function routeFigures(root, build, browser, origin) {
   const rows = [];
-  for (const route of routesIn(path.join(root, ROUTES)).sort()) {
-    const address = builtPage(root, build, route);
-    if (!address) throw new Error(`bench › routes: no page was built for ${route}`);
-    const html = readFileSync(path.join(build, address, 'index.html'), 'utf8');
+  for (const { name, address, file } of pagesOf(root, build)) {
+    const html = readFileSync(path.join(build, file), 'utf8');
     const pictures = (html.match(/<svg\b[\s\S]*?<\/svg>/g) ?? []).join('');
     const words = html
       .replace(/<(script|style|svg)\b[\s\S]*?<\/\1>/g, '')
       .replace(/<[^>]*>/g, ' ')
       .replace(/\s+/g, ' ');
-    const { script, style, html: page, total } = await firstLoad(browser, origin + address);
-    const row = (what, value, unit = 'KiB gzip') =>
-      rows.push({ name: `page ${route || '/'}, ${what}`, value, unit, digits: 1 });
+    const { script, style, total } = await firstLoad(browser, origin + address);
+    const plain = await firstLoad(browser, origin + address, { scripts: false });
+    const row = (what, value, unit = 'KiB gzip', reference = undefined) =>
+      rows.push({ name: `page ${name}, ${what}`, value, unit, digits: 1, reference });
     row('scripts', script / KIB);
     row('styles', style / KIB);
     row('words', gzip(words) / KIB);
     row('pictures', gzip(pictures) / KIB);
     row('in all', total / KIB);
-    row('to the same without scripts', total / (page + style), 'times');
+    row('loaded without scripts', plain.total / KIB);
+    row('to the same without scripts', total / plain.total, 'times', `page ${name}, loaded without scripts`);
   }
   return rows;
 }

@@ -24,12 +24,14 @@ async function plainNode(build) {
   return { origin: String(said).trim().replace(/\/$/, ''), close: () => child.kill() };
 }
 
-async function perSecond(name, origin, headers) {
+const NODE = 'server, plain Node, pages as they are';
+
+async function perSecond(name, origin, headers, reference = NODE) {
   const addresses = PAGES.map((page) => origin + page);
   await load(addresses, { ...LOAD, seconds: 0.5, headers });
   const { answered, failed, seconds } = await load(addresses, { ...LOAD, headers });
   if (failed.length > 0) throw new Error(`bench › ${name}: ${failed.length} failed, the first ${failed[0]}`);
-  return { name, value: answered / seconds, unit: 'requests/s', digits: 0 };
+  return { name, value: answered / seconds, unit: 'requests/s', digits: 0, reference };
 }
 
 /**
@@ -40,13 +42,13 @@ export async function serverFigures(build) {
   const figures = [];
   const node = await plainNode(build);
   try {
-    figures.push(await perSecond('server, plain Node, pages as they are', node.origin));
+    figures.push(await perSecond(NODE, node.origin, undefined, 'none'));
   } finally {
     node.close();
   }
   const why = whyNoNginx();
   if (why) {
-    console.log(`server, nginx: ${why}`);
+    console.error(`server, nginx: ${why}`);
     return figures;
   }
   const nginx = await startNginx(build);

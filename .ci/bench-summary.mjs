@@ -1,5 +1,5 @@
 // Times the summary of the notes and its drawing, built as the site builds them, at growing numbers of notes.
-import { loadBuilt, medianTime } from './bench-tools.mjs';
+import { growing, loadBuilt, medianTime } from './bench-tools.mjs';
 
 const SIZES = [10, 1_000, 10_000];
 const NOW = 30_000_000;
@@ -54,22 +54,10 @@ export async function summaryTimes(root) {
     'pairs of all notes': (notes) => pairsOf(notes),
     'line of seven days': (notes) => timelineOf(notes, NOW - 7 * 1440, NOW, () => 60),
   };
-  const rows = [];
-  for (const [name, call] of Object.entries(calls)) {
-    let before;
-    for (const size of SIZES) {
+  return Object.entries(calls).flatMap(([name, call]) =>
+    growing(name, 'notes', SIZES, 2, (size) => {
       const notes = notesOf(size, SIGN_ROWS);
-      const value = medianTime('summary', () => call(notes), size > 5000 ? 1 : size > 500 ? 5 : 50);
-      rows.push({ name: `${name}, ${size} notes`, value, unit: 'ms', digits: 2 });
-      if (before)
-        rows.push({
-          name: `${name}, growth from ${before.size} to ${size} (${size / before.size} times as many)`,
-          value: value / before.value,
-          unit: 'times',
-          digits: 1,
-        });
-      before = { size, value };
-    }
-  }
-  return rows;
+      return medianTime('summary', () => call(notes), size > 5000 ? 1 : size > 500 ? 5 : 50);
+    }),
+  );
 }

@@ -32,6 +32,41 @@ export async function loadBuilt(root, files) {
   return Object.assign({}, ...modules);
 }
 
+/** The first line of the table that all lines together are. */
+export const HEAD = 'name: value unit | target | reference in this run';
+
+/**
+ * One figure as a line of the table.
+ * @param {{ name: string, value: number, unit: string, digits?: number, target?: number, reference?: string }} figure
+ *   `target` is the most that is wanted, in the same unit; `reference` what it stands beside: a row, or what a ratio is to
+ */
+export function lineOf({ name, value, unit, digits = 0, target, reference = 'none' }) {
+  if (!Number.isFinite(value)) throw new Error(`bench › ${name}: no figure came back`);
+  const wanted =
+    target === undefined ? 'none' : `at most ${target} ${unit}, ${value <= target ? 'kept' : 'OVER'}`;
+  return `${name}: ${value.toFixed(digits)} ${unit} | ${wanted} | ${reference}`;
+}
+
+/** Rows for growing sizes, and beside each size but the first how much longer it takes than the one before. */
+export function growing(name, of, sizes, digits, measure) {
+  const rows = [];
+  let before;
+  for (const size of sizes) {
+    const value = measure(size);
+    rows.push({ name: `${name}, ${size} ${of}`, value, unit: 'ms', digits });
+    if (before)
+      rows.push({
+        name: `${name}, growth from ${before.size} to ${size} (${size / before.size} times as many)`,
+        value: value / before.value,
+        unit: 'times',
+        digits: 1,
+        reference: `${name}, ${before.size} ${of}`,
+      });
+    before = { size, value };
+  }
+  return rows;
+}
+
 /** The value below which such a share of all lies. */
 export const at = (values, share) =>
   [...values].sort((a, b) => a - b)[Math.floor((values.length - 1) * share)];
