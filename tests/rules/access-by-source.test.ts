@@ -99,11 +99,6 @@ describe('a message that is no warning', () => {
   const WITH_ITS_PART = ['src/routes/_live/DayDoors.svelte', 'src/routes/_live/DeviceFoot.svelte'];
   /** They take the focus, and are read out by that. */
   const takesFocus = (element: Part) => element.attributes?.some(({ name }) => name === 'tabindex') ?? false;
-  /** Not mended yet: these two still bring their region with them. */
-  const KNOWN = [
-    'src/routes/_live/ChildChooses.svelte',
-    'src/routes/[locale=locale]/things-to-do/plan/+page.svelte',
-  ];
   const regions = where(/role="status"|aria-live="polite"/)
     .filter((name) => name.endsWith('.svelte'))
     .flatMap((name) => elementsOf(name).map((found) => ({ name, ...found })))
@@ -113,7 +108,7 @@ describe('a message that is no warning', () => {
     const late = regions
       .filter(({ element, inside }) => /^(If|Each|Key)Block$/.test(inside) && !takesFocus(element))
       .filter(({ name, element }) => said(element, 'class') !== 'announced' && !WITH_ITS_PART.includes(name));
-    expect(late.map(({ name }) => name).filter((name) => !KNOWN.includes(name))).toEqual([]);
+    expect(late.map(({ name, line }) => `${name}:${line}`)).toEqual([]);
     expect(regions.length).toBeGreaterThan(30);
   });
 
