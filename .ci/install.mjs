@@ -62,7 +62,8 @@ export function built(folder = root, env = {}) {
   const { status } = spawnSync(process.execPath, [toolFile('vite'), 'build', '--logLevel', 'error'], {
     cwd: folder,
     env: { ...process.env, ...env },
-    stdio: ['ignore', 'inherit', 'inherit'],
+    // what a build says stands beside what its caller prints
+    stdio: ['ignore', 2, 'inherit'],
   });
   return status === 0;
 }

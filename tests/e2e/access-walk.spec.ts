@@ -109,6 +109,12 @@ const outOfOrder = (page: Page) =>
           : to.left >= from.right - 2;
       if (!below && !(beside && onward)) found.push(`back or up: ${told(before)} → ${told(stop)}`);
     });
+    // the child's own pages and the chooser have no bar
+    if (document.querySelector('.bar')) {
+      if (!stops[0]?.matches('.skip'))
+        found.push(`the first stop is no way past the bar: ${told(stops[0]!)}`);
+      if (!stops[1]?.matches('.bar')) found.push(`the bar is not the second stop: ${told(stops[1]!)}`);
+    }
     const reached = new Set(stops);
     const inGroup = (one: HTMLInputElement) =>
       one.type === 'radio' &&
@@ -121,7 +127,7 @@ const outOfOrder = (page: Page) =>
       if (one.checkVisibility({ visibilityProperty: true }) && !one.disabled)
         if (!one.closest('svg, [inert]') && !reached.has(one) && !inGroup(one))
           found.push(`no key comes to ${told(one)}`);
-    return { found, stops: stops.length };
+    return { found, stops: stops.length, bar: document.querySelector('a.bar') !== null };
   });
 
 /** What changed on the page by itself: its address, the way back, something laid over it. */
@@ -212,6 +218,7 @@ for (let share = 0; share < SHARES; share++)
     const session = await page.context().newCDPSession(page);
     const wrong: string[] = [];
     const counted = { stops: 0, named: 0, chosen: 0 };
+    const barless: string[] = [];
     for (const address of PAGES('en').filter((_, at) => at % SHARES === share)) {
       const add = (found: readonly string[]) => wrong.push(...found.map((line) => `${address} ${line}`));
       await open(page, address);
@@ -225,11 +232,13 @@ for (let share = 0; share < SHARES; share++)
       const { taken, chosen } = await chooseAll(page);
       add(taken);
       add(await surprises(page, 'chosen'));
+      if (!order.bar) barless.push(address);
       counted.stops += order.stops;
       counted.named += told.length;
       counted.chosen += chosen;
     }
     expect(wrong).toEqual([]);
+    expect(barless.filter((one) => !/^\/$|\/our-day\/($|call\/|story\/)/.test(one))).toEqual([]);
     // enough was met for that to mean something
     expect(counted.stops).toBeGreaterThan(400);
     expect(counted.named).toBeGreaterThan(600);

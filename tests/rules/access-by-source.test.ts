@@ -54,6 +54,16 @@ describe('nothing that is shipped', () => {
     expect(where(/animation[^;}]*\binfinite\b|iteration-count|<blink|<marquee|<animate\b/)).toEqual([]);
   });
 
+  it('acts when a finger comes down: one button is held, and letting go ends it; a touch wakes or keeps awake (2.5.2)', () => {
+    expect(
+      where(/\bon(pointerdown|mousedown|touchstart)\b|['"](pointerdown|mousedown|touchstart)['"]/).sort(),
+    ).toEqual([
+      'src/routes/_live/Cover.svelte',
+      'src/routes/_live/DayDark.svelte',
+      'src/ui/LongPress.svelte',
+    ]);
+  });
+
   it('reads how the device is moved (2.5.4)', () => {
     expect(
       where(
