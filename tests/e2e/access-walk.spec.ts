@@ -159,7 +159,12 @@ const chooseAll = (page: Page) =>
       else if (one.type === 'text' || one.type === 'search') one.value = 'a';
       if (!/radio|checkbox/.test(one.type))
         for (const event of ['input', 'change']) one.dispatchEvent(new Event(event, { bubbles: true }));
-      await new Promise((done) => setTimeout(done));
+      // once what follows from it has come; a timer of nothing would wait for more
+      await new Promise((done) => {
+        const { port1, port2 } = new MessageChannel();
+        port1.onmessage = done;
+        port2.postMessage('');
+      });
       if (document.activeElement !== one)
         taken.push(
           `choosing moves the focus to ${document.activeElement?.outerHTML.slice(0, 60)}: ${one.outerHTML.slice(0, 90)}`,
