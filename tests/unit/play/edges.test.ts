@@ -6,6 +6,7 @@ import { solveAt } from '#domain/play/bound.ts';
 import { modelOf, type Model } from '#domain/play/model.ts';
 import { improveNearby } from '#domain/play/nearby.ts';
 import { search, type Step } from '#domain/play/search.ts';
+import { shareDay } from '#domain/play/share.ts';
 import type { DayProblem, HardMoment, Idea, OrdinaryWindow } from '#domain/play/types.ts';
 import { EXAMPLE } from '../../helpers/play-example.ts';
 
@@ -63,6 +64,18 @@ describe('three moments', () => {
     expect(improveNearby(board, start, best, 0)).toEqual({ ...start, nodes: 0 });
     const near = improveNearby(board, start, best, 100);
     expect([near.score, near.steps.map(({ idea }) => idea)]).toEqual([best, [0, 1, 2]]);
+    // what is worth enough is left as it is
+    expect(improveNearby(board, { steps: near.steps, score: best }, best, 100)).toEqual({
+      ...{ steps: near.steps, score: best, nodes: 0 },
+    });
+  });
+
+  it('shared out, they are the best day, also where no less is asked for', () => {
+    const board = boardOf(modelOf(MOMENTS));
+    const best = solveAt(board);
+    const shared = shareDay(board, best);
+    expect([shared.score, shared.steps!.map(({ idea }) => idea)]).toEqual([best, [0, 1, 2]]);
+    expect(shareDay(board, best + 1).steps).toBeUndefined();
   });
 });
 
@@ -120,6 +133,15 @@ describe('one moment', () => {
     expect(search(board, NEVER, 30).steps!.map(({ idea }) => idea)).toEqual([0]);
   });
 
+  it('shared out, it is filled, however little the child likes what there is', () => {
+    const child = { ...MOMENTS.child, dislikes: ['a'] };
+    const history = { yesterday: ['a'], lastThreeDays: ['a'] };
+    const [a] = MOMENTS.ideas as [Idea];
+    const board = boardOf(modelOf({ ...day, ideas: [{ ...a, energy: 1 }], child, history }));
+    expect(solveAt(board)).toBeLessThan(0);
+    expect(shareDay(board, NEVER).steps!.map(({ idea }) => idea)).toEqual([0]);
+  });
+
   it('what has a price and can stand nowhere any more is lost, and the others stand', () => {
     const board = boardOf(modelOf(day));
     solveAt(board);
@@ -159,6 +181,15 @@ describe('a moment late in the evening', () => {
     expect([masks.map(([bits]) => bits), last]).toEqual([
       [0b11, 0],
       [[0], []],
+    ]);
+  });
+
+  it('keeps both when the day is shared out', () => {
+    board.forced.fill(0);
+    solveAt(board);
+    expect(shareDay(board, NEVER).steps!.map(({ idea, from }) => [idea, from])).toEqual([
+      [1, 1200],
+      [0, 1205],
     ]);
   });
 

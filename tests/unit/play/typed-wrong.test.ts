@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkPlan } from '#domain/play/check.ts';
 import { scoreOf } from '#domain/play/objective.ts';
-import { freeTimeOf, planDay } from '#domain/play/plan.ts';
+import { freeTimeOf, planDay, planSound } from '#domain/play/plan.ts';
 import { playSpan } from '#domain/play/feasible.ts';
 import type {
   DayProblem,
@@ -432,5 +432,15 @@ describe('free time', () => {
     if (result.kind !== 'impossible') throw new Error('something fitted');
     expect(result.moments.map(({ window }) => window)).toEqual(['n']);
     expect(result.rest.placements.map(({ idea: name }) => name)).toEqual(['a', 'b']);
+  });
+
+  it('such a moment hides nothing that was typed wrong; what would open it is told by who is asked for it', () => {
+    const day = { ...DAY, windows: [hard('m', 600, 15)], ideas: [idea('b', { moments: [] })], pins: [] };
+    const found = planSound(day, []);
+    expect(found.kind === 'impossible' && found.moments).toEqual([{ window: 'm', relaxations: [] }]);
+    const odd = { ...day, windows: [...day.windows, open('w', 600, -5)] };
+    const result = planDay(odd);
+    expect(result.kind === 'impossible' && result.rest.faults).toEqual(vetted(odd).faults);
+    expect(vetted(odd).faults).toHaveLength(1);
   });
 });
