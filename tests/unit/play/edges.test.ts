@@ -3,11 +3,15 @@ import { describe, expect, it } from 'vitest';
 import { wantedFrom } from '#domain/play/ahead.ts';
 import { boardOf, leave, leaveOnly, NEVER, POINT } from '#domain/play/board.ts';
 import { solveAt } from '#domain/play/bound.ts';
+import { checkPlan } from '#domain/play/check.ts';
 import { modelOf, type Model } from '#domain/play/model.ts';
 import { improveNearby } from '#domain/play/nearby.ts';
+import { scoreOf } from '#domain/play/objective.ts';
+import { planDay } from '#domain/play/plan.ts';
 import { search, type Step } from '#domain/play/search.ts';
 import { shareDay } from '#domain/play/share.ts';
 import type { DayProblem, HardMoment, Idea, OrdinaryWindow } from '#domain/play/types.ts';
+import { madeUpDay, madeUpIdeas } from '../../helpers/play-days.ts';
 import { EXAMPLE } from '../../helpers/play-example.ts';
 
 const IDEA: Idea = { ...EXAMPLE.ideas[0]!, minutes: [5, 5], moments: ['needle'], who: 'adult' };
@@ -278,5 +282,27 @@ describe('what a better beginning uses up', () => {
     const roomy = { cap: 9, screenCap: 9, freeWanted: { morning: false, afternoon: false } };
     expect(best({ ...problem, perWindow: 4 as 3 }, roomy)).toEqual(['u', 'x', 'y', 'z']);
     expect(best(problem, roomy)).toEqual(['v', 'y', 'z']);
+  });
+});
+
+describe('six stretches', () => {
+  it('no two ideas that could change places for nothing stand the wrong way round, however far apart', () => {
+    let asked = 0;
+    for (const seed of [7, 20, 22, 33, 35, 40]) {
+      const day = madeUpDay(seed, { windows: 6, hard: 1, ideas: madeUpIdeas(9, seed) });
+      const result = planDay(day);
+      const { placements, score } = result.kind === 'plan' ? result : result.rest;
+      placements.forEach((one, n) => {
+        for (const two of placements.slice(n + 1)) {
+          const turned = placements.map((other) =>
+            other === one ? { ...one, idea: two.idea } : other === two ? { ...two, idea: one.idea } : other,
+          );
+          if (checkPlan(day, { placements: turned }).length || scoreOf(day, turned) < score) continue;
+          expect([seed, one.idea < two.idea]).toEqual([seed, true]);
+          asked++;
+        }
+      });
+    }
+    expect(asked).toBeGreaterThan(5);
   });
 });
