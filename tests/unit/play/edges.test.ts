@@ -8,8 +8,10 @@ import { modelOf, type Model } from '#domain/play/model.ts';
 import { improveNearby } from '#domain/play/nearby.ts';
 import { scoreOf } from '#domain/play/objective.ts';
 import { planDay } from '#domain/play/plan.ts';
+import { improvePrices } from '#domain/play/prices.ts';
 import { search, type Step } from '#domain/play/search.ts';
 import { shareDay } from '#domain/play/share.ts';
+import { EFFORT, solve } from '#domain/play/solve.ts';
 import type { DayProblem, HardMoment, Idea, OrdinaryWindow } from '#domain/play/types.ts';
 import { madeUpDay, madeUpIdeas } from '../../helpers/play-days.ts';
 import { EXAMPLE } from '../../helpers/play-example.ts';
@@ -72,6 +74,20 @@ describe('three moments', () => {
     expect(improveNearby(board, { steps: near.steps, score: best }, best, 100)).toEqual({
       ...{ steps: near.steps, score: best, nodes: 0 },
     });
+  });
+
+  it('where the relaxed day takes just what there is, the prices stop', () => {
+    const board = boardOf(modelOf(MOMENTS));
+    const best = solveAt(board);
+    const walk = { steps: 60, every: 7, goal: () => best, aim: () => POINT };
+    expect(improvePrices(board, walk)).toEqual({ bound: best, taken: 5 });
+  });
+
+  it('with one idea for all of them, what has not been ruled out is not called the best', () => {
+    const one = modelOf({ ...MOMENTS, ideas: MOMENTS.ideas.slice(0, 1) });
+    const { score, bound } = solve(one, EFFORT);
+    expect(bound).toBe(score);
+    expect(solve(one, { steps: 100, tries: 10, nodes: 1000 })).toMatchObject({ score, bound: score + 1 });
   });
 
   it('shared out, they are the best day, also where no less is asked for', () => {
