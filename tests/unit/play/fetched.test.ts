@@ -101,5 +101,8 @@ describe('what must be fetched', () => {
     const two = [idea('b', [], short(2)), idea('c', [], short(1))];
     expect(moments([alone(['clay']), ...two])).toEqual(['b', 'c']);
     expect(moments([alone([]), ...two])).toEqual(['a']);
+    // with little effort it stays: one that begins a pair is too short to stand there alone
+    const last = [{ ...alone(['clay']), id: 'c' }, ...two.map((one, n) => ({ ...one, id: 'ba'[n]! }))];
+    expect(planned(last, { windows: [moment] }, [LITTLE])).toEqual(['c']);
   });
 });
