@@ -33,8 +33,8 @@ function groupsOf(stages: number): number[][] {
  * Plans a few stages at a time anew, until no few of them give a point more or the nodes are spent; with `ties`
  * two at a time, where there are few all together first, until none gives a plan that is worth as much and comes before.
  *
- * Shape: a plan and `enough`, a worth in grains that ends it -> a better plan, or the same. The board must be solved; it is
- * given back as it was, but for what its prices solve.
+ * Shape: a plan and `enough`, a worth in grains that ends it -> a better plan, or the same. The board is given back as it
+ * was, but for what its prices solve.
  */
 export function improveNearby(
   board: Board,

@@ -168,7 +168,6 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
   }
   // of plans worth the same, the one that asks least of a grown-up and needs the fewest things
   afresh();
-  solveAt(board);
   const near = improveNearby(board, best, Infinity, effort.nodes - nodes, true);
   nodes += near.nodes;
   return outcome(near, bound);
