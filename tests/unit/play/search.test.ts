@@ -29,6 +29,7 @@ import { search, type Step } from '#domain/play/search.ts';
 import { shareDay, shareOut } from '#domain/play/share.ts';
 import { EFFORT, solve } from '#domain/play/solve.ts';
 import { FAMILY_COUNT, KINDS, type Idea } from '#domain/play/types.ts';
+import { vetted } from '#domain/play/vet.ts';
 import { draws, madeUpDay, madeUpIdeas } from '../../helpers/play-days.ts';
 import { everyDay, fewStages, usesOf, waysOf, worthOf, type Way } from '../../helpers/play-ways.ts';
 import { cases } from '../../helpers/same-cases.ts';
@@ -529,8 +530,44 @@ describe('what is tried on the way', () => {
       const found = branch(reachable, best, 60, 0.9, 10);
       expect([seed, found.score]).toEqual([seed, best]);
       expect([seed, recounted(boardOf(model), ways, found.steps!)]).toEqual([seed, best]);
-      const { steps, whole } = branch(boardOf(model), best + 1, 60, 0.3, 10);
-      expect([seed, steps, whole]).toEqual([seed, undefined, true]);
+      const { steps, whole, score } = branch(boardOf(model), best + 1, 60, 0.3, 10);
+      expect([seed, steps, whole, score]).toEqual([seed, undefined, true, -Infinity]);
+    }
+  });
+
+  it('what prices leave open takes just so many cases: with one fewer nothing is proven', () => {
+    // six stretches, gone through whole; cases where what is sure comes first, and where it comes last
+    for (const [seed, sureFirst, sureLast] of [
+      ...([
+        [139, 15, 20],
+        [145, 9, 8],
+        [190, 7, 7],
+        [284, 32, 37],
+      ] as const),
+      ...([
+        [395, 14, 13],
+        [443, 13, 12],
+        [572, 11, 10],
+        [645, 9, 15],
+      ] as const),
+    ]) {
+      const day = madeUpDay(seed, { windows: 6, hard: 1, ideas: madeUpIdeas(11, seed) });
+      const model = modelOf(vetted(day).problem);
+      const board = boardOf(model);
+      improvePrices(board, { steps: 100, every: 0, goal: () => NEVER, aim: () => POINT });
+      const { score: best, whole } = search(board, NEVER, 1200);
+      expect([seed, whole]).toEqual([seed, true]);
+      for (const [most, cases] of [
+        [0.9, sureFirst],
+        [0.3, sureLast],
+      ] as const) {
+        const above = [cases, cases - 1].map((n) => branch(boardOf(model), best + 1, n, most, 10));
+        expect([seed, most, above.map(({ steps, whole: all }) => steps ?? all)]).toEqual([
+          ...[seed, most, [true, false]],
+        ]);
+        const at = branch(boardOf(model), best, cases, most, 10);
+        expect([seed, most, at.score]).toEqual([seed, most, best]);
+      }
     }
   });
 
