@@ -1,10 +1,11 @@
 // Where a part of the search may not be off by one: days by hand, on which just so much is there as is asked for.
 import { describe, expect, it } from 'vitest';
 import { wantedFrom } from '#domain/play/ahead.ts';
-import { boardOf, leave, leaveOnly, NEVER, POINT } from '#domain/play/board.ts';
+import { boardOf, FAMILIES_AT, leave, leaveOnly, NEVER, POINT } from '#domain/play/board.ts';
 import { solveAt } from '#domain/play/bound.ts';
 import { checkPlan } from '#domain/play/check.ts';
 import { modelOf, type Model } from '#domain/play/model.ts';
+import { narrow } from '#domain/play/narrow.ts';
 import { improveNearby } from '#domain/play/nearby.ts';
 import { scoreOf } from '#domain/play/objective.ts';
 import { planDay } from '#domain/play/plan.ts';
@@ -83,6 +84,17 @@ describe('three moments', () => {
     expect(improvePrices(board, walk)).toEqual({ bound: best, taken: 5 });
   });
 
+  it('what it costs that a family is met once comes back with what it brings', () => {
+    const model = modelOf(MOMENTS);
+    const best = solveAt(boardOf(model));
+    for (const family of new Set(model.family)) {
+      const board = boardOf(model);
+      board.price[model.ideas.length + FAMILIES_AT + family] = -1000;
+      const met = [0, 1, 2].filter((idea) => model.family[idea] === family).length;
+      expect([family, solveAt(board)]).toEqual([family, best + 1000 * (met - 1)]);
+    }
+  });
+
   it('with one idea for all of them, what has not been ruled out is not called the best', () => {
     const one = modelOf({ ...MOMENTS, ideas: MOMENTS.ideas.slice(0, 1) });
     const { score, bound } = solve(one, EFFORT);
@@ -114,6 +126,22 @@ describe('two moments', () => {
     const { steps, whole } = search(board, NEVER, width);
     return [steps!.map(({ idea }) => problem.ideas[idea]!.id).join(' '), whole];
   };
+
+  it('of one kind cost two points where an hour lies between them, and nothing where it is more', () => {
+    const [a, b] = ['a', 'b'].map((id): Idea => ({ ...IDEA, id, kind: 'read', energy: 2 })) as [Idea, Idea];
+    const [near, far] = [665, 670].map((from) => {
+      const windows = [hard('m', 600, 2), hard('n', from, 2)];
+      const board = boardOf(modelOf({ ...day, ideas: [a, b], windows, child: MOMENTS.child }));
+      // each is wanted once
+      board.price.fill(20 * POINT, 0, 2);
+      const best = solveAt(board);
+      expect(search(board, NEVER, 30).score).toBe(best);
+      narrow(board, best);
+      expect([solveAt(board), search(board, best, 30).score]).toEqual([best, best]);
+      return best;
+    }) as [number, number];
+    expect(far - near).toBe(2 * POINT);
+  });
 
   it('the most promising beginnings stay where there is little room, and of equals the first', () => {
     expect([1, 2, 30].map((width) => found(day, width))).toEqual([
