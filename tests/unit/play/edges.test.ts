@@ -305,6 +305,27 @@ describe('what a better beginning uses up', () => {
     expect(best({ ...whole, perWindow: 2 }, late)).toEqual(['y', 'z']);
   });
 
+  it('what adds nothing and takes nothing stands nevertheless, since that plan begins sooner', () => {
+    const problem: DayProblem = {
+      ...day(5, 5, 10, 25),
+      ideas: [
+        idea('x', 5, { things: [] }),
+        idea('y', 5, { energy: 1, things: [] }),
+        idea('z', 10, { who: 'adult', position: 'both', things: [] }),
+      ],
+      child: { ...MOMENTS.child, dislikes: ['y'], likes: ['z'] },
+      windows: [
+        open('u', 480, 25, { propped: true }),
+        ...[open('w', 600, 25, { propped: true }), open('v', 900, 25, { grownUp: true })],
+      ],
+      pins: [{ idea: 'x', window: 'u', from: 480, minutes: 5 }],
+    };
+    const result = planDay(problem);
+    const { placements, score } = result.kind === 'plan' ? result : result.rest;
+    expect(placements.map(({ idea: id }) => id)).toEqual(['x', 'y', 'z']);
+    expect(scoreOf(problem, [placements[0]!, placements[2]!])).toBe(score);
+  });
+
   it('two that are short take the place that "z" wants, though they leave as much play as one that is long', () => {
     // films must be over by 615, as lights-out is then an hour off
     const two: Partial<Idea> = { energy: 1, screen: 'yes' };
