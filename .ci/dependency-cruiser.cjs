@@ -142,8 +142,8 @@ module.exports = {
     only(
       'i18n-words',
       '^src/i18n/',
-      ['^src/i18n/', '^src/domain/(units|text/fold)[.]ts$', '^locales/'],
-      'Words come from locales and know no page; times come in as domain units, typed words are folded there.',
+      ['^src/i18n/', '^src/domain/(units|text/fold|clock/local)[.]ts$', '^locales/'],
+      'Words come from locales and know no page; times come in as domain units and are days there, typed words are folded there.',
     ),
     packages(
       'i18n-its-package',
