@@ -23,6 +23,7 @@ const anyIdeas = fc.array(fc.constantFrom('own-1', 'soup-breath', 'recipe-dream'
 
 describe('a child who may not eat', () => {
   it('finds nothing with food in the plan, and all else where it stood', () => {
+    const all = cases(200);
     let gone = 0;
     fc.assert(
       fc.property(anyOwn, anyIdeas, (mine, ideas) => {
@@ -41,9 +42,9 @@ describe('a child who may not eat', () => {
         gone += bed.plan!.length - now.plan!.length;
         expect({ ...now, plan: bed.plan, eating: bed.eating }).toEqual(bed);
       }),
-      { numRuns: cases(200) },
+      { numRuns: all },
     );
-    expect(gone).toBeGreaterThan(50);
+    expect(gone).toBeGreaterThan(all / 4);
   });
 
   it('at a bed without a plan has none afterwards', () => {
