@@ -89,6 +89,12 @@ function withEvent(bed: PlayBed, id: string, from: DayMinute, minutes: number): 
   return { ...bed.sketch, events: [...events, { id, from, minutes: until - from }], moments };
 }
 
+/** The pins of a bed once this moment begins then: what a hand keeps in it goes with it, now and in every plan to come. */
+export function pinsWith({ sketch, pins }: PlayBed, moment: string, from: DayMinute): readonly Placement[] {
+  const was = sketch.moments.find(({ id }) => id === moment)?.from ?? from;
+  return pins.map((pin) => (pin.window === moment ? { ...pin, from: pin.from + from - was } : pin));
+}
+
 /**
  * The bed after something came up, still with its old plan.
  *
@@ -126,10 +132,7 @@ export function cameUp(bed: PlayBed, now: DayMinute, what: CameUp): PlayBed {
       // what it meets in the ward's day gives way, as with anything that came up
       const cut = withEvent(bed, 'moved', moved.from, moved.minutes);
       const events = cut.events.filter(({ id }) => id !== 'moved');
-      // what a hand keeps in it goes with it, now and in every plan to come
-      const by = moved.from - bed.sketch.moments.find(({ id }) => id === what.id)!.from;
-      const pins = bed.pins.map((pin) => (pin.window === what.id ? { ...pin, from: pin.from + by } : pin));
-      return { ...bed, sketch: { ...bed.sketch, events, moments }, pins };
+      return { ...bed, sketch: { ...bed.sketch, events, moments }, pins: pinsWith(bed, what.id, what.from) };
     }
   }
 }

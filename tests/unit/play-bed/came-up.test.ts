@@ -2,7 +2,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { IDEAS } from '#content/ideas.ts';
-import { cameUp, changesBetween, restOfDay, settled, type CameUp } from '#domain/play-bed/came-up.ts';
+import {
+  cameUp,
+  changesBetween,
+  pinsWith,
+  restOfDay,
+  settled,
+  type CameUp,
+} from '#domain/play-bed/came-up.ts';
 import type { PlayBed } from '#domain/play-bed/bed.ts';
 import { readBed } from '#domain/play-bed/bed-store.ts';
 import { nextMoment } from '#domain/play-bed/offer.ts';
@@ -124,6 +131,15 @@ it('a hard moment that moves takes along what a hand keeps in it, and whatever c
     );
     expect(bed.plan.filter(({ idea }) => idea === kept[0]!.idea)).toHaveLength(1);
   }
+});
+
+it('a hard moment that is moved by hand takes its pins along, too, and no other', () => {
+  const moment = TYPICAL.sketch.moments.find(({ id }) => id === 'bandage-1')!;
+  const pins = TYPICAL.plan!.filter(({ window }) => window === moment.id || window.startsWith('w-'));
+  expect(pinsWith({ ...TYPICAL, pins }, moment.id, moment.from + 35)).toEqual(
+    pins.map((pin) => (pin.window === moment.id ? { ...pin, from: pin.from + 35 } : pin)),
+  );
+  expect(pinsWith({ ...TYPICAL, pins }, 'no-such-moment', 600)).toEqual(pins);
 });
 
 /** Until when it is calm: through the next two windows, and for two hours at least. */
