@@ -53,7 +53,9 @@ async function coldPage(browser, { slow = false, keptFrom = '', scripts = true }
 async function untilQuiet(page, scripts = true) {
   const isPlain = new URL(page.url()).pathname === PLAIN;
   // a page whose script breaks is quick, and must not be measured as if it stood
-  if (!isPlain && scripts)
+  // the page for a wrong address has none
+  const has = await page.locator('link[rel="modulepreload"]').count();
+  if (!isPlain && scripts && has > 0)
     await page.locator('html[data-script]').waitFor({ state: 'attached', timeout: 20_000 });
   let last = Date.now();
   const seen = () => (last = Date.now());

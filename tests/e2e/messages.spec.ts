@@ -51,7 +51,7 @@ const SAID: readonly Said[] = [
     says: '[data-pressed]',
   },
   { at: 'our-notes/', press: '[data-note-kind="told"]', says: '[data-told-written] span' },
-  { at: 'our-notes/', press: '[data-note-kind="told"]', says: '[data-not-written]', refused: true },
+  { at: 'our-notes/', press: '[data-note-kind="told"]', says: '[data-told-written] span', refused: true },
   {
     at: 'bed-card/take/',
     typed: ['input[name="letters"]', 'ABCDE'],
