@@ -41,8 +41,8 @@ export interface NoteStore {
   device(): Promise<Result<{ id: string; count: number } | undefined>>;
   /** Erases every note and this phone's name. `ok` means that the store was looked into and is empty. */
   clear(): Promise<Result<true>>;
-  /** Calls back when another tab has written or erased, or may have while this page was put by. Returns a way to stop. */
-  onChange(listener: (what: 'written' | 'erased') => void): () => void;
+  /** Calls back when another tab has written or erased, or may have while this page was put by. */
+  onChange(listener: (what: 'written' | 'erased') => void): void;
 }
 
 const DEVICE = 'device';
@@ -209,13 +209,10 @@ export function browserNoteStore(): NoteStore {
     },
 
     onChange(listener) {
-      const heard = (event: MessageEvent) => listener(event.data === 'erased' ? 'erased' : 'written');
-      channel?.addEventListener('message', heard);
-      const stopCameBack = onCameBack(() => listener('written'));
-      return () => {
-        stopCameBack();
-        channel?.removeEventListener('message', heard);
-      };
+      channel?.addEventListener('message', ({ data }: MessageEvent) =>
+        listener(data === 'erased' ? 'erased' : 'written'),
+      );
+      onCameBack(() => listener('written'));
     },
   };
 }

@@ -1,6 +1,6 @@
 /** What another tab of this browser did to the choices, or to which child this device is about. */
 import { onCameBack } from './came-back.ts';
-import { familyKey, isMadeUp, MADE_UP_KEY } from './note-place.ts';
+import { familyKey, MADE_UP_KEY } from './note-place.ts';
 
 /**
  * `changed`: other choices were kept. `gone`: everything was erased, or the made-up child came or went; what this tab
@@ -8,21 +8,20 @@ import { familyKey, isMadeUp, MADE_UP_KEY } from './note-place.ts';
  */
 export type OtherTab = 'changed' | 'gone';
 
-/** Whose choices lie on this device; nobody's where there are none. */
-function whose(): 'real' | 'made-up' | undefined {
+/** Whose choices lie on this device, by their place; nobody's where there are none. */
+function whose(): string | undefined {
   try {
-    if (localStorage.getItem(familyKey()) === null) return undefined;
+    return localStorage.getItem(familyKey()) === null ? undefined : familyKey();
   } catch {
     return undefined;
   }
-  return isMadeUp() ? 'made-up' : 'real';
 }
 
 /**
  * Calls back when another tab, or another page while this one was put by, has changed or taken away what this device
- * keeps. Returns a way to stop.
+ * keeps, as long as the document stands.
  */
-export function onOtherTab(listener: (what: OtherTab) => void): () => void {
+export function onOtherTab(listener: (what: OtherTab) => void): void {
   let isGone = false;
   /** Gone is said once, though several places go: a page that leaves twice breaks off its own leaving. */
   const say = (what: OtherTab) => {
@@ -37,12 +36,7 @@ export function onOtherTab(listener: (what: OtherTab) => void): () => void {
   const leaves = () => {
     left = whose();
   };
-  const stopCameBack = onCameBack(() => say(left && left !== whose() ? 'gone' : 'changed'));
+  onCameBack(() => say(left && left !== whose() ? 'gone' : 'changed'));
   addEventListener('storage', heard);
   addEventListener('pagehide', leaves);
-  return () => {
-    stopCameBack();
-    removeEventListener('storage', heard);
-    removeEventListener('pagehide', leaves);
-  };
 }

@@ -1,5 +1,4 @@
 /** Times, dates and numbers in a page's language, always by Intl; a page sets them in `<bdi>`. */
-import { localDay } from '#domain/clock/local.ts';
 import type { Instant, Minutes } from '#domain/units.ts';
 
 /** A moment as the clock on the wall showed it when it was written: its own offset, not today's. */
@@ -13,7 +12,7 @@ export function clockTime(locale: string, at: Instant, offset: Minutes): string 
 }
 
 /** Our English says nappy and colour: its dates are British, too. */
-const dateLocale = (locale: string) => (locale === 'en' ? 'en-GB' : locale);
+export const dateLocale = (locale: string) => (locale === 'en' ? 'en-GB' : locale);
 
 /** The day of a moment on the wall where it was written: weekday, day and month. */
 export function day(locale: string, at: Instant, offset: Minutes): string {
@@ -23,32 +22,6 @@ export function day(locale: string, at: Instant, offset: Minutes): string {
     month: 'long',
     timeZone: 'UTC',
   }).format((at + offset) * 60_000);
-}
-
-const DAYS_WITHOUT_DATE = 6;
-
-/**
- * A moment as one speaks of it now: the time alone if it is of today, before that or ahead of it with the weekday, and with
- * the date where that could be another week's.
- *
- * Units: both offsets in minutes, that of the wall where it was written and that of today.
- *
- * @example timeSince('en', at, minutes(0), now, minutes(0)) // '14:20', 'Wed 14:20', '7 Jan 14:20'
- */
-export function timeSince(
-  locale: string,
-  at: Instant,
-  offset: Minutes,
-  now: Instant,
-  nowOffset: Minutes,
-): string {
-  const days = Math.abs(localDay(now, nowOffset) - localDay(at, offset));
-  const time = clockTime(locale, at, offset);
-  if (days === 0) return time;
-  const which: Intl.DateTimeFormatOptions =
-    days <= DAYS_WITHOUT_DATE ? { weekday: 'short' } : { day: 'numeric', month: 'short' };
-  const date = new Intl.DateTimeFormat(dateLocale(locale), { ...which, timeZone: 'UTC' });
-  return `${date.format((at + offset) * 60_000)} ${time}`;
 }
 
 /** A number as the language writes it. */

@@ -22,11 +22,11 @@ export const wantDark = (yes: boolean): void => {
 };
 
 /** Starts reading the clock; returns a way to stop. */
-export function watchClock(): () => void {
+export function watchClock(): void {
   clock ??= browserClock();
   const running = clock;
   now = running.now();
-  return running.every(10, () => {
+  running.every(10, () => {
     now = running.now();
   });
 }

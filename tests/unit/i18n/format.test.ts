@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { clockTime, day, dayAndTime, inARow, isolated, list, number, timeSince } from '#i18n/format.ts';
+import { clockTime, day, dayAndTime, inARow, isolated, list, number } from '#i18n/format.ts';
+import { timeSince } from '#i18n/since.ts';
 import { instant, minutes } from '#domain/units.ts';
 
 const at = (text: string) => instant(Date.parse(`${text}Z`) / 60_000);

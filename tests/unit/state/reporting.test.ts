@@ -104,7 +104,7 @@ function keepsNotes() {
         kept.push(entry);
         return { ok: true, value: entry };
       },
-      onChange: () => () => undefined,
+      onChange: () => undefined,
     }),
   }));
   return phoneStore;
