@@ -21,7 +21,7 @@ export const wantDark = (yes: boolean): void => {
   darkHere = yes;
 };
 
-/** Starts reading the clock; returns a way to stop. */
+/** Starts reading the clock, for as long as the document stands. */
 export function watchClock(): void {
   clock ??= browserClock();
   const running = clock;

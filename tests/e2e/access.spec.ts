@@ -241,9 +241,11 @@ async function largeText(page: Page, address: string): Promise<string[]> {
       found.push(`${address}, ${how}: ${one}`);
   };
   await page.evaluate(() => document.querySelectorAll('details').forEach((fold) => (fold.open = true)));
+  // a heading may be drawn anew while it is looked at
+  await expect.poll(sizeOf).toBeGreaterThan(0);
   const before = await sizeOf();
   await page.addStyleTag({ content: 'html { font-size: 200% !important }' });
-  expect((await sizeOf()) / before, `${address}: the text follows`).toBeCloseTo(2, 1);
+  await expect.poll(async () => (await sizeOf()) / before, `${address}: the text follows`).toBeCloseTo(2, 1);
   await look('twice');
   await page.addStyleTag({ content: `html { font-size: 100% !important } ${WIDER}` });
   await look('wider');
