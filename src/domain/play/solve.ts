@@ -47,7 +47,7 @@ const ORDERS = [
 export interface Outcome {
   steps: readonly Step[];
   score: number;
-  /** No plan is worth more whole points. */
+  /** No plan is worth more whole points; one that fills a moment more than this one counts EMPTY_MOMENT more. */
   bound: number;
   nodes: number;
 }
@@ -94,14 +94,12 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
     const missing = model.stages.filter(
       ({ emptyCost }, s) => emptyCost === EMPTY_MOMENT && !steps.some(({ stage }) => stage === s),
     );
-    const points = pointsOf(score);
-    const counted = points + EMPTY_MOMENT * missing.length;
-    // a bound may hope to fill more of them
-    const hoped = bound + EMPTY_MOMENT * Math.max(0, Math.round(-bound / EMPTY_MOMENT));
+    // of a plan that fills more moments it is a bound all the more: each counts for more points than a day has
+    const unscored = EMPTY_MOMENT * missing.length;
     return {
       steps: fewestThings(model, squares, steps),
-      score: counted,
-      bound: Math.max(bound > points ? counted + 1 : counted, hoped),
+      score: pointsOf(score) + unscored,
+      bound: bound + unscored,
       nodes,
     };
   };

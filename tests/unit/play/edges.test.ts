@@ -99,7 +99,9 @@ describe('three moments', () => {
     const one = modelOf({ ...MOMENTS, ideas: MOMENTS.ideas.slice(0, 1) });
     const { score, bound } = solve(one, EFFORT);
     expect(bound).toBe(score);
-    expect(solve(one, { steps: 100, tries: 10, nodes: 1000 })).toMatchObject({ score, bound: score + 1 });
+    const little = solve(one, { steps: 100, tries: 10, nodes: 1000 });
+    expect(little.score).toBe(score);
+    expect(little.bound).toBeGreaterThan(score);
   });
 
   it('shared out, they are the best day, also where no less is asked for', () => {
