@@ -10,24 +10,24 @@ export function isMadeUp(): boolean {
   }
 }
 /** Of each name the real child's, or the made-up one's while she is being tried. */
-const suffix = () => (isMadeUp() ? '-made-up' : '');
+const named = (name: string) => (): string => `bare-toes${name}${isMadeUp() ? '-made-up' : ''}`;
 
 /** Notes in IndexedDB: one record for each UTC day. */
-export const databaseName = (): string => `bare-toes${suffix()}`;
+export const databaseName = named('');
 export const TABLE = 'notes';
 export const DAY_PREFIX = 'day-';
 /** The family's choices in localStorage, as plain JSON. */
-export const familyKey = (): string => `bare-toes:family${suffix()}`;
+export const familyKey = named(':family');
 /** The nurse's card, likewise. */
-export const cardKey = (): string => `bare-toes:card${suffix()}`;
+export const cardKey = named(':card');
 /** The beds and their days of play, likewise. */
-export const playKey = (): string => `bare-toes:play${suffix()}`;
+export const playKey = named(':play');
 /** The child's day, likewise. */
-export const dayKey = (): string => `bare-toes:day${suffix()}`;
+export const dayKey = named(':day');
 /** What this version could not read of the four, as texts that were put aside before anything was written there. */
-export const familyUnreadKey = (): string => `bare-toes:family:unread${suffix()}`;
-export const cardUnreadKey = (): string => `bare-toes:card:unread${suffix()}`;
-export const playUnreadKey = (): string => `bare-toes:play:unread${suffix()}`;
-export const dayUnreadKey = (): string => `bare-toes:day:unread${suffix()}`;
+export const familyUnreadKey = named(':family:unread');
+export const cardUnreadKey = named(':card:unread');
+export const playUnreadKey = named(':play:unread');
+export const dayUnreadKey = named(':day:unread');
 /** Where tabs of this browser tell each other that notes were written. */
-export const channelName = (): string => `bare-toes:notes${suffix()}`;
+export const channelName = named(':notes');
