@@ -100,6 +100,8 @@ test('scene 12: the family’s phone reads the code, sees what comes, and only t
   await phone.goto('/en/things-to-do/bed/');
   await expect(phone.locator('[data-came-as-code]')).toBeVisible();
   await expect(phone.locator('[data-fold="moment"], [data-action="new-own"]')).toHaveCount(0);
+  await phone.locator(`[data-reach^="moments "]`).first().click();
+  await expect(phone.locator('[data-action="by-hand"]')).toBeFocused();
   // whoever plans play may do it here, too, and is not asked again
   await phone.locator('[data-action="by-hand"]').tap();
   await expect(phone.locator('[data-fold="moment"]')).toBeVisible();
