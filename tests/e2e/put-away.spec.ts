@@ -188,13 +188,17 @@ test.describe('erasing', () => {
       page,
     }) => {
       await page.addInitScript(refuse);
+      await page.addInitScript(() => localStorage.setItem('bare-toes:play', '{"open":"boat","beds":[]}'));
       await afterAStay(page);
       await page.goto('/en/put-away/');
       await expect(page.locator('[data-what]')).toContainText(`${NOTES.length} notes`);
       await holdWithMouse(page, hold(page), HELD);
       await holdWithMouse(page, hold(page), HELD);
       const said = page.locator('[data-erased]');
-      await expect(said).toHaveAttribute('data-erased', what === 'the notes' ? 'notes' : 'card choices');
+      await expect(said).toHaveAttribute('data-erased', what === 'the notes' ? 'notes' : 'card play choices');
+      const beds = english['common:areas.things-to-do']!;
+      if (what === 'the notes') await expect(said).not.toContainText(beds);
+      else await expect(said).toContainText(beds);
       await expect(page.getByRole('heading', { level: 1 })).toHaveText(english['common:areas.put-away']!);
       await expect(page.getByText(english['pass:away.done']!)).toHaveCount(0);
       expect((await held(page)).length).toBeGreaterThan(0);

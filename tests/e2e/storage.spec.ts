@@ -1,6 +1,6 @@
 /** Notes that cannot be kept never take the class away; notes that can be kept are not lost. */
 import { expect, test, type Page } from '@playwright/test';
-import { leaveRows } from '../helpers/kept-notes.ts';
+import { leaveNotes, leaveRows, noted } from '../helpers/kept-notes.ts';
 import { chosen, keptNotes, scriptRuns, words } from '../helpers/pages.ts';
 import { TYPICAL } from '../helpers/play-beds.ts';
 import { CARD } from '../helpers/bed-cards.ts';
@@ -449,6 +449,20 @@ test.describe('what cannot be read is said, and lies elsewhere before anything i
     await expect(told).toHaveCount(0);
     expect(await aside(page, 'family')).toEqual([text]);
   });
+});
+
+test('notes that began under a card that cannot be read are not mixed with another child: the page asks first', async ({
+  page,
+}) => {
+  await leaveNotes(page, [
+    noted(new Date(), 30, { kind: 'drink', amount: 'full', what: 'water' }, 'aaaaaa-1'),
+  ]);
+  await page.addInitScript(() => localStorage.setItem('bare-toes:card', '{"code":"10'));
+  await page.goto(`/en/bed-card/take/#${encodeBedCard(CARD)}`);
+  await expect(page.locator('[data-refused="earlier"]')).toBeVisible();
+  await expect(page.locator('[data-action="take"]')).toHaveCount(0);
+  await page.locator('[data-action="same-child"]').tap();
+  await expect(page.locator('[data-action="take"]')).toBeVisible();
 });
 
 test.describe('a phone that is full', () => {
