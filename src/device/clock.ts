@@ -5,8 +5,8 @@ export interface Clock {
   now(): Instant;
   /** Local time minus universal time at a moment. */
   offset(at: Instant): Minutes;
-  /** Calls back about every `seconds`, and when the page is looked at again. Returns a way to stop. */
-  every(seconds: number, tick: () => void): () => void;
+  /** Calls back about every `seconds`, and when the page is looked at again, as long as the document stands. */
+  every(seconds: number, tick: () => void): void;
 }
 
 /** This device's clock. Not: whether it is right; notes are ordered and flagged where it is not. */
@@ -16,14 +16,9 @@ export function browserClock(): Clock {
     // taken from 0: a bare minus would write −0 into notes made on universal time
     offset: (at) => minutes(0 - new Date(at * 60_000).getTimezoneOffset()),
     every(seconds, tick) {
-      const timer = setInterval(tick, seconds * 1000);
+      setInterval(tick, seconds * 1000);
       // a sleeping phone stops timers: look at the clock as soon as someone looks at the page
-      const onVisible = () => document.visibilityState === 'visible' && tick();
-      document.addEventListener('visibilitychange', onVisible);
-      return () => {
-        clearInterval(timer);
-        document.removeEventListener('visibilitychange', onVisible);
-      };
+      document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && tick());
     },
   };
 }
