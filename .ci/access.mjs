@@ -1,5 +1,5 @@
 // npm run access: every page in every language, by day and by night, for each way the child's pages are shown, with all
-// rules of axe, on the narrowest phone. Most of an hour; npm test opens a part of it. node .ci/access.mjs [--no-build]
+// rules of axe, on the narrowest phone. Some ten minutes; npm test opens a part of it. node .ci/access.mjs [--no-build]
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import path from 'node:path';

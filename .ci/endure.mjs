@@ -1,5 +1,5 @@
 // npm run endure: kills the whole browser two hundred times in the middle of writing, and lets a child tap ten thousand
-// times on its own pages. Needs a build; takes some twenty minutes.
+// times on its own pages. Needs a build; takes some ten minutes, more on a busy machine.
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import os from 'node:os';

@@ -66,7 +66,7 @@ const pictures = (page: Page) =>
 const turnTo = (page: Page, light: 'day' | 'night') =>
   page.evaluate((value) => (document.documentElement.dataset.light = value), light);
 
-/** Hours of one small machine; what is left out otherwise differs by its words alone. */
+/** Ten minutes of a small machine; what is left out otherwise differs by its words alone. */
 const WHOLE = process.env.BARE_TOES_WHOLE === 'yes';
 /** From the next page on, the child is drawn so old, and its day is shown so. */
 const ofAge = (page: Page, { age, mode }: (typeof AGES)[number]) =>
