@@ -1,6 +1,6 @@
 /** The nurse's card on this device. */
 import { jsonPlace, type JsonPlace } from './json-place.ts';
-import { cardKey, cardUnreadKey } from './note-place.ts';
+import { cardKey, cardUnreadKey } from './places.ts';
 
 /** The card as its code was taken, so that what reads codes reads it back, too. */
 export interface KeptCard {

@@ -1,20 +1,9 @@
 /** Turns the made-up child on and off: her notes, card and choices have places of their own. */
 import { clear, createStore } from 'idb-keyval';
 import { inTime } from './in-time.ts';
-import {
-  cardKey,
-  cardUnreadKey,
-  databaseName,
-  dayKey,
-  dayUnreadKey,
-  familyKey,
-  familyUnreadKey,
-  isMadeUp,
-  MADE_UP_KEY,
-  playKey,
-  playUnreadKey,
-  TABLE,
-} from './note-place.ts';
+import { dropCopy } from './note-copy.ts';
+import { databaseName, familyKey, familyUnreadKey, isMadeUp, MADE_UP_KEY, TABLE } from './note-place.ts';
+import { cardKey, cardUnreadKey, dayKey, dayUnreadKey, playKey, playUnreadKey } from './places.ts';
 
 /** False where the browser refused. From here on every place is hers. */
 export function beginMadeUp(): boolean {
@@ -37,6 +26,7 @@ export async function endMadeUpPlaces(): Promise<void> {
   } catch {
     // what it may still hold lies under her name alone
   }
+  dropCopy();
   try {
     const hers = [cardKey(), familyKey(), playKey(), dayKey()];
     const unread = [familyUnreadKey(), cardUnreadKey(), playUnreadKey(), dayUnreadKey()];

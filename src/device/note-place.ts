@@ -10,7 +10,7 @@ export function isMadeUp(): boolean {
   }
 }
 /** Of each name the real child's, or the made-up one's while she is being tried. */
-const named = (name: string) => (): string => `bare-toes${name}${isMadeUp() ? '-made-up' : ''}`;
+export const named = (name: string) => (): string => `bare-toes${name}${isMadeUp() ? '-made-up' : ''}`;
 
 /** Notes in IndexedDB: one record for each UTC day. */
 export const databaseName = named('');
@@ -18,16 +18,7 @@ export const TABLE = 'notes';
 export const DAY_PREFIX = 'day-';
 /** The family's choices in localStorage, as plain JSON. */
 export const familyKey = named(':family');
-/** The nurse's card, likewise. */
-export const cardKey = named(':card');
-/** The beds and their days of play, likewise. */
-export const playKey = named(':play');
-/** The child's day, likewise. */
-export const dayKey = named(':day');
-/** What this version could not read of the four, as texts that were put aside before anything was written there. */
+/** What this version could not read of them, as texts that were put aside before anything was written there. */
 export const familyUnreadKey = named(':family:unread');
-export const cardUnreadKey = named(':card:unread');
-export const playUnreadKey = named(':play:unread');
-export const dayUnreadKey = named(':day:unread');
-/** Where tabs of this browser tell each other that notes were written. */
-export const channelName = named(':notes');
+/** Before the name of a day: the copy of its notes in localStorage. */
+export const copyPrefix = (): string => `${named(':copy')()}:`;

@@ -2,21 +2,15 @@
  * Where notes live: one record a UTC day in IndexedDB. Every write is one transaction, so two tabs cannot lose
  * each other's notes, and it counts as written only when it has been read back.
  */
-import {
-  clear,
-  createStore,
-  entries as allEntries,
-  get,
-  keys,
-  promisifyRequest,
-  update,
-  type UseStore,
-} from 'idb-keyval';
+import { clear, entries as allEntries, get, keys, promisifyRequest, update, type UseStore } from 'idb-keyval';
 import { mergeNotes, parseEntry, type Entry, type NewEntry } from '#domain/notes/entries.ts';
-import type { Instant, Minutes } from '#domain/units.ts';
+import { instant, type Instant, type Minutes } from '#domain/units.ts';
 import { onCameBack } from './came-back.ts';
 import { inTime, NoAnswer } from './in-time.ts';
-import { channelName, databaseName, DAY_PREFIX, TABLE } from './note-place.ts';
+import { copyAll, copyDays, dropCopy } from './note-copy.ts';
+import { DAY_PREFIX } from './note-place.ts';
+import { DEVICE, newDeviceId, noteTable, type DeviceRecord } from './note-table.ts';
+import { channelName } from './places.ts';
 import { done, failed, reasonOf, type Result } from './result.ts';
 
 export interface NoteStore {
@@ -39,26 +33,18 @@ export interface NoteStore {
   addAll(notes: readonly Entry[]): Promise<Result<Entry[]>>;
   /** This phone's own name in the notes and how many it has written; nothing where it never wrote. */
   device(): Promise<Result<{ id: string; count: number } | undefined>>;
+  /**
+   * The browser had lost the notes, and they came back from their copy: when the last of these was written. As far as
+   * they were read.
+   */
+  broughtBack(): Instant | undefined;
   /** Erases every note and this phone's name. `ok` means that the store was looked into and is empty. */
   clear(): Promise<Result<true>>;
   /** Calls back when another tab has written or erased, or may have while this page was put by. */
   onChange(listener: (what: 'written' | 'erased') => void): void;
 }
 
-const DEVICE = 'device';
-
-interface DeviceRecord {
-  id: string;
-  count: number;
-}
-
 const dayKey = (at: Instant) => DAY_PREFIX + new Date(at * 60_000).toISOString().slice(0, 10);
-
-/** 24 random bits: enough to tell two parents' phones apart, too few to follow anyone. */
-function newDeviceId(): string {
-  const bytes = crypto.getRandomValues(new Uint8Array(3));
-  return [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');
-}
 
 const isDevice = (value: unknown): value is DeviceRecord =>
   typeof value === 'object' &&
@@ -69,6 +55,7 @@ const isDevice = (value: unknown): value is DeviceRecord =>
 /** The notes of this browser, the made-up child's in a place of her own. */
 export function browserNoteStore(): NoteStore {
   let store: UseStore | undefined;
+  let back: Instant | undefined;
   const channel = typeof BroadcastChannel === 'function' ? new BroadcastChannel(channelName()) : undefined;
 
   /** A connection can die in silence (the phone closed it): open a new one and try once more. */
@@ -76,7 +63,7 @@ export function browserNoteStore(): NoteStore {
     for (const attempt of [1, 2]) {
       try {
         if (typeof indexedDB === 'undefined') return failed('blocked');
-        store ??= createStore(databaseName(), TABLE);
+        store ??= noteTable();
         return done(await inTime(use(store)));
       } catch (error) {
         store = undefined;
@@ -93,7 +80,7 @@ export function browserNoteStore(): NoteStore {
     await update<unknown>(
       DEVICE,
       (old) => {
-        taken = isDevice(old) ? { id: old.id, count: old.count + 1 } : { id: newDeviceId(), count: 1 };
+        taken = isDevice(old) ? { ...old, count: old.count + 1 } : { id: newDeviceId(), count: 1 };
         return taken;
       },
       using,
@@ -106,11 +93,17 @@ export function browserNoteStore(): NoteStore {
     async readAll() {
       return withStore(async (using) => {
         const rows = await allEntries<IDBValidKey, unknown>(using);
-        return rows.flatMap(([key, value]) => {
-          if (typeof key !== 'string' || !key.startsWith(DAY_PREFIX)) return [];
-          // a damaged day is one unknown note, never a silent nothing
-          return (Array.isArray(value) ? value : [value]).map(parseEntry);
-        });
+        const phone = rows.find(([key]) => key === DEVICE)?.[1];
+        back =
+          isDevice(phone) && Number.isSafeInteger(phone.broughtBack)
+            ? instant(phone.broughtBack!)
+            : undefined;
+        const days = rows.flatMap(([key, value]) =>
+          typeof key === 'string' && key.startsWith(DAY_PREFIX) ? [[key, value] as const] : [],
+        );
+        copyAll(days);
+        // a damaged day is one unknown note, never a silent nothing
+        return days.flatMap(([, value]) => (Array.isArray(value) ? value : [value]).map(parseEntry));
       });
     },
 
@@ -130,10 +123,12 @@ export function browserNoteStore(): NoteStore {
           },
           using,
         );
-        const back = await get<unknown>(key, using);
+        const there = await get<unknown>(key, using);
         const found =
-          Array.isArray(back) && back.map(parseEntry).some((e) => e.id === entry.id && e.kind === entry.kind);
+          Array.isArray(there) &&
+          there.map(parseEntry).some((e) => e.id === entry.id && e.kind === entry.kind);
         if (!found) throw new Error(`device/note-store › ${key}: the note was not there when read back`);
+        copyDays([[key, there]]);
         return entry;
       };
       const written = await withStore((using) => (work = write(using)));
@@ -176,12 +171,13 @@ export function browserNoteStore(): NoteStore {
           }
           await promisifyRequest(table.transaction);
         });
-        const back = new Set<string>();
+        const there = new Set<string>();
         for (const key of new Set(notes.map((note) => dayKey(note.t)))) {
           const value = await get<unknown>(key, using);
-          if (Array.isArray(value)) value.forEach((entry) => back.add(parseEntry(entry).id));
+          if (Array.isArray(value)) value.forEach((entry) => there.add(parseEntry(entry).id));
+          copyDays([[key, value]]);
         }
-        const lost = notes.find((note) => !back.has(note.id));
+        const lost = notes.find((note) => !there.has(note.id));
         if (lost) throw new Error(`device/note-store › ${lost.id}: the note was not there when read back`);
         return fresh;
       });
@@ -196,12 +192,16 @@ export function browserNoteStore(): NoteStore {
       });
     },
 
+    broughtBack: () => back,
+
     async clear() {
       const cleared = await withStore(async (using) => {
         await clear(using);
         const left = await keys(using);
         if (left.length > 0)
           throw new Error(`device/note-store › clear: ${left.length} records are still there`);
+        dropCopy();
+        back = undefined;
         return true as const;
       });
       if (cleared.ok) channel?.postMessage('erased');
@@ -209,9 +209,12 @@ export function browserNoteStore(): NoteStore {
     },
 
     onChange(listener) {
-      channel?.addEventListener('message', ({ data }: MessageEvent) =>
-        listener(data === 'erased' ? 'erased' : 'written'),
-      );
+      channel?.addEventListener('message', ({ data }: MessageEvent) => {
+        const erased = data === 'erased';
+        // this page may have copied in the same moment
+        if (erased) dropCopy();
+        listener(erased ? 'erased' : 'written');
+      });
       onCameBack(() => listener('written'));
     },
   };

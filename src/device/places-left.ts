@@ -1,18 +1,9 @@
 /** Looks into every place where this site keeps something about a child, without trusting what erased it. */
 import { createStore, keys as keysIn } from 'idb-keyval';
 import { inTime } from './in-time.ts';
-import {
-  cardKey,
-  cardUnreadKey,
-  databaseName,
-  dayKey,
-  dayUnreadKey,
-  familyKey,
-  familyUnreadKey,
-  playKey,
-  playUnreadKey,
-  TABLE,
-} from './note-place.ts';
+import { copiedDays } from './note-copy.ts';
+import { databaseName, familyKey, familyUnreadKey, TABLE } from './note-place.ts';
+import { cardKey, cardUnreadKey, dayKey, dayUnreadKey, playKey, playUnreadKey } from './places.ts';
 
 export type Place = 'notes' | 'card' | 'choices' | 'play' | 'day';
 
@@ -21,7 +12,8 @@ export type Place = 'notes' | 'card' | 'choices' | 'play' | 'day';
 export async function placesLeft(): Promise<Place[]> {
   const left: Place[] = [];
   try {
-    if ((await inTime(keysIn(createStore(databaseName(), TABLE)))).length > 0) left.push('notes');
+    const kept = await inTime(keysIn(createStore(databaseName(), TABLE)));
+    if (kept.length > 0 || copiedDays().length > 0) left.push('notes');
   } catch {
     left.push('notes');
   }

@@ -9,6 +9,7 @@ import type { Summary, SummarySettings } from '#domain/notes/summary.ts';
 import type { Assessment, Context, Report } from '#domain/signs/types.ts';
 import { browserNoteStore, type NoteStore } from '#device/note-store.ts';
 import type { DeviceFailure, Result } from '#device/result.ts';
+import { DAY_MINUTES, type Instant } from '#domain/units.ts';
 import { SIGN_ROWS } from '#content/signs.ts';
 import { bedsideWard } from './bedside.svelte.ts';
 import { currentFamily } from './family.svelte.ts';
@@ -19,6 +20,7 @@ let entries = $state.raw<readonly Entry[]>([]);
 let loaded = $state(false);
 let failure = $state<DeviceFailure | undefined>(undefined);
 let lost = $state(false);
+let broughtBack = $state<Instant | undefined>(undefined);
 
 /** Every note of this page, as it was written. */
 export const currentNotes = (): readonly Entry[] => entries;
@@ -33,6 +35,14 @@ export const notesFailure = (): DeviceFailure | undefined => failure;
  */
 export const notesLost = (): boolean => lost;
 
+/**
+ * The browser had lost the notes, and they came back from their copy: when the last of them was written. Nothing once
+ * that is longer ago than any page looks back.
+ */
+export const lastBroughtBack = (): Instant | undefined =>
+  broughtBack !== undefined && currentMoment() - broughtBack <= LOOKED_BACK ? broughtBack : undefined;
+const LOOKED_BACK = 7 * DAY_MINUTES;
+
 async function readNotes(): Promise<void> {
   const before = entries;
   const read = await store?.readAll();
@@ -40,6 +50,7 @@ async function readNotes(): Promise<void> {
   failure = read.ok ? undefined : read.reason;
   // a failed read never hides what is already on the page
   if (read.ok) {
+    broughtBack = store?.broughtBack();
     const there = new Set(read.value.map(({ id }) => id));
     lost = before.some((entry) => isKept(entry) && !there.has(entry.id));
     entries = mergeNotes(entries, read.value);
@@ -118,6 +129,7 @@ function forget(): void {
   entries = [];
   failure = undefined;
   lost = false;
+  broughtBack = undefined;
 }
 
 /** Erases every note on this device; `ok` means that the store was found empty afterwards. */

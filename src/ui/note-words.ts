@@ -2,9 +2,11 @@
 import type { Entry } from '#domain/notes/entries.ts';
 import { CHOICES, QUESTIONS } from '#domain/notes/kinds.ts';
 import type { PooSince, Since, SorenessSummary, Summary } from '#domain/notes/summary.ts';
+import type { Instant, Minutes } from '#domain/units.ts';
 import { detailsOf, isSignId } from '#content/signs.ts';
 import {
   clockTime,
+  dayAndTime,
   daysAgo,
   inARow,
   isolated,
@@ -33,6 +35,10 @@ export function questionText(words: Words, question: { ask?: string; own?: strin
   const known = QUESTIONS.some((id) => id === question.ask);
   return translate(words)(known ? `notes:question.${question.ask}` : 'notes:unknown');
 }
+
+/** That the browser had lost the notes, and when the last of those that came back was written. */
+export const broughtBackText = (words: Words, last: Instant, offset: Minutes): string =>
+  translate(words)('notes:broughtBack', { time: isolated(dayAndTime(words.locale, last, offset)) });
 
 /** Choices one after another as one sentence: each stands alone elsewhere, with a capital letter. */
 const enumerated = (locale: string, choices: readonly string[]): string =>

@@ -31,6 +31,11 @@ test('the browser empties its store under the page: new notes are kept, and that
   const browser = await context.newCDPSession(page);
   const empty = (storageTypes: string) =>
     browser.send('Storage.clearDataForOrigin', { origin: baseURL!, storageTypes });
+  // (the choices stay: without them the page would go at once)
+  await page.evaluate(() => {
+    for (const key of Object.keys(localStorage))
+      if (key.startsWith('bare-toes:copy:')) localStorage.removeItem(key);
+  });
   await empty('indexeddb');
   await page.locator('[data-note-kind="medicine-told"]').tap();
   await expect(page.locator('[data-written]')).toHaveAttribute('data-written', 'medicine-told');
@@ -57,6 +62,49 @@ test('the browser empties its store under the page: new notes are kept, and that
   await page.waitForLoadState();
   await page.goto('/en/our-notes/');
   await expect(page.locator('[data-notes="empty"]')).toBeVisible();
+});
+
+test('the browser loses the database alone: every note comes back, and the page and staff read that it was so', async ({
+  page,
+  context,
+  baseURL,
+}) => {
+  await leaveNotes(
+    page,
+    [
+      noted(new Date(), 30, { kind: 'drink', amount: 'full', what: 'water' }, 'aaaaaa-1'),
+      noted(new Date(), 20, { kind: 'sign', sign: 'toes-colour', answer: 'different' }, 'aaaaaa-2'),
+    ],
+    { id: 'aaaaaa', count: 2 },
+  );
+  const kinds = async () => (await keptNotes(page)).map(({ kind }) => kind).sort();
+  await page.goto('/en/our-notes/');
+  await expect(page.locator('[data-entry]')).toHaveCount(2);
+  const back = page.locator('[data-brought-back]');
+  await expect(back).toHaveCount(0);
+
+  const browser = await context.newCDPSession(page);
+  const loseDatabase = () =>
+    browser.send('Storage.clearDataForOrigin', { origin: baseURL!, storageTypes: 'indexeddb' });
+  // under the page: the next note finds the others there
+  await loseDatabase();
+  await page.locator('[data-note-kind="medicine-told"]').tap();
+  await expect(page.locator('[data-written]')).toHaveAttribute('data-written', 'medicine-told');
+  await expect(back).toHaveText(
+    new RegExp(english['notes:broughtBack']!.replace('{{time}}', '.*\\d\\d:\\d\\d.*')),
+  );
+  expect(await kinds()).toEqual(['drink', 'medicine-told', 'sign']);
+  await expect(page.locator('[data-notes-lost]')).toHaveCount(0);
+
+  // while nothing was open, as when the browser is killed: the first page already asks about what is open
+  await page.goto('/icon.svg');
+  await loseDatabase();
+  await page.goto('/en/look/');
+  await expect(page.locator('section[data-urgency] a[href$="/toes-colour/"]')).toBeVisible();
+  expect(await kinds()).toEqual(['drink', 'medicine-told', 'sign']);
+  await page.goto('/en/for-staff/');
+  await expect(back).toContainText('This browser lost the notes.');
+  await expect(page.locator('[data-open-sign="toes-colour"]')).toBeVisible();
 });
 
 test('the clock is set back a day: nothing is lost, no time runs backwards on the page, and it is asked about', async ({

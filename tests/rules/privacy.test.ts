@@ -2,9 +2,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import * as places from '#device/note-place.ts';
+import * as notePlaces from '#device/note-place.ts';
+import * as otherPlaces from '#device/places.ts';
 import { fieldsOfTypes } from '../helpers/kept-fields.ts';
 
+const places = { ...notePlaces, ...otherPlaces };
 const root = path.resolve(import.meta.dirname, '../..');
 const read = (file: string) => readFileSync(path.join(root, file), 'utf8');
 const sources = ['src', 'static'].flatMap((folder) =>
@@ -40,7 +42,7 @@ const listed = new Map(
 );
 /** What is written in each place. */
 const WRITTEN: Record<string, readonly string[]> = {
-  [places.TABLE]: ['src/domain/notes/entries.ts › Entry', 'src/device/note-store.ts › DeviceRecord'],
+  [places.TABLE]: ['src/domain/notes/entries.ts › Entry', 'src/device/note-table.ts › DeviceRecord'],
   [places.familyKey()]: ['src/state/family.svelte.ts › Family'],
   [places.cardKey()]: ['src/device/card-place.ts › KeptCard', 'src/domain/bed-card/card.ts › BedCard'],
   [places.playKey()]: ['src/state/play.svelte.ts › Kept'],
@@ -64,13 +66,14 @@ describe('what is kept on a device', () => {
       places.databaseName(),
       places.TABLE,
       `${places.DAY_PREFIX}…`,
+      `${places.copyPrefix()}${places.DAY_PREFIX}…`,
       ...[places.familyKey(), places.cardKey(), places.playKey(), places.dayKey(), places.MADE_UP_KEY],
       ...[places.familyUnreadKey(), places.cardUnreadKey(), places.playUnreadKey(), places.dayUnreadKey()],
     ];
     expect(used.filter((key) => !named.has(key))).toEqual([]);
     const prefix = /const PREFIX = '([^']+)'/.exec(read('src/service-worker.ts'))?.[1];
     expect(named).toContain(`${prefix}…`);
-    expect(named).toContain(/const DEVICE = '([^']+)'/.exec(read('src/device/note-store.ts'))?.[1]);
+    expect(named).toContain(/const DEVICE = '([^']+)'/.exec(read('src/device/note-table.ts'))?.[1]);
   });
 
   it('each place of the table is one that the program uses', () => {
@@ -82,6 +85,7 @@ describe('what is kept on a device', () => {
         places.MADE_UP_KEY,
         places.TABLE,
         `${places.DAY_PREFIX}…`,
+        `${places.copyPrefix()}${places.DAY_PREFIX}…`,
         'device',
         '-made-up',
         'bare-toes-…',

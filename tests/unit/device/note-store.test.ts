@@ -2,6 +2,7 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { browserNoteStore, type NoteStore } from '#device/note-store.ts';
 import { reasonOf } from '#device/result.ts';
 import { minutes } from '#domain/units.ts';
+import { fakeIndexedDB } from '../../helpers/fake-database.ts';
 import { momentOf } from '../../helpers/notes.ts';
 
 const utc = minutes(0);
@@ -44,57 +45,6 @@ describe('notes in a browser that keeps nothing', () => {
     expect(await store.append(bell, momentOf(1), utc)).toEqual({ ok: false, reason: 'blocked' });
   });
 });
-
-/** As much of IndexedDB as idb-keyval asks for: one table, whole requests one after the other. */
-function fakeIndexedDB(
-  rows: Map<IDBValidKey, unknown>,
-  refuse: (what: 'open' | 'put') => string | undefined,
-) {
-  interface Asked<T> {
-    result?: T;
-    error?: unknown;
-    onsuccess?: (() => void) | null;
-    onerror?: (() => void) | null;
-    oncomplete?: (() => void) | null;
-    onabort?: (() => void) | null;
-  }
-  const later = (run: () => void) => queueMicrotask(run);
-  const answer = <T>(result: T): Asked<T> => {
-    const asked: Asked<T> = { result };
-    later(() => asked.onsuccess?.());
-    return asked;
-  };
-  const refused = (error: unknown): Asked<never> => {
-    const asked: Asked<never> = { error };
-    later(() => (asked.onerror ?? asked.onabort)?.());
-    return asked;
-  };
-  const table = () => {
-    const transaction: Asked<void> = {};
-    later(() => later(() => later(() => transaction.oncomplete?.())));
-    return {
-      transaction,
-      get: (key: IDBValidKey) => answer(structuredClone(rows.get(key))),
-      put(value: unknown, key: IDBValidKey) {
-        const name = refuse('put');
-        if (name) {
-          transaction.error = new DOMException('no', name);
-          later(() => transaction.onabort?.());
-        } else rows.set(key, structuredClone(value));
-        return transaction;
-      },
-      getAll: () => answer([...rows.values()].map((value) => structuredClone(value))),
-      getAllKeys: () => answer([...rows.keys()]),
-    };
-  };
-  return {
-    open(): Asked<unknown> {
-      const name = refuse('open');
-      if (name) return refused(new DOMException('no', name));
-      return answer({ transaction: () => ({ objectStore: table }), onclose: null });
-    },
-  };
-}
 
 describe('notes in a browser', () => {
   let rows: Map<IDBValidKey, unknown>;

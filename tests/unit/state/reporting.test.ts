@@ -92,6 +92,7 @@ function keepsNotes() {
   vi.doMock('#device/note-store.ts', () => ({
     browserNoteStore: (): Partial<NoteStore> => ({
       readAll: async () => ({ ok: true, value: [...kept] }),
+      broughtBack: () => undefined,
       append: async (note, t, off, landed) => {
         const entry = { id: `a1b2c3-${(count += 1)}`, t, off, ...note } as Entry;
         if (phoneStore.refuses.includes(note.kind)) {
