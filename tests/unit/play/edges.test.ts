@@ -42,6 +42,24 @@ const MOMENTS: DayProblem = {
   terms: { novelty: true, wish: true, minutes: true, day: true },
 };
 
+describe('no idea at all', () => {
+  it('leaves every stretch free and every hard moment named, each worth what an empty one costs', () => {
+    for (const seed of [1, 2, 3]) {
+      const day = { ...madeUpDay(seed), ideas: [], pins: [] };
+      const found = planDay(day);
+      const plan = found.kind === 'plan' ? found : found.rest;
+      expect(plan.placements).toEqual([]);
+      const hardOnes = day.windows.filter(({ kind }) => kind === 'hard').map(({ id }) => id);
+      expect(found.kind === 'plan' ? [] : found.moments.map(({ window }) => window)).toEqual(hardOnes);
+      expect(plan.free.map(({ window }) => window)).toEqual(
+        day.windows.filter(({ kind }) => kind !== 'hard').map(({ id }) => id),
+      );
+      expect(plan.bound).toBe(plan.score);
+      expect(plan.score).toBe(scoreOf(day, []));
+    }
+  });
+});
+
 describe('three moments', () => {
   it('what is alike but for its ideas is one sort: the search goes through sorts', () => {
     const sorts = boardOf(modelOf(MOMENTS)).squares.map(({ puts }) => [...puts.sort]);
