@@ -32,6 +32,10 @@ let faults = $state.raw<readonly Fault[]>([]);
 let unread = $state.raw<readonly UnreadBeds[]>([]);
 let isAside = $state(false);
 let notKept = $state(false);
+/** The beds as this tab last read or wrote them; another tab may have written since. */
+let lastKept: string | undefined;
+/** Beds whose last change the browser refused to keep: it is nowhere but here. */
+let refused: readonly BedShape[] = [];
 /** The bed that is being planned. */
 let planning = $state<BedShape>();
 let planFailed = $state(false);
@@ -41,10 +45,12 @@ let planner: Planner | undefined;
 let question = 0;
 let stopHearing: (() => void) | undefined;
 
+const bedIn = (beds: readonly PlayBed[] | undefined, shape: BedShape) =>
+  beds?.find((bed) => bed.shape === shape);
 /** The beds of this device, in the order in which they came. */
 export const playBeds = (): readonly PlayBed[] => kept?.beds ?? [];
 /** The bed that is shown, as it was ticked. */
-export const tickedBed = (): PlayBed | undefined => kept?.beds.find(({ shape }) => shape === kept?.open);
+export const tickedBed = (): PlayBed | undefined => kept && bedIn(kept.beds, kept.open);
 /** Where nobody may eat, as the bed or the child's day says, nothing of a plan is offered with food. */
 const asMayEat = (bed: PlayBed): PlayBed =>
   bed.eating && !nothingByMouthNow() ? bed : notEating(bed, IDEAS);
@@ -88,11 +94,24 @@ function facts() {
 }
 
 function keep(next: Kept): void {
+  const before = kept?.beds;
   kept = next;
   const place = browserPlayPlace();
   // what could not be read is not written over before it lies elsewhere
   if (unread.length > 0 && !isAside) isAside = place.putAside();
   notKept = (unread.length > 0 && !isAside) || !place.write(next);
+  if (!notKept) lastKept = JSON.stringify(next);
+  const touched = (shape: BedShape) =>
+    refused.includes(shape) || bedIn(before, shape) !== bedIn(next.beds, shape);
+  refused = notKept ? BED_SHAPES.filter(touched) : [];
+}
+
+/** Takes over what another tab has written, so that no bed of its own is written over with an older one. */
+function withOtherTabs(): void {
+  if (!kept) return;
+  const value = browserPlayPlace().read();
+  // gone: everything was put away, and this tab is told so
+  if (value !== undefined && JSON.stringify(value) !== lastKept) takeIn(value);
 }
 
 /**
@@ -101,6 +120,7 @@ function keep(next: Kept): void {
 export function openPlay(): void {
   loadWord();
   if (kept) {
+    withOtherTabs();
     const { day } = wardNow();
     if (kept.beds.some((bed) => bed.day < day)) {
       keep({ ...kept, beds: kept.beds.map((bed) => nextDay(bed, day)) });
@@ -109,19 +129,19 @@ export function openPlay(): void {
     return;
   }
   takeIn(browserPlayPlace().read());
-  stopHearing = browserPlayPlace().onOtherTab(() => {
-    // what could not be kept is nowhere but here
-    if (!notKept) takeIn(browserPlayPlace().read());
-  });
+  stopHearing = browserPlayPlace().onOtherTab(withOtherTabs);
 }
 
-/** What was kept, by this tab or another. */
+/** What was kept, by this tab or another; a change that could not be kept stays in its place. */
 function takeIn(value: unknown): void {
   const read = readKeptBeds(value);
   unread = read.unread;
   isAside = unread.length > 0 && browserPlayPlace().putAside();
+  lastKept = JSON.stringify(value);
   const { day } = wardNow();
-  const beds = read.beds.map((bed) => nextDay(bed, day));
+  const own = (kept?.beds ?? []).filter(({ shape }) => refused.includes(shape));
+  const others = read.beds.filter(({ shape }) => !refused.includes(shape));
+  const beds = [...others.map((bed) => nextDay(bed, day)), ...own];
   // another tab may have another bed open
   const open = kept?.open ?? read.open;
   const first = beds.find(({ shape }) => shape === open) ?? beds[0];
@@ -137,6 +157,7 @@ export function bedAhead(): string | undefined {
 
 /** Whoever sees that the clock is right now begins the beds of a wrong, later day anew. */
 export function beginBedsAnew(): void {
+  withOtherTabs();
   if (!kept) return;
   const { day } = wardNow();
   keep({ ...kept, beds: kept.beds.map((bed) => (bed.day > day ? begunAnew(bed, day) : bed)) });
@@ -162,6 +183,7 @@ function forgetAnswer() {
 
 /** Shows another bed. */
 export function chooseBed(shape: BedShape): void {
+  withOtherTabs();
   if (!kept?.beds.some((bed) => bed.shape === shape)) return;
   keep({ ...kept, open: shape });
   forgetAnswer();
@@ -169,10 +191,19 @@ export function chooseBed(shape: BedShape): void {
 
 /** Takes a bed and its day off this device. */
 export function removeBed(shape: BedShape): void {
+  withOtherTabs();
   if (!kept) return;
   const beds = kept.beds.filter((bed) => bed.shape !== shape);
   keep({ open: beds[0]?.shape ?? BED_SHAPES[0], beds });
   forgetAnswer();
+}
+
+/** The open bed as it is kept now; nothing where another tab took it away: no change of one bed falls on the next. */
+function bedToChange(): PlayBed | undefined {
+  const shape = kept?.open;
+  withOtherTabs();
+  const bed = tickedBed();
+  return bed?.shape === shape ? bed : undefined;
 }
 
 /** Puts a changed bed in the place of the open one. */
@@ -183,7 +214,7 @@ function put(bed: PlayBed): void {
 
 /** Changes the bed that is shown, and plans nothing; see `changeAndPlan`. */
 export function changeBed(change: Partial<PlayBed>): void {
-  const bed = tickedBed();
+  const bed = bedToChange();
   if (bed) put({ ...bed, ...change });
 }
 
@@ -225,7 +256,7 @@ async function ask(
   const told = tickedBed();
   const askedOf = told && askedFor(told);
   const show = (found: Plan | Impossible) => {
-    const now = tickedBed();
+    const now = bedToChange();
     // a bed that was ticked anew meanwhile has asked for something else
     if (own !== question || now?.shape !== shape || askedFor(now) !== askedOf) return;
     const plan = settled(problem, stay, found);
@@ -250,7 +281,7 @@ async function ask(
  * when a plan stands there, which a better one may still follow.
  */
 export async function planDayNow(): Promise<void> {
-  const bed = openBed();
+  const bed = bedToChange() && openBed();
   if (!bed) return;
   const asked = problemOf(bed, IDEAS);
   faults = asked.faults;
@@ -270,7 +301,7 @@ export async function changeAndPlan(
   change: Partial<PlayBed>,
   from: DayMinute = wardNow().minute,
 ): Promise<void> {
-  const before = tickedBed();
+  const before = bedToChange();
   if (!before) return;
   const bed = { ...before, ...change };
   put(bed);
@@ -284,7 +315,7 @@ export async function changeAndPlan(
 
 /** Something came up at this minute. */
 export function somethingCameUp(what: CameUp): Promise<void> {
-  const bed = tickedBed();
+  const bed = bedToChange();
   const now = wardNow().minute;
   return bed ? changeAndPlan(cameUp(bed, now, what), now) : Promise.resolve();
 }
@@ -311,6 +342,7 @@ export function forgetPlay(): boolean {
   kept = undefined;
   [faults, unread] = [[], []];
   [notKept, planning, planFailed, isAside] = [false, undefined, false, false];
+  [lastKept, refused] = [undefined, []];
   question += 1;
   stopHearing?.();
   forgetAnswer();
