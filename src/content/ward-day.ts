@@ -1,21 +1,19 @@
 /** The ward's usual day, from ward.json › day, checked when the site is built. A family or a play specialist may change it. */
 import { MOST } from '#domain/play-bed/bed-store.ts';
-import { EVENT_KINDS, usualLightsOut, type EventKind } from '#domain/play-bed/bed.ts';
+import { EVENT_KINDS, MEALS, usualLightsOut, type EventKind } from '#domain/play-bed/bed.ts';
 import type { DaySketch } from '#domain/play/day.ts';
 import { GRID, PLAY_FROM, PLAY_UNTIL } from '#domain/play/feasible.ts';
 import values from './ward.json' with { type: 'json' };
 
-/** `lightsOut`: when the room is dark for everybody; smaller children's light goes out earlier. */
+/** `lightsOut`: when the room is dark for everybody; smaller children's light goes out earlier, after supper. */
 export type WardDay = Pick<DaySketch, 'wake' | 'lightsOut' | 'quiet' | 'events'>;
 
 const KEYS = ['wake', 'lightsOut', 'quiet', 'events'];
-/** A day without one of these would promise a child nothing to eat. */
-const MEALS = ['breakfast', 'lunch', 'supper'] as const satisfies readonly EventKind[];
 /** What was wrong is said once: no comparison with it holds, so it causes no further fault. */
 const WRONG = NaN;
 
-/** When the light of the youngest goes out: whoever wakes later has no day at all. */
-const EARLIEST_LIGHTS_OUT = usualLightsOut(0);
+/** When the light of the youngest goes out, if nothing keeps it on: no day begins so late. */
+const EARLIEST_LIGHTS_OUT = usualLightsOut(0, { events: [] });
 
 const clockOf = (minute: number) => `${Math.floor(minute / 60)}:${`${minute % 60}`.padStart(2, '0')}`;
 const minuteOf = (value: unknown): number | undefined => {

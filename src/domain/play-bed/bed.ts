@@ -1,6 +1,7 @@
 /** One bed as the play specialist ticks it: shapes for names, a day sketched in stretches, the plan made from it. */
 import type { DaySketch } from '../play/day.ts';
 import type { DayMinute, DayProblem, Idea, Placement } from '../play/types.ts';
+import { DAY_MINUTES } from '../units.ts';
 
 /** What a bed is called: no name, no number. */
 export const BED_SHAPES = [
@@ -37,6 +38,9 @@ export const EVENT_KINDS = [
   'other',
 ] as const;
 export type EventKind = (typeof EVENT_KINDS)[number];
+
+/** In the order of the day; without one of these it would promise a child nothing to eat. */
+export const MEALS = ['breakfast', 'lunch', 'supper'] as const satisfies readonly EventKind[];
 
 /** The kind an event was made as; what is not known counts as `other`. */
 export function eventKind(id: string): EventKind {
@@ -150,8 +154,26 @@ export function usualScreenMinutes(ageMonths: number): number {
   return ageMonths < 156 ? 60 : 90;
 }
 
-/** When the light goes out, where the ward has set nothing else. Source: our proposal, held against AASM 2016. */
-export function usualLightsOut(ageMonths: number): DayMinute {
+/** Months below which a child is taken to put things in the mouth. */
+export const UNDER_THREE = 36;
+
+/** When a child sleeps, by age alone. Source: our proposal, held against AASM 2016. */
+function lightsOutByAge(ageMonths: number): DayMinute {
   if (ageMonths < 72) return 19 * 60 + 30;
   return ageMonths < 156 ? 20 * 60 + 30 : 21 * 60 + 30;
+}
+
+/**
+ * When the light goes out, where nobody has set it for this bed: by age, but not before the last meal is over, nor after the
+ * ward's room is dark.
+ *
+ * Shape: `events` are the day's, of which only meals count; `dark` is the ward's lights-out.
+ */
+export function usualLightsOut(
+  ageMonths: number,
+  { events, lightsOut: dark = DAY_MINUTES }: Pick<DaySketch, 'events'> & { lightsOut?: DayMinute },
+): DayMinute {
+  const meals = events.filter(({ id }) => MEALS.some((meal) => meal === eventKind(id)));
+  const fed = meals.map(({ from, minutes }) => from + minutes);
+  return Math.min(dark, Math.max(lightsOutByAge(ageMonths), ...fed));
 }

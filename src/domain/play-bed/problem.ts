@@ -2,8 +2,7 @@
 import { monthsOf, type BedCard } from '../bed-card/card.ts';
 import { windowsOf, type DaySketch } from '../play/day.ts';
 import type { DayProblem, Fault, Idea } from '../play/types.ts';
-import { DAY_MINUTES } from '../units.ts';
-import { usualLightsOut, usualScreenMinutes, type BedShape, type PlayBed } from './bed.ts';
+import { UNDER_THREE, usualLightsOut, usualScreenMinutes, type BedShape, type PlayBed } from './bed.ts';
 import { reservedIn } from './child-chooses.ts';
 import { clashesOf, momentsHeeded } from './heeded.ts';
 import { ideaOf } from './own-idea.ts';
@@ -103,14 +102,13 @@ export function startBed(
   facts: CardFacts,
   usual: Pick<DaySketch, 'wake' | 'quiet' | 'events'> & Partial<Pick<DaySketch, 'lightsOut'>>,
 ): PlayBed {
-  // where the ward's room is dark, no child's light is on
-  const lightsOut = Math.min(usualLightsOut(facts.ageMonths), usual.lightsOut ?? DAY_MINUTES);
+  const lightsOut = usualLightsOut(facts.ageMonths, usual);
   return {
     shape,
     day,
     child: {
       ageMonths: facts.ageMonths,
-      mouths: facts.ageMonths < 36,
+      mouths: facts.ageMonths < UNDER_THREE,
       likes: [],
       dislikes: [],
       never: [],
@@ -141,6 +139,28 @@ export function startBed(
     pins: [],
     history: { yesterday: [], lastThreeDays: [] },
     done: [],
+  };
+}
+
+/**
+ * What of a bed changes with the child's age: what followed from the age follows it, and what was set by hand stays.
+ *
+ * Shape: `dark` is when the ward's room is dark for everybody.
+ * Units: completed months.
+ */
+export function ofAge(
+  bed: PlayBed,
+  ageMonths: number,
+  { lightsOut: dark }: Pick<DaySketch, 'lightsOut'>,
+): Pick<PlayBed, 'child' | 'sketch' | 'limits'> {
+  const { child, sketch, limits } = bed;
+  const followed = <T>(value: T, usual: (months: number) => T) =>
+    value === usual(child.ageMonths) ? usual(ageMonths) : value;
+  const lightsOut = (months: number) => usualLightsOut(months, { events: sketch.events, lightsOut: dark });
+  return {
+    child: { ...child, ageMonths, mouths: followed(child.mouths, (months) => months < UNDER_THREE) },
+    sketch: { ...sketch, lightsOut: followed(sketch.lightsOut, lightsOut) },
+    limits: { ...limits, screenMinutes: followed(limits.screenMinutes, usualScreenMinutes) },
   };
 }
 

@@ -6,9 +6,9 @@ import { IDEAS } from '#content/ideas.ts';
 import { LIMITS, startCard, type BedCard } from '#domain/bed-card/card.ts';
 import { decodeBedCard, encodeBedCard } from '#domain/bed-card/code.ts';
 import { handedOver } from '#domain/bed-card/limits.ts';
-import { EVENT_KINDS } from '#domain/play-bed/bed.ts';
+import { EVENT_KINDS, MEALS } from '#domain/play-bed/bed.ts';
 import { MOST, readBed } from '#domain/play-bed/bed-store.ts';
-import { factsOf, problemOf, startBed, withoutCard } from '#domain/play-bed/problem.ts';
+import { factsOf, ofAge, problemOf, startBed, withoutCard } from '#domain/play-bed/problem.ts';
 import { decodePlay, encodePlay } from '#domain/play-bed/travel.ts';
 import { planDay } from '#domain/play/plan.ts';
 import { instant, minutes } from '#domain/units.ts';
@@ -89,6 +89,50 @@ describe('a ward’s day that the build takes', () => {
     );
     expect(taken).toBeGreaterThan(20);
     expect(planned).toBeGreaterThan(taken);
+  });
+
+  it('feeds a child of every age, also once the bed is told another age', () => {
+    let late = 0;
+    fc.assert(
+      fc.property(
+        anyDay,
+        fc.integer({ min: 1, max: 17 }),
+        fc.integer({ min: 0, max: 215 }),
+        (values, ...ages) => {
+          const day = dayTaken(values);
+          if (!day) return;
+          const [years, months] = ages;
+          const begun = startBed('boat', DAY, withoutCard(years), day);
+          const grown = { ...begun, ...ofAge(begun, months, day) };
+          for (const { sketch } of [begun, grown]) {
+            const inTime = sketch.events.filter(
+              ({ from, minutes }) => from >= sketch.wake && from + minutes <= sketch.lightsOut,
+            );
+            expect(inTime.map(({ id }) => id)).toEqual(expect.arrayContaining([...MEALS]));
+            expect(sketch.lightsOut).toBeLessThanOrEqual(day.lightsOut);
+          }
+          if (begun.sketch.lightsOut > 19 * 60 + 30 && years < 6) late += 1;
+        },
+      ),
+      { numRuns: 400 },
+    );
+    expect(late).toBeGreaterThan(5);
+  });
+
+  it('keeps the light of the youngest on for no snack and no visitor', () => {
+    const day = dayTaken({
+      ...{ wake: '07:00', lightsOut: '21:30', quiet: [] },
+      events: [
+        ['breakfast', '07:30', 30],
+        ['lunch', '12:00', 30],
+        ['supper', '18:00', 30],
+        ['visitor', '19:00', 60],
+        ['snack', '20:30', 15],
+      ],
+    });
+    const { sketch } = startBed('boat', DAY, withoutCard(4), day!);
+    expect(sketch.lightsOut).toBe(19 * 60 + 30);
+    expect(sketch.events.map(({ id }) => id)).toEqual([...MEALS]);
   });
 
   it('holds as many quiet times as a bed, and one more is named', () => {
