@@ -512,7 +512,23 @@ test.describe('on paper', () => {
         encodeBedCard({ ...card, side: 'left' }),
       );
       await page.reload();
-      await expect(page.locator('[data-fault]')).toHaveAttribute('data-fault', 'incomplete');
+      await expect(page.locator('[data-fault]')).toHaveText(words('en')['card:sheet.again']!);
       await expect(page.locator('main')).not.toContainText(words('en')['card:sheet.staffNight']!);
+      // the kept one is shown to whoever asks for it, and is not taken for the one before
+      await page.emulateMedia({ media: 'screen' });
+      await page.locator('[data-action="kept-card"]').click();
+      await expect(page.locator('[data-fault]')).toHaveCount(0);
+      await expect(page.locator('[data-look="toes"] .scene-holder')).toHaveAttribute(
+        'data-drawn-side',
+        'left',
+      );
+      await expect(page.locator('main')).toContainText(words('en')['card:sheet.staffNight']!);
+      await expect(page.getByRole('button', { name: words('en')['card:sheet.print']! })).toBeFocused();
+      // on a phone that keeps none there is only the way to where a card is made
+      await page.evaluate(() => localStorage.removeItem('bare-toes:card'));
+      await page.reload();
+      await expect(page.locator('[data-fault="gone"]')).toBeVisible();
+      await expect(page.locator('[data-action="kept-card"]')).toHaveCount(0);
+      await expect(page.locator('main a[href$="/bed-card/"]')).toBeVisible();
     });
 });
