@@ -240,9 +240,17 @@ test('a hard moment over the doctors’ round is not added, and what stands ther
   await page.locator('[name="event-from"]').fill('10:00');
   await page.locator('[data-action="add-event"]').tap();
   await expect(page.locator('[data-fold="day"] [data-clash]')).toContainText('10:00');
+  // what was said beside the moment is over: of all that was tried one thing is said, where it was tried last
+  await expect(say).toHaveCount(0);
   const { sketch } = await kept(page);
   expect(sketch.moments).toHaveLength(1);
   expect(sketch.events.filter(({ id }) => id.startsWith('visitor'))).toEqual([]);
+  // once what stood in its way is gone, nothing is said of it any more
+  const moment = page.locator('li[data-moment]');
+  await moment.locator('[data-change]').tap();
+  await moment.locator('[data-remove]').tap();
+  await expect(moment).toHaveCount(0);
+  await expect(page.locator('[data-clash]')).toHaveCount(0);
 });
 
 test('what the day cannot hold is told in the page’s language, by its name, and is seen', async ({
