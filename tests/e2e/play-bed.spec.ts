@@ -38,7 +38,7 @@ async function planned(page: Page) {
 async function answered(page: Page) {
   const pick = (name: string, value: string) =>
     page.locator(`[name="own-${name}"][value="${value}"]`).check();
-  await pick('kind', 'talk');
+  await page.locator('[name="own-kind"]').selectOption(english['play:kind.talk']!);
   await page.locator('[name="own-least"]').fill('5');
   await page.locator('[name="own-most"]').fill('20');
   for (const [name, value] of [
@@ -47,7 +47,7 @@ async function answered(page: Page) {
     ...[['wipe', 'yes'] as const],
   ])
     await pick(name, value);
-  for (const none of await page.locator('[data-own-form] [data-none-of]').all()) await none.tap();
+  for (const rest of await page.locator('[data-own-form] input[value="rest"]').all()) await rest.check();
 }
 
 test('what is ticked behind the headings is said on the closed ones, and is there after a reload', async ({
@@ -114,27 +114,48 @@ test('an own idea that is not whole says what is missing and where, and loses no
   await atTheBed(page);
   await opened(page, 'own');
   await page.locator('[data-action="write-own"]').tap();
-  // an empty form: ten fields, and four groups of questions that one tap answers
+  // an empty form: ten fields, and four groups of questions that one tick answers
   await page.locator('[data-action="keep-own"]').tap();
   await expect(page.locator('[data-own-faults="14"]')).toBeVisible();
-  await page.locator('[name="own-cord"][value="yes"]').check();
+  const things = page.locator('[data-own="things"]');
+  const rest = things.locator('input[value="rest"]');
+  await things.locator('input[value="cord"]').check();
   await answered(page);
-  await expect(page.locator('[name="own-cord"][value="yes"]')).toBeChecked();
-  await page.locator('[name="own-cord"][value="no"]').check();
+  // a no to the others changes no yes, is seen, and can be taken back
+  await expect(things.locator('input[value="cord"]')).toBeChecked();
+  await expect(things.locator('label').last()).toContainText(english['play:own.noOthers']!);
+  await rest.uncheck();
+  await things.locator('input[value="cord"]').uncheck();
+  await expect(things.locator('label').last()).toContainText(english['play:own.noneOfThese']!);
+  await expect(page.locator('[data-own-wrong="things"] legend')).toContainText(
+    english['play:own.faultanswer']!,
+  );
+  await rest.check();
+  // with a yes to all there is nothing left to say no to
+  const doing = page.locator('[data-own="doing"]');
+  for (const question of ['sound', 'screen', 'feelings', 'arms-move'])
+    await doing.locator(`input[value="${question}"]`).check();
+  await expect(doing.locator('input[value="rest"]')).toHaveCount(0);
+  await expect(page.locator('[data-own-wrong="doing"]')).toHaveCount(0);
+  for (const question of ['sound', 'screen', 'feelings', 'arms-move'])
+    await doing.locator(`input[value="${question}"]`).uncheck();
+  // what is unticked again is open until somebody says no
+  await expect(page.locator('[data-own-wrong="doing"]')).toHaveCount(1);
+  await doing.locator('input[value="rest"]').check();
   await page.locator('[name="own-title"]').fill('W');
   await page.locator('[data-action="keep-own"]').tap();
   await expect(page.locator('[data-own-wrong]')).toHaveCount(1);
   await expect(page.locator('[name="own-title"]')).toBeFocused();
   await expect(page.locator('[name="own-title"]')).toHaveValue('W');
   await page.locator('[name="own-title"]').fill('Whales over the ward');
-  await page.locator('[name="own-feelings"][value="yes"]').check();
+  await page.locator('[name="own-doing"][value="feelings"]').check();
   await page.locator('[data-action="keep-own"]').tap();
   const listed = page.locator('[data-own-idea="own-1"]');
   await expect(listed).toContainText('Whales over the ward');
   await expect(listed.locator('[data-edit-own]')).toBeFocused();
   await expect(listed).toContainText(english['ideas:cautions.feelings']!);
   await listed.locator('[data-edit-own]').tap();
-  await expect(page.locator('[name="own-feelings"][value="yes"]')).toBeChecked();
+  await expect(page.locator('[name="own-doing"][value="feelings"]')).toBeChecked();
   await page.locator('[name="own-title"]').fill('Whales again');
   await page.locator('[data-action="keep-own"]').tap();
   await opened(page, 'likes');
@@ -146,7 +167,7 @@ test('an own idea that is not whole says what is missing and where, and loses no
   await opened(page, 'own');
   // what a new answer bars leaves the plan, too
   await page.locator('[data-edit-own="own-1"]').tap();
-  await page.locator('[name="own-throws"][value="yes"]').check();
+  await page.locator('[name="own-bars"][value="throws"]').check();
   await page.locator('[data-action="keep-own"]').tap();
   await expect(listed.locator('[data-own-barred]')).toBeVisible();
   await expect.poll(async () => (await bedOf(page)).plan!.map(({ idea }) => idea)).not.toContain('own-1');
@@ -171,7 +192,7 @@ test('a fear, no shared language and quiet bar ideas by name: the own idea says 
   await page.locator('[data-action="write-own"]').tap();
   await answered(page);
   await page.locator('[name="own-title"]').fill('Boats in a bowl');
-  await page.locator('[name="own-water"][value="yes"]').check();
+  await page.locator('[name="own-mouth"][value="water"]').check();
   await page.locator('[name="own-hands"][value="2"]').check();
   await page.locator('[data-action="keep-own"]').tap();
   const why = page.locator('[data-own-idea="own-1"] [data-own-out] li');

@@ -6,7 +6,7 @@ import { faultsOfOwn, OWN_ID, readOwn } from './own-idea.ts';
 
 const CAUTION_IDS = Object.keys(CAUTION_QUESTIONS) as CautionQuestion[];
 export type OwnQuestion = 'tray' | CautionQuestion | Barred;
-/** What is asked together: one tap answers no to whatever of a group nobody answered yet. In the order of the form. */
+/** What is asked together: each yes is ticked, and one tick more says no to the rest. In the order of the form. */
 export const OWN_GROUPS = {
   things: ['tray', 'small-parts', 'cord', 'scissors', 'bits'],
   mouth: ['food', 'water', 'near-mouth', 'breath'],
@@ -17,11 +17,26 @@ export type OwnGroup = keyof typeof OWN_GROUPS;
 /** In the order in which they are asked. */
 export const OWN_QUESTIONS: readonly OwnQuestion[] = Object.values(OWN_GROUPS).flat();
 
-/** The answers once somebody said no to all of a group that was open; what was answered before stays. */
-export const noToTheRest = (answers: OwnDraft['answers'], group: OwnGroup): OwnDraft['answers'] => ({
-  ...answers,
-  ...Object.fromEntries(OWN_GROUPS[group].map((question) => [question, answers[question] ?? false])),
-});
+/** What of a group is ticked; `rest` once whatever is not ticked there is a no. */
+export function tickedIn(answers: OwnDraft['answers'], group: OwnGroup): (OwnQuestion | 'rest')[] {
+  const questions: readonly OwnQuestion[] = OWN_GROUPS[group];
+  const open = questions.some((question) => answers[question] === undefined);
+  return [...questions.filter((question) => answers[question]), ...(open ? [] : ['rest' as const])];
+}
+
+/** The answers once this is ticked in a group; without `rest`, what is not ticked there is open and no no. */
+export function answersWith(
+  answers: OwnDraft['answers'],
+  group: OwnGroup,
+  ticked: readonly (OwnQuestion | 'rest')[],
+): OwnDraft['answers'] {
+  const others = OWN_QUESTIONS.filter((question) => !OWN_GROUPS[group].some((one) => one === question));
+  const said = OWN_GROUPS[group].filter((one) => ticked.includes(one) || ticked.includes('rest'));
+  return Object.fromEntries([
+    ...others.map((question) => [question, answers[question]]),
+    ...said.map((question) => [question, ticked.includes(question)]),
+  ]) as OwnDraft['answers'];
+}
 
 /** What is not there was not chosen or answered yet. */
 export interface OwnDraft {

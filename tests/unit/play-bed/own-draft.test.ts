@@ -6,12 +6,13 @@ import { readBed } from '#domain/play-bed/bed-store.ts';
 import { BARRED } from '#domain/play/types.ts';
 import { CAUTION_QUESTIONS } from '#domain/play-bed/bed.ts';
 import {
+  answersWith,
   draftOf,
   newDraft,
-  noToTheRest,
   OWN_GROUPS,
   OWN_QUESTIONS,
   ownOf,
+  tickedIn,
   withOwn,
   withoutOwn,
   type OwnDraft,
@@ -68,7 +69,7 @@ describe('a draft of an own idea', () => {
     expect(JSON.stringify(draft)).toBe(before);
   });
 
-  it('asks every question once, and a no to the rest of a group changes no answer that was given', () => {
+  it('asks every question once; a yes is what was ticked, and a no only what somebody said no to', () => {
     expect([...OWN_QUESTIONS].sort()).toEqual(['tray', ...Object.keys(CAUTION_QUESTIONS), ...BARRED].sort());
     const groups = Object.keys(OWN_GROUPS) as (keyof typeof OWN_GROUPS)[];
     const given = fc.option(fc.boolean(), { nil: undefined });
@@ -76,13 +77,20 @@ describe('a draft of an own idea', () => {
       fc.property(
         fc.constantFrom(...groups),
         fc.array(given, { minLength: 21, maxLength: 21 }),
-        (group, all) => {
+        fc.subarray([...OWN_QUESTIONS]),
+        fc.boolean(),
+        (group, all, yes, rest) => {
+          const asked = OWN_QUESTIONS.filter((question) => OWN_GROUPS[group].some((one) => one === question));
           const answers = Object.fromEntries(OWN_QUESTIONS.map((question, n) => [question, all[n]]));
-          const after = noToTheRest(answers, group);
+          const ticked = asked.filter((question) => yes.includes(question));
+          const after = answersWith(answers, group, rest ? [...ticked, 'rest'] : ticked);
           for (const question of OWN_QUESTIONS) {
-            const asked = OWN_GROUPS[group].some((one) => one === question);
-            expect(after[question]).toBe(answers[question] ?? (asked ? false : undefined));
+            const answer = ticked.includes(question) || (rest ? false : undefined);
+            expect(after[question]).toBe(asked.includes(question) ? answer : answers[question]);
           }
+          // the form shows what was ticked; a yes to all leaves nothing open
+          const all21 = rest || ticked.length === asked.length;
+          expect(tickedIn(after, group)).toEqual(all21 ? [...ticked, 'rest'] : ticked);
         },
       ),
     );
