@@ -14,7 +14,7 @@ import {
   writeNote,
   type Written,
 } from './notes.svelte.ts';
-import { readMoment } from './now.svelte.ts';
+import { currentMoment, readMoment } from './now.svelte.ts';
 
 export interface Seen {
   sign: SignId;
@@ -66,7 +66,8 @@ const isSame = (entry: Entry, seen: Seen): entry is Extract<Entry, { kind: 'sign
 const answerOf = (seen: Seen): 'different' | 'not-sure' =>
   seen.answer === 'not-sure' ? 'not-sure' : 'different';
 
-const openSightings = () => tracedSightings(correctedNow()).filter(({ lookedAt }) => lookedAt === undefined);
+const openSightings = () =>
+  tracedSightings(correctedNow(), currentMoment()).filter(({ lookedAt }) => lookedAt === undefined);
 
 function noteOf(seen: Seen): NewEntry {
   const note = { kind: 'sign' as const, sign: seen.sign as string, answer: answerOf(seen) };
@@ -160,7 +161,8 @@ export function startReporting(first: Seen): Reporting {
     status: () => status,
     unwritten: () => refused.filter(({ copy }) => !landed(copy)),
     assessment: () => (ready ? assessNow({ answers: answers(), details: details() }) : undefined),
-    call: () => openCall(correctedNow(), 'bell') ?? openCall(correctedNow(), 'told'),
+    call: () =>
+      openCall(correctedNow(), 'bell', currentMoment()) ?? openCall(correctedNow(), 'told', currentMoment()),
     isOpen: () => status.state === 'written' && !looked(),
     looked,
     reportAgain() {

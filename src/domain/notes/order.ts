@@ -5,7 +5,7 @@ import { CLOCK_TOLERANCE, isUndated, writtenAs } from './clocks.ts';
 import { byTime, type Entry } from './entries.ts';
 
 export interface NoteOrder {
-  /** No phone's clock went back, so far as the notes tell: their times alone are their order. */
+  /** No phone's clock went back or runs ahead, so far as the notes tell: their times alone are their order. */
   byTimeAlone: boolean;
   /** The latest it can have been by the clock as its phone shows it now; its own time, where no clock went back. */
   at(entry: Entry): Instant;
@@ -13,7 +13,8 @@ export interface NoteOrder {
   wentBackSince(entry: Entry): boolean;
   /**
    * Whether `later` was written after `entry`: by one phone's own count; between two phones by their times, whichever of
-   * the times that a clock showed before and after it went back was right.
+   * the times that a clock showed before and after it went back was right. What one phone wrote ahead of now is after
+   * nothing that another saw by now.
    */
   isAfter(later: Entry, entry: Entry): boolean;
 }
@@ -49,7 +50,7 @@ export function orderOf(entries: readonly Entry[], now: Instant = instant(Infini
     else lines.set(as.device, [placed]);
   }
   const moved = new Map<string, Placed>();
-  let byTimeAlone = true;
+  let byTimeAlone = !entries.some((entry) => wentBack(entry.t, now));
   for (const line of lines.values()) {
     line.sort((a, b) => a.count - b.count || byTime(a.entry, b.entry));
     const back = line.some((one, i) => i > 0 && one.entry.t < line[i - 1]!.entry.t);
@@ -66,6 +67,8 @@ export function orderOf(entries: readonly Entry[], now: Instant = instant(Infini
     at: (entry) => instant(placeOf(entry)?.at ?? entry.t),
     wentBackSince: (entry) => placeOf(entry)?.wentBack ?? false,
     isAfter(later, entry) {
+      // nobody knows when it was, and a look that closed too much would hide a sign
+      if (wentBack(later.t, now) && !wentBack(entry.t, now) && !isOfOnePhone(later, entry)) return false;
       const before = placeOf(entry);
       const after = placeOf(later);
       if (before && after && before.device === after.device && before.count !== after.count)
@@ -77,6 +80,11 @@ export function orderOf(entries: readonly Entry[], now: Instant = instant(Infini
       return to > from || (to === from && later.t === to && entry.t === from && byTime(entry, later) < 0);
     },
   };
+}
+
+function isOfOnePhone(one: Entry, other: Entry): boolean {
+  const as = writtenAs(one.id);
+  return as !== undefined && as.device === writtenAs(other.id)?.device;
 }
 
 /** From the last note to the first: none lies behind the one after it. */

@@ -23,7 +23,7 @@ export interface TracedSighting extends Sighting {
 export function sightingsOf(entries: readonly Entry[], now?: Instant): Sighting[] {
   const order = orderOf(entries, now);
   const byId = new Map(entries.map((entry) => [entry.id, entry]));
-  return tracedSightings(entries)
+  return tracedSightings(entries, now)
     .map(({ note, bellAt: _bell, wordAt: _word, nurseCameAt: _came, look, ...seen }): Sighting => {
       const entry = byId.get(note)!;
       return {
@@ -37,10 +37,10 @@ export function sightingsOf(entries: readonly Entry[], now?: Instant): Sighting[
 }
 
 /** The same sightings, each with its note and the first bell, word and coming of a nurse after it, at their own times. */
-export function tracedSightings(entries: readonly Entry[]): TracedSighting[] {
+export function tracedSightings(entries: readonly Entry[], now?: Instant): TracedSighting[] {
   const struck = struckIds(entries);
   const kept = entries.filter((entry) => !struck.has(entry.id)).sort(byTime);
-  const order = orderOf(entries);
+  const order = orderOf(entries, now);
   return order.byTimeAlone ? inOneGo(kept) : noteByNote(kept, order);
 }
 
@@ -135,10 +135,14 @@ function sighting(
 export type OpenCall = Extract<Entry, { kind: 'bell' | 'told' }> & { clockWentBack?: true };
 
 /** The first press of the button, or word to a nurse, that no "a nurse looked" has answered yet: minutes run from it. */
-export function openCall(entries: readonly Entry[], kind: 'bell' | 'told'): OpenCall | undefined {
+export function openCall(
+  entries: readonly Entry[],
+  kind: 'bell' | 'told',
+  now?: Instant,
+): OpenCall | undefined {
   const struck = struckIds(entries);
   const kept = entries.filter((entry) => !struck.has(entry.id)).sort(byTime);
-  const order = orderOf(entries);
+  const order = orderOf(entries, now);
   const looks = kept.filter((entry) => entry.kind === 'nurse-looked');
   const calls = kept
     .filter((entry) => entry.kind === kind && !looks.some((look) => order.isAfter(look, entry)))

@@ -64,7 +64,7 @@ export function spokenFacts(
   return {
     signs: open.slice(0, 3).map((sign) => signAt(placeOf(sign))),
     more: Math.min(MOST_MORE, Math.max(0, open.length - 3)),
-    call: openCall(entries, 'bell') ? 'bell' : openCall(entries, 'told') ? 'told' : 'none',
+    call: openCall(entries, 'bell', now) ? 'bell' : openCall(entries, 'told', now) ? 'told' : 'none',
     // a clock that was set back would make it less than nothing
     hours: Math.min(MOST_HOURS, Math.max(0, Math.floor(minutes / 60))),
   };

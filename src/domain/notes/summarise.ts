@@ -76,7 +76,7 @@ export function summarise(entries: readonly Entry[], now: Instant, settings: Sum
 
   const summary: Summary = {
     assessment: assess(report, context),
-    open: openOf(tracedSightings(all), alone),
+    open: openOf(tracedSightings(all, now), alone),
     repeats: repeatsOf(events, lastDay, order),
     soreness: sorenessOf(past, lastDay, now, counted, signsFromSoreness(report, context)),
     drinks: drinksOf(events),

@@ -268,6 +268,56 @@ describe('two phones, one clock set back', () => {
     if (all >= 50) expect([closed > all / 20, back > all / 20]).toEqual([true, true]);
   });
 
+  test('a look by a clock that runs ahead closes what its own phone saw, and nothing that the other one saw by now', () => {
+    const [a, b] = [phone('aaaaaa'), phone('bbbbbb')];
+    b.setBack(-240);
+    const own = b.write(NOON - 40, seen('band-wet'));
+    b.write(NOON - 30, LOOKED);
+    const bell = a.write(NOON, { kind: 'bell' });
+    a.write(NOON, seen('toes-cool'));
+    const notes = [...a.notes, ...b.notes];
+    const at = (minute: number) => moment(minute);
+    const { because, urgency } = assess(reportOf(notes, a.at(NOON + 3)), a.at(NOON + 3));
+    expect(urgency).toBe('ring-now');
+    expect(because.flatMap(({ signs }) => signs)).toContain('toes-cool');
+    expect(openSigns(notes, at(NOON + 3))).toEqual(['toes-cool']);
+    expect(openCall(notes, 'bell', at(NOON + 3))).toMatchObject({ id: bell.id });
+    const { open } = summarise(notes, at(NOON + 3), SETTINGS);
+    expect(open.map(({ sign }) => sign)).toEqual(['toes-cool']);
+    expect(orderOf(notes, at(NOON + 3)).isAfter(b.notes[1]!, own)).toBe(true);
+    // a nurse who looks now closes it
+    a.write(NOON + 4, LOOKED);
+    expect(openSigns([...a.notes, ...b.notes], at(NOON + 5))).toEqual([]);
+  });
+
+  test('whatever another phone’s clock, running ahead, adds: nothing of what waits here is let go', () => {
+    const line = fc.array(fc.tuple(fc.integer({ min: 0, max: 60 }), fc.oneof(anySeen, anyCall, anyEvent)), {
+      minLength: 1,
+      maxLength: 8,
+    });
+    let waited = 0;
+    fc.assert(
+      fc.property(line, line, fc.integer({ min: 11, max: 6 * DAY }), (here, there, ahead) => {
+        const [a, b] = [phone('aaaaaa'), phone('bbbbbb')];
+        let minute = NOON;
+        for (const [later, what] of here) a.write((minute += later), what);
+        const end = minute;
+        // all that it writes lies ahead of now
+        b.setBack(-ahead);
+        minute = end;
+        for (const [later, what] of there) b.write((minute += later), what);
+        const now = a.at(end);
+        const rank = (notes: readonly Entry[]) => rankOf(assess(reportOf(notes, now), now).urgency);
+        const [alone, both] = [openSigns(a.notes, now.now), openSigns([...a.notes, ...b.notes], now.now)];
+        expect(both).toEqual(expect.arrayContaining(alone));
+        expect(rank([...a.notes, ...b.notes])).toBeGreaterThanOrEqual(rank(a.notes));
+        waited += Number(alone.length > 0 && b.notes.some(({ kind }) => kind === 'nurse-looked'));
+      }),
+      { numRuns: cases(500) },
+    );
+    if (cases(500) >= 50) expect(waited).toBeGreaterThan(cases(500) / 50);
+  });
+
   test('what a clock far ahead wrote hides nothing of what is noted now', () => {
     const [a, b] = [phone('aaaaaa'), phone('bbbbbb')];
     a.write(NOON, sore(2));
