@@ -222,7 +222,7 @@ test.describe('the staff’s page', () => {
       { wardLanguage: 'pl' },
     );
     await page.goto('/en/for-staff/');
-    const sore = page.locator('[data-staff="sore"]');
+    const sore = page.locator('[data-figure="sore"]');
     await expect(sore.locator('dt [lang]')).toHaveCount(2);
     const [line, ...more] = await saidIn(sore.locator('dd'));
     expect(more).toEqual([]);
@@ -231,6 +231,24 @@ test.describe('the staff’s page', () => {
       text: 'Gdy leży bez ruchu: rośnie o 1 z 10 w ciągu godziny',
     });
     await expect(page.locator('[data-staff="figures"]')).toContainText(/24 godziny: .1/);
+    // the round says each figure in the same words
+    const figures = () =>
+      page
+        .locator('[data-figure]')
+        .evaluateAll((all) =>
+          all.map((one) => [
+            (one as HTMLElement).dataset.figure!,
+            one.textContent.replace(/\s+/g, ' ').trim(),
+          ]),
+        );
+    const onThePage = await figures();
+    expect(onThePage.map(([which]) => which)).toEqual(['sore', 'drinks', 'wee', 'poo']);
+    await page.goto('/en/for-staff/round/');
+    await expect(page.locator('[data-figure="poo"]')).toBeVisible();
+    await expect(page.locator('[data-figure="poo"] dt [lang]')).toHaveCount(2);
+    const onTheRound = await figures();
+    expect(onTheRound.map(([which]) => which)).toEqual(['sleep', 'poo']);
+    expect(onTheRound[1]).toEqual(onThePage[3]);
     await page.goto('/en/our-notes/');
     const row = page.locator('[data-sum="sore"]');
     await expect(row.locator('dd').first()).toContainText('up');
