@@ -16,9 +16,17 @@ export function ideaName({ t }: Words, id: string, own: PlayBed['own'] = []): st
   return mine ? ownWords(mine.title) : (t as (key: string) => string)(`ideas:${id}.name`);
 }
 
-/** A minute of the ward's day as the language writes a time. */
-export const dayTime = (locale: string, minute: DayMinute): string =>
-  isolated(clockTime(locale, instant(minute), minutes(0)));
+const written = new Map<string, string>();
+/**
+ * A minute of the ward's day as the language writes a time. A bed's page writes some two hundred after every tick, and a
+ * phone takes long over each: one is written once.
+ */
+export function dayTime(locale: string, minute: DayMinute): string {
+  const which = `${locale} ${minute}`;
+  const text = written.get(which) ?? isolated(clockTime(locale, instant(minute), minutes(0)));
+  written.set(which, text);
+  return text;
+}
 
 /** A length, as the language shortens it. */
 export const lengthOf = (locale: string, minutes: number): string =>
