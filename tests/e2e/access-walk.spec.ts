@@ -8,7 +8,7 @@ import { encodeBedCard } from '#domain/bed-card/code.ts';
 import { CARD } from '../helpers/bed-cards.ts';
 import { fortnight } from '../helpers/fortnight.ts';
 import { leaveNotes } from '../helpers/kept-notes.ts';
-import { kindsOf, scriptRuns } from '../helpers/pages.ts';
+import { kindsOf } from '../helpers/pages.ts';
 import { FULL } from '../helpers/play-beds.ts';
 import { toldOf, type Told } from '../helpers/spoken.ts';
 
@@ -205,12 +205,26 @@ function unclear(told: readonly Told[]): string[] {
   return found;
 }
 
-/** Opens a page as it stands once nothing more comes by itself. */
+/** Opens a page as it stands once nothing more comes by itself; it tells so itself: asked again and again, each took longer. */
 async function open(page: Page, address: string): Promise<void> {
-  await page.goto(address);
-  await scriptRuns(page);
-  await expect(page.locator('h1').first()).toBeAttached();
-  await expect(page.locator('[data-note="writing"]')).toHaveCount(0);
+  await page.goto(address, { waitUntil: 'commit' });
+  await page.evaluate(
+    () =>
+      new Promise<void>((done) => {
+        const look = () => {
+          const stands =
+            document.documentElement.dataset.script !== undefined &&
+            document.querySelector('h1') !== null &&
+            document.querySelector('[data-note="writing"]') === null;
+          if (!stands) return;
+          changes.disconnect();
+          done();
+        };
+        const changes = new MutationObserver(look);
+        changes.observe(document, { subtree: true, childList: true, attributes: true });
+        look();
+      }),
+  );
 }
 
 const PAGES = (language: string) => ['/', `/${language}/look/full/2/`, ...kindsOf(language)];
