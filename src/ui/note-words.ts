@@ -221,3 +221,14 @@ export function lengthText(words: Words, minutes: number): string {
       : t('notes:sum.onlyMinutes', { minutes: say(whole) }),
   );
 }
+
+const FIGURES = {
+  sore: (words, { soreness }) => soreLines(words, soreness).join(' · '),
+  drinks: (words, { drinks }) => drinksText(words, drinks),
+  wee: (words, { wee }) => sinceText(words, wee),
+  poo: (words, { poo }) => pooText(words, poo),
+  sleep: (words, { sleep: { longest } }) => (longest ? lengthText(words, longest.minutes) : ''),
+} satisfies Record<string, (words: Words, summary: Summary) => string>;
+/** A figure of the notes as staff read it, on whichever of their pages; nothing where nothing was noted. */
+export const figureText = (words: Words, figure: keyof typeof FIGURES, summary: Summary): string =>
+  FIGURES[figure](words, summary);
