@@ -1,6 +1,14 @@
 /** The beds on this device and their days of play: read, changed by hand, planned, kept. */
 import { BED_SHAPES, type BedShape, type PlayBed } from '#domain/play-bed/bed.ts';
-import { cameUp, changesBetween, restOfDay, settled, type CameUp } from '#domain/play-bed/came-up.ts';
+import {
+  cameUp,
+  changesBetween,
+  pushedOut,
+  restOfDay,
+  settled,
+  type CameUp,
+  type InTheDay,
+} from '#domain/play-bed/came-up.ts';
 import { readKeptBeds, type UnreadBeds } from '#domain/play-bed/kept-beds.ts';
 import { notEating } from '#domain/play-bed/not-eating.ts';
 import { begunAnew, factsOf, nextDay, problemOf, startBed, withoutCard } from '#domain/play-bed/problem.ts';
@@ -25,7 +33,10 @@ interface Kept {
   open: BedShape;
   beds: readonly PlayBed[];
 }
-export type Changes = ReturnType<typeof changesBetween>;
+export type Changes = ReturnType<typeof changesBetween> & {
+  /** What of the day was told, and stands nowhere in it now. */
+  pushed?: InTheDay;
+};
 
 let kept = $state.raw<Kept | undefined>(undefined);
 let faults = $state.raw<readonly Fault[]>([]);
@@ -246,7 +257,7 @@ async function ask(
   stay: readonly Placement[],
   from: DayMinute,
   old: readonly Placement[] | undefined,
-  { stands, out = [] }: { stands?: () => void; out?: readonly Placement[] } = {},
+  { stands, out = [], pushed }: { stands?: () => void; out?: readonly Placement[]; pushed?: InTheDay } = {},
 ) {
   planner ??= browserPlanner();
   question += 1;
@@ -263,7 +274,7 @@ async function ask(
     put({ ...now, plan });
     result = { shape, found };
     const between = old && changesBetween(old, plan, from);
-    changes = between && { ...between, gone: [...out, ...between.gone] };
+    changes = between && { ...between, gone: [...out, ...between.gone], ...(pushed ? { pushed } : {}) };
     stands?.();
   };
   try {
@@ -300,24 +311,33 @@ export async function planDayNow(): Promise<void> {
 export async function changeAndPlan(
   change: Partial<PlayBed>,
   from: DayMinute = wardNow().minute,
+  pushed?: InTheDay,
 ): Promise<void> {
   const before = bedToChange();
   if (!before) return;
   const bed = { ...before, ...change };
   put(bed);
-  if (!bed.plan) return;
+  if (!bed.plan) {
+    changes = pushed && { gone: [], come: [], moved: [], pushed };
+    return;
+  }
   const asked = restOfDay(asMayEat(bed), IDEAS, from, before);
   faults = asked.faults;
   // what somebody took out of the plan with this change is gone as well
   const out = (before.plan ?? []).filter((one) => change.plan && !change.plan.includes(one));
-  await ask(bed.shape, asked.problem, asked.stay, from, bed.plan, { out });
+  await ask(bed.shape, asked.problem, asked.stay, from, bed.plan, {
+    out,
+    ...(pushed ? { pushed } : {}),
+  });
 }
 
 /** Something came up at this minute. */
 export function somethingCameUp(what: CameUp): Promise<void> {
   const bed = bedToChange();
   const now = wardNow().minute;
-  return bed ? changeAndPlan(cameUp(bed, now, what), now) : Promise.resolve();
+  if (!bed) return Promise.resolve();
+  const after = cameUp(bed, now, what);
+  return changeAndPlan(after, now, pushedOut(bed.sketch, after.sketch));
 }
 
 /** A bed and its plan as a code. */

@@ -25,7 +25,7 @@ export const byTime = <T extends { from: number }>(list: readonly T[]): T[] =>
 /** From when until when, and what stands there, by the words of the ward. */
 export function inTheDay(
   words: Words,
-  { moments }: Sketch,
+  { moments }: Pick<Sketch, 'moments'>,
   list: 'moments' | 'events',
   one: InTheDay,
 ): string {

@@ -108,6 +108,22 @@ test('scene 13: an X-ray comes; nothing is planned into it, and what has begun s
   );
 });
 
+test('an X-ray in the hour of the leg bandage: what has no time any more is said, and who knows when it comes', async ({
+  page,
+}) => {
+  await planned(page);
+  await page.clock.setFixedTime(new Date(MORNING.getTime() + 75 * 60_000));
+  await page.reload();
+  await expect(page.locator('[data-pushed]')).toHaveCount(0);
+  await page.locator('[data-came="x-ray"]').tap();
+  await page.locator('[data-minutes="30"]').tap();
+  const pushed = page.locator('[data-changed] [data-pushed="bandage-1"]');
+  await expect(pushed).toContainText(english['play:moment.bandage']!);
+  await expect(pushed).toContainText('10:00');
+  await expect(pushed).toContainText(english['play:changed.pushed']!.split('{{what}}')[1]!);
+  expect((await kept(page)).sketch.moments).toEqual([]);
+});
+
 test('sore now opens the way to the look, and is no note', async ({ page }) => {
   await planned(page);
   await page.locator('[data-came="sore"]').tap();

@@ -137,6 +137,20 @@ export function cameUp(bed: PlayBed, now: DayMinute, what: CameUp): PlayBed {
   }
 }
 
+export type InTheDay = Pick<PlayBed['sketch'], 'moments' | 'events'>;
+
+/**
+ * What stood in the day before something came up and stands nowhere in it after. It may come all the same, and nobody has
+ * said when.
+ *
+ * @example pushedOut(bed.sketch, cameUp(bed, 555, { kind: 'taken', by: 'x-ray', minutes: 60 }).sketch).moments
+ */
+export function pushedOut(before: InTheDay, after: InTheDay): InTheDay {
+  const gone = <T extends { id: string }>(told: readonly T[], left: readonly T[]) =>
+    told.filter(({ id }) => !left.some((other) => other.id === id));
+  return { moments: gone(before.moments, after.moments), events: gone(before.events, after.events) };
+}
+
 export interface RestOfDay {
   problem: DayProblem;
   /** What was planned from now on, in today's windows: as much of it as possible should stay. */

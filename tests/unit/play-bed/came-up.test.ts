@@ -5,6 +5,7 @@ import { IDEAS } from '#content/ideas.ts';
 import {
   cameUp,
   changesBetween,
+  pushedOut,
   pinsWith,
   restOfDay,
   settled,
@@ -18,7 +19,7 @@ import { vetted } from '#domain/play/vet.ts';
 import type { Placement } from '#domain/play/types.ts';
 import { problemOf } from '#domain/play-bed/problem.ts';
 import { cases } from '../../helpers/same-cases.ts';
-import { TYPICAL as UNPLANNED } from '../../helpers/play-beds.ts';
+import { anyBed, TYPICAL as UNPLANNED } from '../../helpers/play-beds.ts';
 
 const whole = planWith(problemOf(UNPLANNED, IDEAS).problem, []);
 /** The typical bed with its whole day planned. */
@@ -207,6 +208,29 @@ it('soreness makes no minute of the day livelier, and leaves what lies behind it
     }),
     { numRuns: cases(60) },
   );
+});
+
+it('of what was told for the day each part still stands in it, or is named as pushed out of it', () => {
+  let named = 0;
+  fc.assert(
+    fc.property(
+      anyBed,
+      fc.integer({ min: 0, max: 1439 }),
+      fc.constantFrom(15, 30, 60, 90),
+      (bed, now, minutes) => {
+        const after = cameUp(bed, now, { kind: 'taken', by: 'x-ray', minutes });
+        const out = pushedOut(bed.sketch, after.sketch);
+        for (const list of ['moments', 'events'] as const) {
+          const ids = (day: { id: string }[]) => day.map(({ id }) => id).sort();
+          const left = after.sketch[list].filter(({ id }) => bed.sketch[list].some((one) => one.id === id));
+          expect(ids([...left, ...out[list]])).toEqual(ids(bed.sketch[list]));
+          named += out[list].length;
+        }
+      },
+    ),
+    { numRuns: cases(200) },
+  );
+  expect(named).toBeGreaterThan(0);
 });
 
 it('after lights-out nothing comes up any more', () => {
