@@ -1,4 +1,5 @@
 /** What a note says, in any language of the site: notes are codes, so two languages say the same. */
+import { isUndated } from '#domain/notes/clocks.ts';
 import type { Entry } from '#domain/notes/entries.ts';
 import { CHOICES, QUESTIONS } from '#domain/notes/kinds.ts';
 import type { PooSince, Since, SorenessSummary, Summary } from '#domain/notes/summary.ts';
@@ -6,6 +7,7 @@ import type { Instant, Minutes } from '#domain/units.ts';
 import { detailsOf, isSignId } from '#content/signs.ts';
 import {
   clockTime,
+  day,
   dayAndTime,
   daysAgo,
   inARow,
@@ -207,6 +209,21 @@ export function writtenText(words: Words, entry: Entry): string {
   return translate(words)(byStaff ? 'common:written.only' : 'common:written.done', {
     time: isolated(clockTime(words.locale, entry.t, entry.off)),
   });
+}
+
+/** Notes under the name of their day, in the order in which they are given; one without a time stands under none. */
+export function underTheirDays(
+  locale: string,
+  notes: readonly Entry[],
+): { name: string | undefined; entries: Entry[] }[] {
+  const groups: { name: string | undefined; entries: Entry[] }[] = [];
+  for (const entry of notes) {
+    const name = isUndated(entry) ? undefined : day(locale, entry.t, entry.off);
+    const last = groups.at(-1);
+    if (last && last.name === name) last.entries.push(entry);
+    else groups.push({ name, entries: [entry] });
+  }
+  return groups;
 }
 
 /** A length of time in hours and minutes. */

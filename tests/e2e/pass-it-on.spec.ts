@@ -2,7 +2,7 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test, type Browser, type Page } from '@playwright/test';
 import { checkSum } from '#domain/notes/check-sum.ts';
-import { mergeNotes, type Entry } from '#domain/notes/entries.ts';
+import { byTime, mergeNotes, type Entry } from '#domain/notes/entries.ts';
 import { bytesOfCharacters, framesOf, charactersOf } from '#domain/notes/frames.ts';
 import { LARGEST_FILE, writeNotesFile } from '#domain/notes/file.ts';
 import { writeTransfer } from '#domain/notes/transfer.ts';
@@ -96,6 +96,18 @@ test.describe('moving code', () => {
       timeout: 20_000,
     });
     await expect(received(father)).toContainText(english['pass:got.newSince']!);
+    // a time of last week is not read as tonight's: each stands under its day, and how many more came is said
+    const newest = [...writtenBy(SENDER)].sort(byTime).reverse().slice(0, 40);
+    const days = newest.map(({ t, off }) =>
+      new Intl.DateTimeFormat('en-GB', {
+        ...{ weekday: 'long', day: 'numeric', month: 'long', timeZone: 'UTC' },
+      }).format((t + off) * 60_000),
+    );
+    expect(await received(father).locator('h4').allInnerTexts()).toEqual([...new Set(days)]);
+    await expect(received(father).locator('li')).toHaveCount(40);
+    await expect(received(father).locator('[data-not-shown]')).toHaveText(
+      `+${writtenBy(SENDER).length - 40}`,
+    );
     await expect(father.locator('[data-clocks]')).toHaveCount(0);
     expect(byId((await keptNotes(father)) as never)).toEqual(byId(STAY));
     expect(await keptNotes(mother), 'sending changes nothing').toEqual(before);
