@@ -17,6 +17,12 @@ export async function placesLeft(): Promise<Place[]> {
   } catch {
     left.push('notes');
   }
+  return [...left, ...placesInStorage()];
+}
+
+/** The same, of what lies in the browser's own storage: all but the notes. */
+export function placesInStorage(): Place[] {
+  const left: Place[] = [];
   for (const [place, ...keys] of [
     ['card', cardKey(), cardUnreadKey()],
     ['play', playKey(), playUnreadKey()],

@@ -75,6 +75,33 @@ test.describe('erasing', () => {
   // the pages alone; what the worker keeps has a test of its own
   test.use({ serviceWorkers: 'block' });
 
+  test('what goes is what is kept: play and the child’s day are named where there are any', async ({
+    page,
+  }) => {
+    await afterAStay(page);
+    await page.goto('/en/put-away/');
+    const [play, day] = ['play', 'day'].map((place) => page.locator(`[data-what] [data-goes="${place}"]`));
+    await expect(page.locator('[data-what]')).toContainText(`${NOTES.length} notes`);
+    await expect(play!).toHaveCount(0);
+    await expect(day!).toHaveCount(0);
+    // a bed is ticked, and the child’s own page was open
+    await page.goto('/en/things-to-do/bed/');
+    await page.locator('[data-fold="moment"] summary').tap();
+    await page.goto('/en/our-day/');
+    await expect(page.locator('main[data-mode]')).toBeVisible();
+    await page.goto('/en/put-away/');
+    await expect(play!).toHaveText(english['common:areas.things-to-do']!);
+    await expect(day!).toHaveText(english['common:areas.our-day']!);
+  });
+
+  test('whoever asks for the page to keep is taken there', async ({ page }) => {
+    await afterAStay(page);
+    await page.goto('/en/put-away/');
+    await page.locator('main button[aria-expanded="false"]').tap();
+    await expect(page.locator('[data-keepsake] h2')).toBeInViewport();
+    await expect(page.locator('[data-keepsake] button')).toHaveText(english['staff:print']!);
+  });
+
   test('two long presses erase everything, and nothing less than two does', async ({ page }) => {
     await afterAStay(page);
     await page.goto('/en/put-away/');

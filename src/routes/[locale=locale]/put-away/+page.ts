@@ -1,5 +1,5 @@
 import { loadWords } from '#i18n/words.ts';
 
 export const load = async ({ params }) => ({
-  words: await loadWords(params.locale, ['pass', 'notes', 'look', 'steps', 'signs']),
+  words: await loadWords(params.locale, ['pass', 'notes', 'look', 'steps', 'signs', 'staff']),
 });
