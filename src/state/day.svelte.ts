@@ -250,11 +250,14 @@ export const isNightForChild = (): boolean =>
 export function explainedNow(): Explained[] {
   const mode = dayMode();
   const strip = stripNow();
-  const told = ({ event, kind, is }: Explained) =>
-    is
-      ? // a care that is still "something new" is not told by having moved
-        strip.some((tile) => tile.id === event && tile.kind === kind)
-      : !(DAY_EVENTS[kind].hurts && modeRow(mode).tellAheadMinutes !== undefined);
+  const told = ({ event, kind, how, is }: Explained) =>
+    // whatever stands in its place tells that the child is awake
+    kind === 'wake' && how !== 'moved'
+      ? false
+      : is
+        ? // a care that is still "something new" is not told by having moved
+          strip.some((tile) => tile.id === event && tile.kind === kind)
+        : !(DAY_EVENTS[kind].hurts && modeRow(mode).tellAheadMinutes !== undefined);
   return (laid?.explained ?? []).filter(
     (one) => DAY_EVENTS[one.kind].modes.some((shown) => shown === mode) && told(one),
   );

@@ -2,12 +2,15 @@
 import { expect, test, type Page } from '@playwright/test';
 import { CALLS, EDGE_PICTURES } from '#domain/day/touch.ts';
 import { usualWays, type Ways } from '#domain/day/kept-day.ts';
+import { FULL } from '../helpers/play-beds.ts';
 import { keptNotes, scriptRuns, sideways, words } from '../helpers/pages.ts';
 
 test.use({ timezoneId: 'Europe/London' });
 
 const english = words('en');
 const DAY = '2026-11-25';
+/** A bed of that day whose plan begins with it. */
+const PLAYED = { open: FULL.shape, beds: [FULL] };
 
 /** A phone at a time of a November day, with what it keeps of the child's day. */
 async function at(page: Page, time: string, ways: Partial<Ways>, kept: Record<string, unknown> = {}) {
@@ -152,6 +155,27 @@ test('wild taps leave no note and no look, and never leave the child’s own pag
   expect(await keptNotes(page)).toEqual([]);
   const places = await page.evaluate(() => Object.keys(localStorage).sort());
   expect(places.filter((one) => !['bare-toes:day', 'bare-toes:family'].includes(one))).toEqual([]);
+});
+
+test('a day of play from waking on: nobody wakes up behind it, and at noon the whole sun is seen', async ({
+  page,
+}) => {
+  await page.addInitScript((bed) => localStorage.setItem('bare-toes:play', bed), JSON.stringify(PLAYED));
+  await at(page, '09:02', { mode: 'path' });
+  // the story of what is kept for the needle ends before what is said to every child
+  const during = page.locator('[data-moment="needle"] li').nth(1).locator('p');
+  const [kept, told] = [english['day:moment.duringSay']!.split(':')[0]!, english['day:told.hurts']!];
+  await expect(during).toContainText(kept);
+  expect((await during.innerText()).split('\n').at(-1)).toBe(told);
+  await expect(page.locator('main')).not.toContainText(english['day:event.wake']!);
+  await page.clock.fastForward('04:43:00');
+  const [sky, rays] = await page
+    .locator('[data-sky="sun"]')
+    .evaluate((svg) => [
+      svg.getBoundingClientRect().top,
+      Math.min(...[...svg.querySelectorAll('.ray')].map((ray) => ray.getBoundingClientRect().top)),
+    ]);
+  expect(rays).toBeGreaterThanOrEqual(sky!);
 });
 
 test('at night three things are there: a resting child, a story, the call button; it goes black and comes back', async ({

@@ -120,6 +120,9 @@ function beginningOf(wanted: Wanted, placed: readonly Span[]): Span | undefined 
   return to - wanted.from >= least ? { from: wanted.from, to } : undefined;
 }
 
+/** Waking up as the routine has it: whatever stands in its place tells that the child is awake. */
+const isWaking = ({ kind, source }: DayEvent) => kind === 'wake' && source === 'routine';
+
 /** A child that sleeps is woken for what the ward plans, and for nothing else. */
 const isAsleep = ({ rank, from, to }: Wanted, wake: Instant, lightsOut: Instant) =>
   placeInRank(rank) >= placeInRank('family') && (from < wake || to > lightsOut);
@@ -145,8 +148,9 @@ function settle(
   const around = (list: readonly Wanted[]) => {
     for (const one of list) {
       const own = isAsleep(one, wake, lightsOut) ? undefined : beginningOf(one, placed);
-      // only the planner may place an idea elsewhere
-      const span = own ?? (one.rank === 'play' ? undefined : roomFor(one, placed, wake, lightsOut, mayBegin));
+      // only the planner may place an idea elsewhere, and nobody wakes up later than the day begins
+      const stays = one.rank === 'play' || isWaking(one.event);
+      const span = own ?? (stays ? undefined : roomFor(one, placed, wake, lightsOut, mayBegin));
       if (span) placed.push({ ...one, ...span });
     }
   };

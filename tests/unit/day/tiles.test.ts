@@ -135,6 +135,17 @@ describe('nothing is silently gone', () => {
     );
   });
 
+  it('play begins with the day: nobody wakes up after it', () => {
+    const waking = { ...event('wake', 'wake', EMPTY.wake, 10), source: 'routine' as const };
+    const play = { ...event('play', 'play', EMPTY.wake, 25), source: 'plan' as const, ideas: ['what-if'] };
+    const day = build(book(waking, play));
+    expect(told(day)).toEqual([['play', EMPTY.wake, 25]]);
+    expect(day.explained).toMatchObject([{ event: 'wake', how: 'left-out', why: 'no-room', by: 'play' }]);
+    // any other part of the routine finds its room behind
+    const toes = { ...waking, id: 'toes-hello', kind: 'toes-hello' as const };
+    expect(told(build(book(toes, play)))).toContainEqual(['toes-hello', EMPTY.wake + 25, 10]);
+  });
+
   it('the X-ray came first: the wash stands behind it, the round stays', () => {
     const day = build(
       cameUpInDay(
