@@ -221,7 +221,7 @@ it('of what was told for the day each part still stands in it, or is named as pu
         const after = cameUp(bed, now, { kind: 'taken', by: 'x-ray', minutes });
         const out = pushedOut(bed.sketch, after.sketch);
         for (const list of ['moments', 'events'] as const) {
-          const ids = (day: { id: string }[]) => day.map(({ id }) => id).sort();
+          const ids = (day: readonly { id: string }[]) => day.map(({ id }) => id).sort();
           const left = after.sketch[list].filter(({ id }) => bed.sketch[list].some((one) => one.id === id));
           expect(ids([...left, ...out[list]])).toEqual(ids(bed.sketch[list]));
           named += out[list].length;
