@@ -63,6 +63,19 @@ const pictures = (page: Page) =>
     };
   });
 
+/** What opens, and shows by no mark that it does: neither the browser's own nor one of ours. */
+const unmarked = (page: Page) =>
+  page.locator('summary:visible').evaluateAll((all) =>
+    all
+      .filter((one) => {
+        const own =
+          getComputedStyle(one).display === 'list-item' && getComputedStyle(one).listStyleType !== 'none';
+        const ours = ['::before', '::after'].some((part) => /[+–]/.test(getComputedStyle(one, part).content));
+        return !own && !ours;
+      })
+      .map((one) => (one as HTMLElement).innerText),
+  );
+
 const turnTo = (page: Page, light: 'day' | 'night') =>
   page.evaluate((value) => (document.documentElement.dataset.light = value), light);
 
@@ -145,6 +158,7 @@ for (const language of LANGUAGES)
           add('axe', await findings(page));
         }
         add('too small by day', await tooSmall(page, 'day', 56));
+        add('opens, and shows it by no mark', await unmarked(page));
         const drawn = await pictures(page);
         add('picture without a name', drawn.mute);
         named += drawn.named;
