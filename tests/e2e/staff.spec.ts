@@ -206,6 +206,9 @@ test.describe('the staff’s page', () => {
       const twice = await saidIn(page.locator('main'));
       expect(new Set(twice.map(({ language }) => language)), address).toEqual(new Set(['ar', 'en']));
       for (const { language, direction } of twice) expect(direction, address).toBe(directionOf(language));
+      // all that heads a part begins at the page's own edge
+      for (const heading of await page.locator('main :is(h1, h2):visible').all())
+        await expect(heading, address).toHaveCSS('direction', 'rtl');
     }
   });
 
@@ -479,7 +482,9 @@ test.describe('on paper', () => {
     expect(printed).toBeGreaterThanOrEqual(24);
     // the picture takes the width of the sheet
     const [chart, sheet] = await Promise.all(
-      [page.locator('[data-picture] > svg:visible'), page.locator('main')].map((at) => at.boundingBox()),
+      [page.locator('[data-picture] .drawn > svg:visible'), page.locator('main')].map((at) =>
+        at.boundingBox(),
+      ),
     );
     expect(chart!.width).toBeGreaterThan(0.85 * sheet!.width);
     await expect(page.locator('[data-not-printed]')).toHaveText(`+${busyDay().length - printed}`);
