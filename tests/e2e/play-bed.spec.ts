@@ -352,6 +352,7 @@ test('in the dark hours the family’s page leads to the night’s short list, a
   await scriptRuns(page);
   await page.locator('[data-action="begin-bed"]').tap();
   await expect(page.locator('[data-now]')).toHaveCount(0);
+  await expect(page.locator('main a[href$="/things-to-do/night/"]')).toHaveCount(1);
   await page.locator('[data-action="dark-hours"]').tap();
   await page.waitForURL('**/things-to-do/night/');
   const ideas = page.locator('[data-night] [data-idea]');
