@@ -50,6 +50,12 @@ describe.each(everyLanguage)('%s', (lang, texts) => {
     expect(negationFaults(lang, texts, english)).toEqual([]);
   });
 
+  it('ends no reason of an urgency with a stop: behind it stand a colon and the signs', () => {
+    const reasons = Object.entries(texts).filter(([key]) => key.startsWith('steps:reasons.'));
+    expect(reasons.length).toBeGreaterThan(10);
+    expect(reasons.filter(([, text]) => /[.!?:\u061f]$/.test(text))).toEqual([]);
+  });
+
   it('has no markup', () => {
     expect(markupFaults(texts)).toEqual([]);
   });
