@@ -1,7 +1,7 @@
 /** Scenes 12–14 of the design: a bed is ticked, its day planned, changed by hand, and something comes up. */
 import { expect, test, type Page } from '@playwright/test';
 import { IDEAS } from '#content/ideas.ts';
-import { keptNotes, scriptRuns, words } from '../helpers/pages.ts';
+import { LANGUAGES, keptNotes, scriptRuns, words } from '../helpers/pages.ts';
 import { MORNING, planned, ticked } from '../helpers/planned-day.ts';
 import { leaveNotes, noted } from '../helpers/kept-notes.ts';
 
@@ -123,6 +123,28 @@ test('an X-ray in the hour of the leg bandage: what has no time any more is said
   await expect(pushed).toContainText('10:00');
   await expect(pushed).toContainText(english['play:changed.pushed']!.split('{{what}}')[1]!);
   expect((await kept(page)).sketch.moments).toEqual([]);
+});
+
+test('what comes up keeps its words clear of the edges of its button, in every language', async ({
+  page,
+}) => {
+  await planned(page);
+  for (const language of LANGUAGES) {
+    await page.goto(`/${language}/things-to-do/plan/`);
+    await scriptRuns(page);
+    await expect(page.locator('[data-came]').first()).toBeVisible();
+    const narrow = await page.locator('[data-came]').evaluateAll((all) =>
+      all
+        .filter((button) => {
+          const words = document.createRange();
+          words.selectNodeContents(button);
+          const [inner, outer] = [words.getBoundingClientRect(), button.getBoundingClientRect()];
+          return Math.min(inner.left - outer.left, outer.right - inner.right) < 6;
+        })
+        .map((button) => (button as HTMLElement).innerText),
+    );
+    expect(narrow, language).toEqual([]);
+  }
 });
 
 test('sore now opens the way to the look, and is no note', async ({ page }) => {
