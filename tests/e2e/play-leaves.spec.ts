@@ -78,6 +78,7 @@ test('scene 12: the family’s phone reads the code, sees what comes, and only t
   expect(await keptPlay(phone)).toBeNull();
   await phone.locator('[data-action="take"]').tap();
   await expect(phone.locator('[data-taken]')).toHaveAttribute('data-taken', 'plan');
+  await expect(phone.locator('main a[href="/en/things-to-do/"]')).toHaveCount(1);
   const kept = async () => JSON.parse((await keptPlay(phone))!) as { open: string; beds: PlayBed[] };
   expect(await kept()).toEqual({ open: TYPICAL.shape, beds: [{ ...TYPICAL, taken: true }] });
   // neither the address nor the way back holds the plan
