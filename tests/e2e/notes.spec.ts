@@ -116,6 +116,16 @@ test.describe('writing', () => {
     }
   });
 
+  test('on paper stand the notes, and nothing to write more with', async ({ page }) => {
+    await leaveNotes(page, [noted(NOW, 5, { kind: 'told' }, 'a1b2c3-1')]);
+    await opened(page);
+    await expect(page.locator('[data-entry="told"]')).toBeVisible();
+    await expect(page.locator('#note-writer')).toBeVisible();
+    await page.emulateMedia({ media: 'print' });
+    await expect(page.locator('[data-entry="told"]')).toBeVisible();
+    await expect(page.locator('#note-writer')).toBeHidden();
+  });
+
   test('each of the twenty-four questions takes two taps; a sign takes the way over the picture, three', async ({
     page,
   }) => {
