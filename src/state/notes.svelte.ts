@@ -178,7 +178,7 @@ export function assessNow(report: Pick<Report, 'answers' | 'details'> = {}): Ass
 
 /** Signs that wait for a nurse: what was reported, and what the soreness notes say by themselves (R17–R19). */
 export function openNow(): string[] {
-  const reported = openSigns(correctedNow());
+  const reported = openSigns(correctedNow(), currentMoment());
   const noted = assessNow()
     .because.filter(({ rule }) => rule === 'R17' || rule === 'R18' || rule === 'R19')
     .flatMap(({ signs }) => signs);
