@@ -82,7 +82,14 @@ test('what is kept on the device is choices and coded notes, and no key for anyt
       rows,
     };
   });
-  expect(kept.local.map(([key]) => key)).toEqual(['bare-toes:family']);
+  const copies = kept.local.filter(([key]) => key.startsWith('bare-toes:copy:'));
+  const [choices, ...more] = kept.local.filter((one) => !copies.includes(one));
+  expect([choices![0], ...more]).toEqual(['bare-toes:family']);
+  // the copy says the same as the notes, to the letter, and nothing of the phone
+  const days = kept.rows.filter(([key]) => key !== 'device');
+  expect(
+    copies.map(([key, text]) => [key.slice('bare-toes:copy:'.length), JSON.parse(text) as unknown]),
+  ).toEqual(days);
   expect(kept.otherLocal).toEqual([]);
   expect(kept.session).toEqual([]);
   expect(kept.databases).toEqual(['bare-toes']);
@@ -99,7 +106,7 @@ test('what is kept on the device is choices and coded notes, and no key for anyt
     'locale',
     'shared',
   ];
-  const family = JSON.parse(kept.local[0]![1]) as Record<string, unknown>;
+  const family = JSON.parse(choices![1]) as Record<string, unknown>;
   expect(Object.keys(family).filter((key) => !CHOICES.includes(key))).toEqual([]);
   expect(family.skin).toBe('chestnut');
   const FIELDS = ['id', 't', 'off', 'kind', 'sign', 'answer', 'details'];
