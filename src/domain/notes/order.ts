@@ -40,8 +40,10 @@ interface Placed {
  */
 export function orderOf(entries: readonly Entry[], now: Instant = instant(Infinity)): NoteOrder {
   const lines = new Map<string, Placed[]>();
+  const phones = new Map<string, string>();
   for (const entry of entries) {
     const as = writtenAs(entry.id);
+    if (as) phones.set(entry.id, as.device);
     // what cannot be read says nothing about a clock
     if (!as || entry.kind === 'unknown' || isUndated(entry)) continue;
     const placed = { ...as, entry, at: entry.t, from: entry.t, wentBack: false };
@@ -62,13 +64,15 @@ export function orderOf(entries: readonly Entry[], now: Instant = instant(Infini
     for (const one of line) moved.set(one.entry.id, one);
   }
   const placeOf = (entry: Entry) => moved.get(entry.id);
+  const areOfOnePhone = (one: Entry, other: Entry) =>
+    phones.has(one.id) && phones.get(one.id) === phones.get(other.id);
   return {
     byTimeAlone,
     at: (entry) => instant(placeOf(entry)?.at ?? entry.t),
     wentBackSince: (entry) => placeOf(entry)?.wentBack ?? false,
     isAfter(later, entry) {
       // nobody knows when it was, and a look that closed too much would hide a sign
-      if (wentBack(later.t, now) && !wentBack(entry.t, now) && !isOfOnePhone(later, entry)) return false;
+      if (wentBack(later.t, now) && !wentBack(entry.t, now) && !areOfOnePhone(later, entry)) return false;
       const before = placeOf(entry);
       const after = placeOf(later);
       if (before && after && before.device === after.device && before.count !== after.count)
@@ -80,11 +84,6 @@ export function orderOf(entries: readonly Entry[], now: Instant = instant(Infini
       return to > from || (to === from && later.t === to && entry.t === from && byTime(entry, later) < 0);
     },
   };
-}
-
-function isOfOnePhone(one: Entry, other: Entry): boolean {
-  const as = writtenAs(one.id);
-  return as !== undefined && as.device === writtenAs(other.id)?.device;
 }
 
 /** From the last note to the first: none lies behind the one after it. */
