@@ -1,6 +1,6 @@
 /** Our notes, as two parents write them at a bed: design 6-notes.md; scenes 16 and 18. */
 import { spawn, type ChildProcess } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, readdirSync, rmSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { chromium, expect, test, type Locator, type Page } from '@playwright/test';
@@ -585,7 +585,12 @@ test.describe('many, and nothing lost', () => {
       await opened(first.page, `${baseURL}/en/our-notes/`);
       const before = await keptNotes(first.page);
       // a browser brings localStorage to the disk some seconds later
-      await first.page.waitForTimeout(8_000);
+      const disk = path.join(folder, 'Default', 'Local Storage', 'leveldb');
+      const last = before.at(-1)!.id;
+      const isOnDisk = () =>
+        readdirSync(disk).some((name) => readFileSync(path.join(disk, name), 'latin1').includes(`"${last}"`));
+      // a file may go while it is looked for
+      await expect(() => expect(isOnDisk()).toBe(true)).toPass({ timeout: 60_000 });
       await first.kill();
       rmSync(path.join(folder, 'Default', 'IndexedDB'), { recursive: true });
       const { page, kill } = await ownBrowser(folder);
