@@ -213,8 +213,11 @@ async function open(page: Page, address: string): Promise<void> {
       new Promise<void>((done) => {
         const look = () => {
           const stands =
+            document.readyState === 'complete' &&
             document.documentElement.dataset.script !== undefined &&
             document.querySelector('h1') !== null &&
+            // the part of the foot that asks the device comes by itself
+            (!document.querySelector('footer') || document.querySelector('footer input') !== null) &&
             document.querySelector('[data-note="writing"]') === null;
           if (!stands) return;
           changes.disconnect();
@@ -222,6 +225,7 @@ async function open(page: Page, address: string): Promise<void> {
         };
         const changes = new MutationObserver(look);
         changes.observe(document, { subtree: true, childList: true, attributes: true });
+        addEventListener('load', look);
         look();
       }),
   );

@@ -242,8 +242,8 @@ async function largeText(page: Page, address: string): Promise<string[]> {
   };
   await page.evaluate(() => document.querySelectorAll('details').forEach((fold) => (fold.open = true)));
   // a heading may be drawn anew while it is looked at
-  await expect.poll(sizeOf).toBeGreaterThan(0);
-  const before = await sizeOf();
+  let before = 0;
+  await expect.poll(async () => (before = await sizeOf())).toBeGreaterThan(0);
   await page.addStyleTag({ content: 'html { font-size: 200% !important }' });
   await expect.poll(async () => (await sizeOf()) / before, `${address}: the text follows`).toBeCloseTo(2, 1);
   await look('twice');
