@@ -68,8 +68,11 @@ const needsAdult = (problem: DayProblem, idea: Idea) => {
   );
 };
 
-/** The model as text: maximise; integer points. `every` length, or (smaller, the same best) only full tens. */
-export function dayAsLp(problem: DayProblem, every = true): string {
+/**
+ * The model as text: maximise integer points. `every` length, or (smaller, the same best) only full tens. With points that
+ * are `kept` it asks for the fewest minutes of a grown-up among plans worth as much.
+ */
+export function dayAsLp(problem: DayProblem, every = true, kept?: number): string {
   const objective: Row = [];
   const rows: string[] = [];
   const binary = new Set<string>();
@@ -294,9 +297,9 @@ export function dayAsLp(problem: DayProblem, every = true): string {
     add([...adult, [-15, 'steps']], '<=', problem.limits.grownUpMinutes + 14);
   }
   return [
-    'Maximize',
-    ` obj: ${text(objective)}`,
-    'Subject To',
+    ...(kept === undefined
+      ? ['Maximize', ` obj: ${text(objective)}`, 'Subject To']
+      : ['Minimize', ` obj: ${text(adult)}`, 'Subject To', ` kept: ${text(objective)} >= ${kept - 0.5}`]),
     ...rows.map((row) => ` ${row}`),
     ...(general.length ? ['General', ` ${general.join(' ')}`] : []),
     'Binary',

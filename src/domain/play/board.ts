@@ -13,8 +13,8 @@ import { FAMILY_COUNT, KINDS } from './types.ts';
 export const POINT = 4096;
 /** Whole points of so many grains. */
 export const pointsOf = (grains: number) => Math.floor(grains / POINT);
-/** The least grains that are so many points. */
-export const grainsOf = (points: number) => points * POINT;
+/** The least that is worth more by whole steps of so many grains; with none as much. */
+export const moreThan = (grains: number, by: number) => (by ? (Math.floor(grains / by) + 1) * by : grains);
 /** Less than any day is worth; a few of them added still fit a whole number. */
 export const NEVER = -400_000_000;
 /** No minute of a day. */

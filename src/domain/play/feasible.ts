@@ -158,9 +158,10 @@ export const lateRules = ({ screen, cautions }: Idea): RuleId[] => [
 /** How long after a hard moment this window begins; infinite where none came before. */
 export function sinceMoment(windows: readonly PlayWindow[], from: number): number {
   let since = Infinity;
-  for (const window of windows)
-    if (window.kind === 'hard' && window.from + window.minutes <= from)
-      since = Math.min(since, from - window.from - window.minutes);
+  for (const window of windows) {
+    const gap = from - window.from - window.minutes;
+    if (window.kind === 'hard' && gap >= 0) since = Math.min(since, gap);
+  }
   return since;
 }
 

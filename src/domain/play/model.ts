@@ -29,6 +29,7 @@ import {
 } from './objective.ts';
 import {
   FAMILIES,
+  FAMILY_NAMES,
   KINDS,
   type DayMinute,
   type DayProblem,
@@ -128,9 +129,10 @@ export function fillingsOf(
       if (low > high) continue;
       // with a grown-up only for the second, the first may as well last
       const need = (idea: Idea) => needsGrownUp(idea, problem.child.ageMonths);
-      const first = !need(a.idea) && need(b.idea) ? high : low;
+      const only = !need(a.idea) && need(b.idea) ? high : low;
+      const [first, last] = pins.length ? [low, high] : [only, only];
       const worth = momentWorth(window, [a.base, b.base]);
-      for (const length of pins.length ? range(low, high) : [first])
+      for (let length = first; length <= last; length += GRID)
         fillings.push({
           ideas: [a.index, b.index],
           units: [length / GRID, (total - length) / GRID],
@@ -138,12 +140,6 @@ export function fillingsOf(
         });
     }
   return fillings.filter((filling) => pins.every((pin) => holds(filling, pin, ideas, window)));
-}
-
-function range(low: number, high: number): number[] {
-  const values = [];
-  for (let value = low; value <= high; value += GRID) values.push(value);
-  return values;
 }
 
 function holds(filling: Filling, pin: Placement, ideas: readonly Idea[], window: PlayWindow): boolean {
@@ -309,13 +305,12 @@ export function modelOf(problem: DayProblem, stay: readonly Placement[] = []): M
   };
   const names = ideas.map(({ id }) => id);
   const things = [...new Set(ideas.flatMap((idea) => idea.things))];
-  const families = [...new Set(Object.values(FAMILIES))];
   return {
     ideas,
     stages,
     marks: ideas.map((idea) => Int32Array.of(...bits([idea.id], names), ...bits(idea.things, things))),
     kind: ideas.map(({ kind }) => KINDS.indexOf(kind)),
-    family: ideas.map(({ kind }) => families.indexOf(FAMILIES[kind])),
+    family: ideas.map(({ kind }) => FAMILY_NAMES.indexOf(FAMILIES[kind])),
     grownUp: ideas.map((idea) => needsGrownUp(idea, child.ageMonths)),
     screen: ideas.map(({ screen }) => screen === 'yes'),
     latest: ideas.map((idea) => latestEnd(problem, idea)),

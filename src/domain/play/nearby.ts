@@ -2,7 +2,7 @@
  * Better plans near a good one: a few stages are planned anew, while in the others every idea stays where it is, though it
  * may last shorter or longer.
  */
-import { grainsOf, leave, leaveOnly, pointsOf, type Board } from './board.ts';
+import { leave, leaveOnly, moreThan, type Board } from './board.ts';
 import { solveAt } from './bound.ts';
 import { narrow } from './narrow.ts';
 import { END, search, type Step } from './search.ts';
@@ -30,32 +30,36 @@ function groupsOf(stages: number): number[][] {
 }
 
 /**
- * Plans a few stages at a time anew, until no few of them give a point more or the nodes are spent; with `ties`
- * two at a time, where there are few all together first, until none gives a plan that is worth as much and comes before.
+ * Plans a few stages at a time anew, until no few of them give a step of `by` grains more or the nodes are spent; where that
+ * is nought two at a time, where there are few all together first, until none gives a plan that is worth as much and comes
+ * before.
  *
- * Shape: a plan and `enough`, a worth in grains that ends it -> a better plan, or the same. The board is given back as it
+ * Shape: a plan and `bound`, grains that no plan exceeds -> a better plan, or the same. The board is given back as it
  * was, but for what its prices solve.
  */
 export function improveNearby(
   board: Board,
   start: Draft,
-  enough: number,
+  bound: number,
   nodes: number,
-  ties = false,
+  by: number,
 ): Draft & { nodes: number } {
-  const { model } = board;
-  const { squares } = board;
+  const { model, squares } = board;
   const all = squares.map((_, s) => s);
   const pairs = all.filter((s) => s % 2 === 0).map((s) => all.slice(s, s + 2));
   // at first nothing is planned anew, so that others are compared with what stands there
-  const groups = ties ? [[], ...(all.length > FEW ? [] : [all]), ...pairs] : groupsOf(all.length);
+  const groups = by ? groupsOf(all.length) : [[], ...(all.length > FEW ? [] : [all]), ...pairs];
   const taken = new Uint8Array(model.ideas.length);
   let { steps, score } = start;
   let standing: Board['squares'] | undefined;
   let spent = 0;
   let quiet = 0;
   let tie = END;
-  for (let at = 0; quiet < groups.length && score < enough && spent < nodes; at = (at + 1) % groups.length) {
+  for (
+    let at = 0;
+    quiet < groups.length && moreThan(score, by) <= bound && spent < nodes;
+    at = (at + 1) % groups.length
+  ) {
     quiet++;
     if (!standing) {
       board.squares = squares.slice();
@@ -70,11 +74,11 @@ export function improveNearby(
       board.squares[s] = squares[s]!;
       leave(board, s, (idea) => !taken[idea]);
     }
-    const goal = ties ? score : grainsOf(pointsOf(score) + 1);
+    const goal = moreThan(score, by);
     spent += TRY_NODES;
     if (solveAt(board) < goal) continue;
     narrow(board, goal);
-    const found = search(board, goal, ties ? TIES_WIDTH : WIDTH, ties);
+    const found = search(board, goal, by ? WIDTH : TIES_WIDTH, !by);
     spent += found.nodes;
     if (!found.steps || (found.score === score && found.tie! >= tie)) continue;
     [steps, score, tie] = [found.steps, found.score, found.tie!];

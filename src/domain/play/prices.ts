@@ -23,8 +23,8 @@ export interface Walk {
   /** Steps at most, and steps between two narrowings of the board. */
   steps: number;
   every: number;
-  /** What is looked for, in grains, asked at each narrowing: a bound below it ends the walk. */
-  goal: (bound: number) => number;
+  /** What is looked for, in grains, asked at each narrowing, the first at step 1: a bound below it ends the walk. */
+  goal: (bound: number, step: number) => number;
   /** How far below the best bound, in grains, the steps aim. */
   aim: (bound: number) => number;
 }
@@ -72,7 +72,7 @@ export function improvePrices(
       stretch *= SHRINK;
     }
     if (step % every === 1) {
-      wanted = goal(bound);
+      wanted = goal(bound, step);
       narrow(board, wanted);
     }
     if (bound < wanted) break;

@@ -127,8 +127,7 @@ const uses = ({ used }: Part, idea: number) => (used[idea >> 5]! >> (idea & 31))
  */
 export function search(board: Board, goal: number, width: number, ties = false): Found {
   const { model, price } = board;
-  const { marks } = model;
-  const { stages, terms } = model;
+  const { marks, stages, terms } = model;
   const { masks: wanted, last } = wantedFrom(board);
   const words = wanted[0]!.length;
   const same = terms.day ? SAME_KIND * POINT : 0;
@@ -192,7 +191,8 @@ export function search(board: Board, goal: number, width: number, ties = false):
     const kept: Part[] = [];
     for (let n = 0; n < list.ranks.length; n++) {
       const part = make(list.from[n]!, list.choices[n]!);
-      const key = `${part.place} ${mask.map((word, w) => word & part.used[w]!).join()}`;
+      let key = `${part.place}`;
+      for (let w = 0; w < mask.length; w++) key += ` ${mask[w]! & part.used[w]!}`;
       const alike = byUse.get(key);
       if (alike?.some((other) => covers(other, part))) continue;
       count++;

@@ -8,7 +8,7 @@ import { EMPTY_MOMENT } from './model.ts';
 import { search, type Found } from './search.ts';
 
 /** Parts of plans side by side: few ideas are left to choose from, so few are enough. */
-const WIDTH = 30;
+const WIDTH = 15;
 
 /** A place of the relaxed day: a stage, and for how many units. */
 interface Place {

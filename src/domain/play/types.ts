@@ -26,8 +26,9 @@ export const FAMILIES = {
 export type Kind = keyof typeof FAMILIES;
 export const KINDS = Object.keys(FAMILIES) as readonly Kind[];
 
+export const FAMILY_NAMES = [...new Set(Object.values(FAMILIES))];
 /** How many families there are. */
-export const FAMILY_COUNT = new Set(Object.values(FAMILIES)).size;
+export const FAMILY_COUNT = FAMILY_NAMES.length;
 
 /**
  * What a grown-up has to watch. The two letters are the design's.

@@ -86,13 +86,17 @@ describe('three moments', () => {
     const best = solveAt(board);
     const steps = [0, 1, 3].map((idea, stage): Step => ({ stage, idea, units: 1, from: 600 + 100 * stage }));
     const start = { steps, score: best - POINT };
-    expect(improveNearby(board, start, best, 0)).toEqual({ ...start, nodes: 0 });
-    const near = improveNearby(board, start, best, 100);
+    expect(improveNearby(board, start, best, 0, POINT)).toEqual({ ...start, nodes: 0 });
+    const near = improveNearby(board, start, best, 100, POINT);
     expect([near.score, near.steps.map(({ idea }) => idea)]).toEqual([best, [0, 1, 2]]);
     // what is worth enough is left as it is
-    expect(improveNearby(board, { steps: near.steps, score: best }, best, 100)).toEqual({
+    expect(improveNearby(board, { steps: near.steps, score: best }, best, 100, POINT)).toEqual({
       ...{ steps: near.steps, score: best, nodes: 0 },
     });
+    // a grain more is looked for only by who counts grains
+    const looked = (by: number) =>
+      improveNearby(board, { steps: near.steps, score: best }, best + 1, 100, by).nodes;
+    expect([looked(POINT), looked(1) > 0]).toEqual([0, true]);
   });
 
   it('where the relaxed day takes just what there is, the prices stop', () => {

@@ -463,7 +463,7 @@ describe('what is tried on the way', () => {
         if (!steps) continue;
         const { squares } = board;
         const puts = model.stages.map((_, s) => putsOf(board, s));
-        const near = improveNearby(board, { steps, score }, best, 1e6);
+        const near = improveNearby(board, { steps, score }, best, 1e6, POINT);
         expect([seed, recounted(board, ways, near.steps)]).toEqual([seed, near.score]);
         expect(near.score).toBeGreaterThanOrEqual(score);
         expect(near.nodes % 1).toBe(0);
