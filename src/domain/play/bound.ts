@@ -81,9 +81,20 @@ function solveStage(board: Board, s: number, byKind: Int32Array): void {
       const to = place * 2 * K + kept * K;
       const after = board.after[2 * s + (kept || freeAt(stage, place))]!;
       // after a long pause no kind follows another
-      if (isNear(board, s + 1, end))
-        for (let kind = 0; kind < K; kind++) then[to + kind] = restFrom(board, s + 1, after, kind, end);
-      else then.fill(after < 0 ? NEVER : board.far[2 * s + 2 + after]!, to, to + K);
+      if (!isNear(board, s + 1, end)) {
+        then.fill(after < 0 ? NEVER : board.far[2 * s + 2 + after]!, to, to + K);
+        continue;
+      }
+      then.fill(restFrom(board, s + 1, after, K, end), to, to + K);
+      // all kinds but those with which something near would begin are one
+      for (
+        let [t, on] = [s + 1, after];
+        on >= 0 && isNear(board, t, end);
+        on = board.afterEmpty[2 * t++ + on]!
+      ) {
+        const kind = board.firstKind[2 * t + on]!;
+        if (kind >= 0) then[to + kind] = restFrom(board, s + 1, after, kind, end);
+      }
     }
   }
   for (let place = room + 1; place >= 2; place--) {
