@@ -80,20 +80,13 @@ function solveStage(board: Board, s: number, byKind: Int32Array): void {
     for (let kept = least; kept <= 1; kept++) {
       const to = place * 2 * K + kept * K;
       const after = board.after[2 * s + (kept || freeAt(stage, place))]!;
-      // after a long pause no kind follows another
-      if (!isNear(board, s + 1, end)) {
-        then.fill(after < 0 ? NEVER : board.far[2 * s + 2 + after]!, to, to + K);
-        continue;
-      }
+      // all kinds are one, but those with which something near would begin
       then.fill(restFrom(board, s + 1, after, K, end), to, to + K);
-      // all kinds but those with which something near would begin are one
-      for (
-        let [t, on] = [s + 1, after];
-        on >= 0 && isNear(board, t, end);
-        on = board.afterEmpty[2 * t++ + on]!
-      ) {
+      let on = after;
+      for (let t = s + 1; on >= 0 && isNear(board, t, end); t++) {
         const kind = board.firstKind[2 * t + on]!;
         if (kind >= 0) then[to + kind] = restFrom(board, s + 1, after, kind, end);
+        on = board.afterEmpty[2 * t + on]!;
       }
     }
   }
