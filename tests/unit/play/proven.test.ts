@@ -63,6 +63,9 @@ it('is proven best, worth what a general solver found, by the same work and with
     expect([seed, plan.nodes, plan.grownUpMinutes, new Set(needed).size]).toEqual([
       ...[seed, nodes, grownUp, things],
     ]);
+    // that a good plan is told early changes nothing
+    const told = planOf(planSound(vetted(problem).problem, [], undefined, () => undefined));
+    expect([seed, told.nodes, told.placements]).toEqual([seed, plan.nodes, plan.placements]);
   }
 });
 
