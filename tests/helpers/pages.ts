@@ -120,6 +120,24 @@ export const sideways = (page: Page): Promise<string[]> =>
     return [`${wide} px: ${guilty.map((e) => e.outerHTML.slice(0, 80)).slice(-1)}`];
   });
 
+/** Words that stand in more than one line, so that a reader has to put them together. */
+export const brokenWords = (place: Locator): Promise<string[]> =>
+  place.evaluateAll((elements) =>
+    elements.flatMap((element) => {
+      const broken: string[] = [];
+      const texts = document.createTreeWalker(element, NodeFilter.SHOW_TEXT);
+      for (let text = texts.nextNode() as Text | null; text; text = texts.nextNode() as Text | null)
+        for (const { 0: word, index } of text.data.matchAll(/\p{L}+/gu)) {
+          const range = document.createRange();
+          range.setStart(text, index);
+          range.setEnd(text, index + word.length);
+          const lines = [...range.getClientRects()].filter(({ width }) => width > 0.5);
+          if (new Set(lines.map(({ top }) => Math.round(top))).size > 1) broken.push(word);
+        }
+      return broken;
+    }),
+  );
+
 /** Counts what a hand does. */
 export class Taps {
   count = 0;
