@@ -4,7 +4,7 @@ import { usualWays } from '#domain/day/kept-day.ts';
 import { AGE_MODES } from '#domain/day/modes.ts';
 import { contrast } from '../helpers/contrast.ts';
 import { tabTo } from '../helpers/keyboard.ts';
-import { resultAddress, routesOf, scriptRuns, sideways, words } from '../helpers/pages.ts';
+import { brokenWords, resultAddress, routesOf, scriptRuns, sideways, words } from '../helpers/pages.ts';
 import { FULL } from '../helpers/play-beds.ts';
 
 test('the keyboard alone goes from the language to the result, and presses the button’s note', async ({
@@ -263,6 +263,16 @@ for (const language of ['en', 'pl', 'ar'])
         found.push(...(await largeText(page, address)));
       expect(found).toEqual([]);
     });
+
+for (const language of ['en', 'es', 'pl', 'ar'])
+  test(`${language}: with text at twice its size the call button page still says in whole words what to press`, async ({
+    page,
+  }) => {
+    await page.goto(`/${language}/bell/`);
+    await scriptRuns(page);
+    await page.addStyleTag({ content: 'html { font-size: 200% !important }' });
+    expect(await brokenWords(page.locator('h1'))).toEqual([]);
+  });
 
 const PLANNED = ['', 'plan/', 'paper/', 'code/', 'moment/', 'night/', 'bed/'].map(
   (one) => `things-to-do/${one}`,
