@@ -196,6 +196,11 @@ for (const language of LANGUAGES) {
         );
         // nothing that needs script stands there as if it worked
         await expect(page.locator('button:visible'), address).toHaveCount(0);
+        // no frame waits for a picture that only script draws
+        await expect(
+          page.locator(':is(.play-picture, .topic-picture, .day-picture, .care-picture):visible'),
+          address,
+        ).toHaveCount(0);
       }
     });
   });
