@@ -1,7 +1,7 @@
 /** The grown-up's day, the day on paper, and the private page of who is thirteen or older. */
 import { expect, test, type Page } from '@playwright/test';
 import type { PlayBed } from '#domain/play-bed/bed.ts';
-import { chosen, keptNotes, scriptRuns, words } from '../helpers/pages.ts';
+import { brokenWords, chosen, keptNotes, scriptRuns, words } from '../helpers/pages.ts';
 import { TYPICAL } from '../helpers/play-beds.ts';
 
 const english = words('en');
@@ -142,6 +142,54 @@ test('on paper twelve pictures of the day are one sheet of A4, with both names f
   // points of 1/72 inch; ISO 216: A4 is 210 by 297 mm
   expect([width, height].map((points) => Math.round((Number(points) * 25.4) / 72))).toEqual([210, 297]);
 });
+
+test('on paper a planned idea is drawn as on the child’s page, and named from eight on', async ({ page }) => {
+  await chosen(page, { age: 6 });
+  await withKept(page, '07:00', { bed: TYPICAL });
+  await page.goto('/en/our-day/paper/');
+  const played = page.locator('[data-sheet] li[data-event="play"]');
+  // what is kept for a hard moment is no part of the day of its own
+  const kept = (from: number) =>
+    TYPICAL.sketch.moments.some((moment) => moment.from <= from && from < moment.from + moment.minutes);
+  const known = TYPICAL.plan!.filter(({ idea, from }) => english[`ideas:${idea}.name`] && !kept(from));
+  expect(known.length).toBeGreaterThan(3);
+  // an idea in someone's own words has no picture of its own
+  await expect(played.locator('.play-picture[data-drawn]')).toHaveCount(known.length);
+  const older: PlayBed = { ...TYPICAL, child: { ...TYPICAL.child, ageMonths: 120 } };
+  await page.evaluate(
+    (kept) => {
+      localStorage.removeItem('bare-toes:day');
+      localStorage.setItem('bare-toes:play', kept);
+    },
+    JSON.stringify({ open: older.shape, beds: [older] }),
+  );
+  await page.reload();
+  for (const { idea } of known)
+    await expect(played.locator('.name', { hasText: english[`ideas:${idea}.name`]! }).first()).toBeVisible();
+});
+
+for (const [language, width] of [
+  ['es', 360],
+  ['pl', 360],
+  ['pl', 820],
+] as const)
+  test(`${language}, ${width} px, at night: no word of the day for grown-ups is broken, none lies over another`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width, height: 1180 });
+    await chosen(page, { age: 14, light: 'night' });
+    await withKept(page, '15:20', {});
+    await page.goto(`/${language}/our-day/grown-up/`);
+    await expect(page.locator('[data-comes-now] [data-drawn]').first()).toBeVisible();
+    expect(await brokenWords(page.locator('[data-comes-now]'))).toEqual([]);
+    const row = page.locator('[data-part-of-day][aria-current]');
+    const ends = (selector: string) =>
+      row
+        .locator(selector)
+        .first()
+        .evaluate((e) => ({ from: e.getBoundingClientRect().left, to: e.getBoundingClientRect().right }));
+    expect((await ends('.now')).to).toBeLessThanOrEqual((await ends('.text')).from);
+  });
 
 test('a bad part of the kept day is named with its place, the rest stands; fists twice lead to a look', async ({
   page,

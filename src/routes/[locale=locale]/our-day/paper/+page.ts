@@ -1,3 +1,5 @@
 import { loadWords } from '#i18n/words.ts';
 
-export const load = async ({ params }) => ({ words: await loadWords(params.locale, ['day', 'day-adult']) });
+export const load = async ({ params }) => ({
+  words: await loadWords(params.locale, ['day', 'day-adult', 'ideas']),
+});
