@@ -3,7 +3,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { CALLS, EDGE_PICTURES } from '#domain/day/touch.ts';
 import { usualWays, type Ways } from '#domain/day/kept-day.ts';
 import { FULL } from '../helpers/play-beds.ts';
-import { keptNotes, scriptRuns, sideways, words } from '../helpers/pages.ts';
+import { brokenWords, chosen, keptNotes, scriptRuns, sideways, words } from '../helpers/pages.ts';
 
 test.use({ timezoneId: 'Europe/London' });
 
@@ -61,6 +61,22 @@ test('a child of three pushes breakfast through the first of three doors, and ha
   await expect(back).toHaveCount(0);
   expect((await keptDay(page)).book.done).toHaveLength(1);
 });
+
+for (const language of ['en', 'es', 'pl', 'ar'])
+  test(`${language}: on a small phone each word of a call is whole, and at night the sentence stands above the calls`, async ({
+    page,
+  }) => {
+    await chosen(page, { age: 14, light: 'night' });
+    await at(page, '22:20', {});
+    await page.goto(`/${language}/our-day/`);
+    const calls = page.locator('[data-edge-bar]');
+    await expect(calls.locator('li [data-drawn]')).toHaveCount(EDGE_PICTURES.length);
+    await expect(calls.locator('li .name').first()).toBeVisible();
+    expect(await brokenWords(calls.locator('li .name'))).toEqual([]);
+    const said = await page.locator('[data-night] p').first().boundingBox();
+    const bar = await calls.boundingBox();
+    expect(said!.y + said!.height).toBeLessThanOrEqual(bar!.y);
+  });
 
 test('two tabs of one phone: neither takes back what was done in the other', async ({ page, context }) => {
   await at(page, '07:40', { mode: 'three-doors' });
