@@ -352,6 +352,54 @@ test('scene 14: from the plan to the card of that moment, with its idea and what
   expect(await pagesOf(page)).toEqual({ count: 1, millimetres: [148, 210] });
 });
 
+for (const [language, marks] of [
+  ['en', '"“" "”"'],
+  ['es', '"“" "”"'],
+  ['pl', '"„" "”"'],
+  ['ar', '"«" "»"'],
+] as const)
+  test(`${language}: what may be said stands in the marks of its language, on the card and on the bed’s sheet`, async ({
+    page,
+  }) => {
+    for (const address of ['things-to-do/moment/', 'bed-card/sheet/']) {
+      await page.goto(`/${language}/${address}`);
+      await scriptRuns(page);
+      const said = page.locator(`q:lang(${language})`).filter({ visible: true }).first();
+      await expect(said).toBeVisible();
+      await expect(said).toHaveCSS('quotes', marks);
+      // the texts of that language write no other
+      expect(Object.values(words(language)).join(' ')).toContain(marks.slice(1, 2));
+    }
+  });
+
+test('on paper nothing strikes through the notice of a draft, and the frames of the bed’s sheet are whole', async ({
+  page,
+}) => {
+  for (const language of ['en', 'ar']) {
+    await page.goto(`/${language}/our-notes/`);
+    await scriptRuns(page);
+    await page.emulateMedia({ media: 'print' });
+    const { letters, line } = await page.locator('[data-review]').evaluate((notice) => {
+      const range = document.createRange();
+      range.selectNodeContents(notice);
+      return {
+        letters: range.getBoundingClientRect().bottom,
+        line: notice.getBoundingClientRect().bottom - 1,
+      };
+    });
+    expect(letters, language).toBeLessThanOrEqual(line);
+    await page.goto(`/${language}/bed-card/sheet/`);
+    await scriptRuns(page);
+    const main = await page.locator('main').boundingBox();
+    for (const frame of await page.locator('.looks > li').all()) {
+      const box = (await frame.boundingBox())!;
+      expect(box.x).toBeGreaterThan(main!.x);
+      expect(box.x + box.width).toBeLessThan(main!.x + main!.width);
+    }
+    await page.emulateMedia({ media: 'screen' });
+  }
+});
+
 test.describe('without script', () => {
   test.use({ javaScriptEnabled: false });
   test('the card for every age is there as plain text', async ({ page }) => {
