@@ -206,6 +206,12 @@ for (const language of LANGUAGES) {
   });
 }
 
+test('at a wrong address nothing touches the edge of the screen', async ({ page }) => {
+  await page.goto('/404.html');
+  const heading = (await page.locator('h1').boundingBox())!;
+  expect(Math.min(heading.x, heading.y)).toBeGreaterThanOrEqual(8);
+});
+
 test('with script the line that it may be more goes, once script knows what else was noted', async ({
   page,
 }) => {

@@ -13,7 +13,7 @@ export const trailingSlash = 'never';
 
 const POLICY =
   "default-src 'none'; img-src 'self'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
-const STYLES = `${styles} .thing { display: block; inline-size: 8.5rem; background: var(--judge); } ul { list-style: none; padding: 0; }`;
+const STYLES = `${styles} .thing { display: block; inline-size: 8.5rem; background: var(--judge); } main { padding-block: 1rem; } ul { list-style: none; padding: 0; }`;
 
 async function inLanguage({ code, direction }: LocaleRow, base: string): Promise<string> {
   const [common, pages, { review }] = await Promise.all([
