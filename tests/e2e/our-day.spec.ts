@@ -78,6 +78,37 @@ for (const language of ['en', 'es', 'pl', 'ar'])
     expect(said!.y + said!.height).toBeLessThanOrEqual(bar!.y);
   });
 
+for (const [width, height] of [
+  [740, 360],
+  [915, 412],
+  [1280, 720],
+] as const)
+  test(`on a screen of ${width} by ${height} all calls are on it at once, by night the button, too`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width, height });
+    await chosen(page, { age: 14 });
+    for (const [language, time] of [
+      ['es', '15:20'],
+      ['es', '22:20'],
+      ['pl', '22:20'],
+      ['ar', '22:20'],
+    ] as const) {
+      await page.clock.install({ time: new Date(`${DAY}T${time}:00Z`) });
+      await page.goto(`/${language}/our-day/`);
+      await scriptRuns(page);
+      await expect(page.locator('[data-edge-bar] li [data-drawn]')).toHaveCount(EDGE_PICTURES.length);
+      await expect(page.locator('[data-edge="please-come"]')).toHaveCount(time === '22:20' ? 1 : 0);
+      for (const call of await page.locator('[data-edge-bar] a').all()) {
+        const box = (await call.boundingBox())!;
+        expect(box.y + box.height, `${language}, ${time}`).toBeLessThanOrEqual(height);
+        expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(56);
+      }
+      expect(await brokenWords(page.locator('[data-edge-bar] .name'))).toEqual([]);
+      expect(await sideways(page)).toEqual([]);
+    }
+  });
+
 test('two tabs of one phone: neither takes back what was done in the other', async ({ page, context }) => {
   await at(page, '07:40', { mode: 'three-doors' });
   const other = await context.newPage();
