@@ -155,6 +155,10 @@ test('on paper a planned idea is drawn as on the child’s page, and named from 
   expect(known.length).toBeGreaterThan(3);
   // an idea in someone's own words has no picture of its own
   await expect(played.locator('.play-picture[data-drawn]')).toHaveCount(known.length);
+  // and so it is for grown-ups
+  await page.goto('/en/our-day/grown-up/');
+  await expect(page.locator('[data-part-of-day] .play-picture[data-drawn]')).toHaveCount(known.length);
+  await page.goto('/en/our-day/paper/');
   const older: PlayBed = { ...TYPICAL, child: { ...TYPICAL.child, ageMonths: 120 } };
   await page.evaluate(
     (kept) => {
