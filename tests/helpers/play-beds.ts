@@ -121,7 +121,7 @@ function planned(bed: PlayBed, most: number): PlayBed {
       windows,
       events,
     },
-    { steps: 60, tries: 50, nodes: 500 },
+    { steps: 40, tries: 50, nodes: 500 },
   );
   const { placements } = result.kind === 'plan' ? result : result.rest;
   const plan = placements.slice(0, most);

@@ -70,9 +70,10 @@ const needsAdult = (problem: DayProblem, idea: Idea) => {
 
 /**
  * The model as text: maximise integer points. `every` length, or (smaller, the same best) only full tens. With points that
- * are `kept` it asks for the fewest minutes of a grown-up among plans worth as much.
+ * are `kept` it asks for the fewest minutes of a grown-up among plans worth as much; with `grownUp`, minutes that a plan may
+ * ask of one at most, for the fewest different things among those.
  */
-export function dayAsLp(problem: DayProblem, every = true, kept?: number): string {
+export function dayAsLp(problem: DayProblem, every = true, kept?: number, grownUp?: number): string {
   const objective: Row = [];
   const rows: string[] = [];
   const binary = new Set<string>();
@@ -279,6 +280,17 @@ export function dayAsLp(problem: DayProblem, every = true, kept?: number): strin
   });
 
   for (const row of once.values()) add(row, '<=', 1);
+  const things = new Map<string, string>();
+  if (grownUp !== undefined) {
+    add(adult, '<=', grownUp);
+    for (const { id, things: needed } of problem.ideas)
+      for (const thing of once.has(id) ? needed : []) {
+        things.set(thing, bin(`thing${[...new Set([...things.keys(), thing])].indexOf(thing)}`));
+        add([...once.get(id)!, [-1, things.get(thing)!]], '<=', 0);
+      }
+  }
+  const least =
+    grownUp === undefined ? adult : [...things.values()].map((name): [number, string] => [1, name]);
   [...families].forEach(([, row], n) => {
     const met = bin(`met${n}`);
     objective.push([2, met]);
@@ -299,7 +311,7 @@ export function dayAsLp(problem: DayProblem, every = true, kept?: number): strin
   return [
     ...(kept === undefined
       ? ['Maximize', ` obj: ${text(objective)}`, 'Subject To']
-      : ['Minimize', ` obj: ${text(adult)}`, 'Subject To', ` kept: ${text(objective)} >= ${kept - 0.5}`]),
+      : ['Minimize', ` obj: ${text(least)}`, 'Subject To', ` kept: ${text(objective)} >= ${kept - 0.5}`]),
     ...rows.map((row) => ` ${row}`),
     ...(general.length ? ['General', ` ${general.join(' ')}`] : []),
     'Binary',

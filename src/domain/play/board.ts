@@ -17,15 +17,17 @@ export const pointsOf = (grains: number) => Math.floor(grains / POINT);
 export const moreThan = (grains: number, by: number) => (by ? (Math.floor(grains / by) + 1) * by : grains);
 /** Less than any day is worth; a few of them added still fit a whole number. */
 export const NEVER = -400_000_000;
-/** No minute of a day. */
-const LATER_THAN_ANY = 10_000;
+/** No minute of a day, and more units than one has. */
+export const LATER_THAN_ANY = 10_000;
 export const K = KINDS.length;
 export const NO_KIND = -1;
 /** Where the prices stand that are not of one idea, counted from the number of ideas. */
 export const PLAY = 0;
 export const SCREEN = 1;
 export const GROWN_UP = 2;
-export const FAMILIES_AT = 3;
+/** The most that a plan may ask of a grown-up, where one that asks less is looked for. */
+export const LIMIT = 3;
+export const FAMILIES_AT = 4;
 
 /** One entry for each put: an idea for some time or, in a hard moment, two that follow one another. */
 export interface Puts {
@@ -62,10 +64,14 @@ export interface Square {
   sortPut: Int32Array;
   /** Sorts that still hold a put. */
   alive: Int32Array;
+  /** Kinds that can be the last. */
+  lasts: Int32Array;
   /** By number placed and next place: whether puts can lead there. */
   reached: Uint8Array;
-  /** By next place: whether the last placement of the stage can end just before it. */
-  ends: Uint8Array;
+  /** Next places before which the last placement of the stage can end. */
+  ends: Int32Array;
+  /** Of what is reached that from which more may follow: number and next place by turns, the last place first. */
+  joints: Int32Array;
   /** What follows a placement: by number, next place, half-hour and last kind. */
   then: Int32Array;
   /** Room to work in, of the same shape. */
@@ -126,7 +132,7 @@ export function keptAtStart({ stages, freeWanted }: Model, s: number): number {
 const freeUnits = ({ budget }: Model) => Math.ceil(budget / GRID) + GROWN_UP_STEP / GRID - 1;
 
 /** A stage before it is known where its puts lead. */
-type Bare = Omit<Square, 'reached' | 'ends'>;
+type Bare = Omit<Square, 'lasts' | 'reached' | 'ends' | 'joints'>;
 
 function squareOf(model: Model, s: number): Bare {
   const { room, from, fillings, most, open, settleUntil } = model.stages[s]!;
@@ -189,7 +195,7 @@ function squareOf(model: Model, s: number): Bare {
 export function boardOf(model: Model): Board {
   const { stages, ideas } = model;
   const supply = new Int32Array(ideas.length + FAMILIES_AT + FAMILY_COUNT).fill(1);
-  supply.set([model.cap, model.screenCap, freeUnits(model)], ideas.length);
+  supply.set([model.cap, model.screenCap, freeUnits(model), LATER_THAN_ANY], ideas.length);
   let possible = 0;
   if (model.terms.day)
     for (const { fillings } of stages)
@@ -234,7 +240,8 @@ function tidied({ room, most }: Stage, here: Bare): Square {
   for (const g of here.puts.sort) holds[g] = 1;
   const alive = here.alive.filter((g) => holds[g]);
   const reached = new Uint8Array((most + 1) * width);
-  const ends = new Uint8Array(width);
+  const ends = new Set<number>();
+  const joints: number[] = [];
   reached[0] = 1;
   for (let count = 0; count < most; count++)
     for (let place = 0; place < width; place++) {
@@ -242,10 +249,15 @@ function tidied({ room, most }: Stage, here: Bare): Square {
       for (const g of alive) {
         if (here.sortCost[place * sorts + g]! < 0) continue;
         const next = place + here.sortUnits[g]! + 1;
-        reached[(count + 1) * width + next] = ends[next] = 1;
+        reached[(count + 1) * width + next] = 1;
+        ends.add(next);
       }
     }
-  return { ...here, alive, reached, ends };
+  for (let place = room + 1; place >= 2; place--)
+    for (let count = most - 1; count >= 1; count--)
+      if (reached[count * width + place]) joints.push(count, place);
+  const lasts = Int32Array.from(new Set(alive.map((g) => here.sortLast[g]!)));
+  return { ...here, alive, lasts, reached, ends: Int32Array.from(ends), joints: Int32Array.from(joints) };
 }
 
 /** Leaves in a stage only the puts for which `stays` says so; lists are made anew, so old ones can be kept. */

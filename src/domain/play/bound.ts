@@ -12,6 +12,7 @@ import {
   K,
   keptAt,
   keptAtStart,
+  LIMIT,
   NEVER,
   NO_KIND,
   PLAY,
@@ -52,9 +53,10 @@ function solveStage(board: Board, s: number, byKind: Int32Array): void {
   const { model, once, each } = board;
   const stage = model.stages[s]!;
   const here = board.squares[s]!;
-  const { sortBest, sortPut, sortPlay, sortKind, sortStep, sortCost, alive, then, reached, ends } = here;
+  const { sortBest, sortPut, sortPlay, sortKind, sortStep, sortCost, alive, lasts, then, ends, joints } =
+    here;
   const { one, two, sort, worth, grownUp, net } = here.puts;
-  const grownUpPrice = board.price[model.ideas.length + GROWN_UP]!;
+  const grownUpPrice = board.price[model.ideas.length + GROWN_UP]! + board.price[model.ideas.length + LIMIT]!;
   for (const g of alive) sortBest[g] = NEVER;
   for (let p = 0; p < one.length; p++) {
     const a = one[p]!;
@@ -74,14 +76,15 @@ function solveStage(board: Board, s: number, byKind: Int32Array): void {
   const least = keptAtStart(model, s);
   const notFirst = NOT_FIRST * POINT;
   // what comes after the last placement of a stage does not depend on how many stand there: it is kept under nought
-  for (let place = 2; place < width; place++) {
-    if (!ends[place]) continue;
+  for (let n = 0; n < ends.length; n++) {
+    const place = ends[n]!;
     const end = stage.from + GRID * (place - 1);
     for (let kept = least; kept <= 1; kept++) {
       const to = place * 2 * K + kept * K;
       const after = board.after[2 * s + (kept || freeAt(stage, place))]!;
       // all kinds are one, but those with which something near would begin
-      then.fill(restFrom(board, s + 1, after, K, end), to, to + K);
+      const rest = restFrom(board, s + 1, after, K, end);
+      for (let n = 0; n < lasts.length; n++) then[to + lasts[n]!] = rest;
       let on = after;
       for (let t = s + 1; on >= 0 && isNear(board, t, end); t++) {
         const kind = board.firstKind[2 * t + on]!;
@@ -90,38 +93,37 @@ function solveStage(board: Board, s: number, byKind: Int32Array): void {
       }
     }
   }
-  for (let place = room + 1; place >= 2; place--) {
-    if (!ends[place]) continue;
+  for (let j = 0; j < joints.length; j += 2) {
+    const count = joints[j]!;
+    const place = joints[j + 1]!;
     const costs = place * sortKind.length;
-    for (let count = most - 1; count >= 1; count--) {
-      if (!reached[count * width + place]) continue;
-      for (let kept = least; kept <= 1; kept++) {
-        let [top, second, topKind] = [NEVER, NEVER, NO_KIND];
-        const next = thenAt(width, count + 1 === most ? 0 : count + 1, place + 1, kept);
-        for (let n = 0; n < alive.length; n++) {
-          const g = alive[n]!;
-          const cost = sortCost[costs + g]!;
-          const more = sortBest[g]! - cost + then[next + sortStep[g]!]!;
-          if (more <= second || cost < 0) continue;
-          const kind = sortKind[g]!;
-          if (kind === topKind) {
-            if (more > top) top = more;
-          } else if (more > top) {
-            second = top;
-            top = more;
-            topKind = kind;
-          } else second = more;
-        }
-        const to = thenAt(width, count, place, kept);
-        const stop = thenAt(width, 0, place, kept);
-        top -= notFirst;
-        second -= notFirst;
-        const again = Math.max(top - same, second);
-        for (let kind = 0; kind < K; kind++) {
-          const more = kind === topKind ? again : top;
-          const none = then[stop + kind]!;
-          then[to + kind] = more > none ? more : none;
-        }
+    for (let kept = least; kept <= 1; kept++) {
+      let [top, second, topKind] = [NEVER, NEVER, NO_KIND];
+      const next = thenAt(width, count + 1 === most ? 0 : count + 1, place + 1, kept);
+      for (let n = 0; n < alive.length; n++) {
+        const g = alive[n]!;
+        const cost = sortCost[costs + g]!;
+        const more = sortBest[g]! - cost + then[next + sortStep[g]!]!;
+        if (more <= second || cost < 0) continue;
+        const kind = sortKind[g]!;
+        if (kind === topKind) {
+          if (more > top) top = more;
+        } else if (more > top) {
+          second = top;
+          top = more;
+          topKind = kind;
+        } else second = more;
+      }
+      const to = thenAt(width, count, place, kept);
+      const stop = thenAt(width, 0, place, kept);
+      top -= notFirst;
+      second -= notFirst;
+      const again = Math.max(top - same, second);
+      for (let n = 0; n < lasts.length; n++) {
+        const kind = lasts[n]!;
+        const more = kind === topKind ? again : top;
+        const none = then[stop + kind]!;
+        then[to + kind] = more > none ? more : none;
       }
     }
   }

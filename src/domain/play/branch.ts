@@ -2,8 +2,9 @@
  * What prices alone leave open is settled by cases: an idea stands in a stage, or it does not. Each case has prices of its
  * own; one that promises too little is closed. A count of cases ends it, never a clock.
  */
-import { leave, POINT, type Board } from './board.ts';
+import { leave, NEVER, POINT, type Board } from './board.ts';
 import { narrow } from './narrow.ts';
+import type { Draft } from './nearby.ts';
 import { improvePrices } from './prices.ts';
 import { search, type Found } from './search.ts';
 import { shareDay } from './share.ts';
@@ -11,14 +12,14 @@ import { shareDay } from './share.ts';
 /** Steps of the prices at first and in each case, and between two narrowings. */
 const STEPS = 100;
 const STEPS_EACH = 60;
-const EVERY = 7;
+const EVERY = 15;
 /** How far below the goal the prices aim, in points. */
 const AIM = 0.5;
 /** What as many relaxed days agree on is settled together with others, so many at most. */
 const SURE = 0.8;
 const TOGETHER = 4;
 /** Parts of plans side by side while cases are open, and where no case is left. */
-const WIDTH = 20;
+const WIDTH = 10;
 const WIDEST = 600;
 
 /** Remembers all that a case can change on a board, and gives it back. */
@@ -78,17 +79,24 @@ function picksOf(board: Board, most: number): Pick[] {
  * Looks for a plan worth `goal`, by cases.
  *
  * Shape: `goal` in grains; a board, which is left changed; so many cases at most; `most` is how sure something may be that
- * is settled first. `nodes` counts parts of plans and `each` for a step of the prices.
+ * is settled first; `next` is told each plan and says what is looked for from there on. `nodes` counts parts of plans and
+ * `each` for a step of the prices. Of the plans the last is given back; `whole` says that no other is left to find.
  */
-export function branch(board: Board, goal: number, cases: number, most: number, each: number): Found {
+export function branch(
+  board: Board,
+  goal: number,
+  cases: number,
+  most: number,
+  each: number,
+  next: (found: Draft) => number = () => Infinity,
+): Found {
   let nodes = 0;
   let used = 0;
   let whole = true;
-  let found: Omit<Found, 'whole'> | undefined;
-  const look = (width: number) => {
-    const seen = search(board, goal, width);
+  let best: { steps?: Draft['steps']; score: number } = { score: NEVER };
+  const see = ({ steps, score, ...seen }: Found) => {
     nodes += seen.nodes;
-    if (seen.steps) found = seen;
+    if (steps) goal = next((best = { steps, score }));
     return seen.whole;
   };
   const visit = (depth: number): void => {
@@ -106,21 +114,16 @@ export function branch(board: Board, goal: number, cases: number, most: number, 
     nodes += each * taken;
     if (bound < goal) return;
     narrow(board, goal);
-    const shared = shareDay(board, goal);
-    nodes += shared.nodes;
-    if (shared.steps) {
-      found = shared;
-      return;
-    }
-    if (depth % 2 === 0 && (look(WIDTH) || found)) return;
+    see(shareDay(board, goal));
+    if (depth % 3 === 0 && see(search(board, goal, WIDTH))) return;
     const picks = picksOf(board, most);
     if (!picks.length) {
-      if (!look(WIDEST)) whole = false;
+      if (!see(search(board, goal, WIDEST))) whole = false;
       return;
     }
     const restore = keep(board);
     // all of them; then all before one of them, without that one
-    for (let n = picks.length; n >= 0 && !found; n--) {
+    for (let n = picks.length; n >= 0 && goal < Infinity; n--) {
       restore();
       picks.slice(0, n).forEach(({ idea, stage }) => {
         board.forced[idea] = 1;
@@ -132,5 +135,5 @@ export function branch(board: Board, goal: number, cases: number, most: number, 
     }
   };
   visit(0);
-  return { score: -Infinity, ...found, whole, nodes };
+  return { ...best, whole, nodes };
 }

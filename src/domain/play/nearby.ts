@@ -8,8 +8,8 @@ import { narrow } from './narrow.ts';
 import { END, search, type Step } from './search.ts';
 
 /** Parts of plans side by side, and what a try counts for beside them. */
-const WIDTH = 20;
-const TIES_WIDTH = 60;
+const WIDTH = 10;
+const TIES_WIDTH = 30;
 /** So few stages are planned anew all together, to settle which of equal plans comes first. */
 const FEW = 6;
 const TRY_NODES = 10;

@@ -102,6 +102,7 @@ function planOf({ problem, refused }: Pinned, model: Model, found: Outcome): Pla
     ),
     refused,
     faults: [],
+    leastGrownUp: found.least,
     nodes: found.nodes,
   };
   const empty = problem.windows.filter(

@@ -1,5 +1,5 @@
 /** The walk of the prices: step by step to where what the day has is just what the relaxed day takes. */
-import { FAMILIES_AT, GROWN_UP, PLAY, POINT, SCREEN, type Board } from './board.ts';
+import { FAMILIES_AT, GROWN_UP, LIMIT, PLAY, POINT, SCREEN, type Board } from './board.ts';
 import { solveAt, walk } from './bound.ts';
 import { GRID } from './feasible.ts';
 import { narrow } from './narrow.ts';
@@ -12,7 +12,7 @@ const PATIENCE = 8;
 const SHRINK = 0.7;
 const SHORTEST = 0.003;
 /** Minutes weigh far less than ideas, so their prices move in steps shortened alike. */
-const SCALES = [8, 4, 8];
+const SCALES = [8, 4, 8, 2];
 /** How much of what the days before a step held still counts after it. */
 const FADE = 0.95;
 /** More than any idea is worth: the end of its price. */
@@ -71,11 +71,6 @@ export function improvePrices(
       since = 0;
       stretch *= SHRINK;
     }
-    if (step % every === 1) {
-      wanted = goal(bound, step);
-      narrow(board, wanted);
-    }
-    if (bound < wanted) break;
     for (let i = 0; i < size; i++) over[i] = -supply[i]!;
     weight /= FADE;
     const way = walk(board);
@@ -87,6 +82,7 @@ export function improvePrices(
       over[ideas + PLAY]! += play;
       if (model.screen[puts.one[p]!]) over[ideas + SCREEN]! += play;
       over[ideas + GROWN_UP]! += puts.grownUp[p]!;
+      over[ideas + LIMIT]! += puts.grownUp[p]!;
       for (const idea of [puts.one[p]!, puts.two[p]!]) {
         if (idea < 0) continue;
         often[s * ideas + idea]! += weight;
@@ -94,6 +90,12 @@ export function improvePrices(
         over[family + model.family[idea]!]!++;
       }
     }
+    // only now: narrowing counts what may stand there anew
+    if (step % every === 1) {
+      wanted = goal(bound, step);
+      narrow(board, wanted);
+    }
+    if (bound < wanted) break;
     let length = 0;
     for (let i = 0; i < size; i++) {
       const next = MOMENTUM * direction[i]! + over[i]! / scale[i]!;

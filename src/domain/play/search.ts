@@ -4,7 +4,17 @@
  * then a better plan may have been missed, and the answer says so. A count ends it, never a clock.
  */
 import { rankedPuts, wantedFrom } from './ahead.ts';
-import { FAMILIES_AT, keptAt, keptAtStart, NEVER, NO_KIND, POINT, thenAt, type Board } from './board.ts';
+import {
+  FAMILIES_AT,
+  keptAt,
+  keptAtStart,
+  LIMIT,
+  NEVER,
+  NO_KIND,
+  POINT,
+  thenAt,
+  type Board,
+} from './board.ts';
 import { beside, isNear, restFrom } from './bound.ts';
 import { GRID } from './feasible.ts';
 import { FAMILY, grownUpCost, NOT_FIRST, SAME_KIND } from './objective.ts';
@@ -132,6 +142,7 @@ export function search(board: Board, goal: number, width: number, ties = false):
   const words = wanted[0]!.length;
   const same = terms.day ? SAME_KIND * POINT : 0;
   const familyPrice = (idea: number) => price[model.ideas.length + FAMILIES_AT + model.family[idea]!]!;
+  const most = GRID * board.supply[model.ideas.length + LIMIT]!;
   let count = 0;
   let whole = true;
   const none = new Int32Array(marks[0]?.length ?? words);
@@ -261,6 +272,7 @@ export function search(board: Board, goal: number, width: number, ties = false):
             const two = puts.two[put]!;
             if (uses(part, one) || (two >= 0 && uses(part, two))) continue;
             if (model.screen[one] && play > part.screen) continue;
+            if (part.grownUp + GRID * puts.grownUp[put]! > most) continue;
             const rank = ties
               ? -needs(part, marks[one], marks[two]) - MANY * (part.grownUp + GRID * puts.grownUp[put]!)
               : bound;

@@ -85,7 +85,7 @@ function gainsAt(
  *
  * Shape: `goal` in grains; the board must be solved, and is given back so.
  */
-export function shareDay(board: Board, goal: number): Omit<Found, 'whole'> {
+export function shareDay(board: Board, goal: number): Found {
   const got: { stage: number; idea: number }[] = [];
   const taken = new Set<number>();
   const places: Place[] = [];
@@ -110,8 +110,8 @@ export function shareDay(board: Board, goal: number): Omit<Found, 'whole'> {
   const { squares } = board;
   board.squares = squares.slice();
   leaveOnly(board, got);
-  const found: Omit<Found, 'whole'> =
-    solveAt(board) < goal ? { score: NEVER, nodes: 0 } : search(board, goal, WIDTH);
+  const found: Found =
+    solveAt(board) < goal ? { score: NEVER, nodes: 0, whole: false } : search(board, goal, WIDTH);
   board.squares = squares;
   solveAt(board);
   return found;

@@ -1,9 +1,8 @@
 /** From a compiled day to its best plan: prices, plans on the way, then cases for what is left between them. */
-import { boardOf, leaveOnly, moreThan, NEVER, pointsOf, POINT, type Square } from './board.ts';
+import { boardOf, LIMIT, moreThan, NEVER, pointsOf, POINT, type Square } from './board.ts';
 import { solveAt } from './bound.ts';
 import { branch } from './branch.ts';
 import { EMPTY_MOMENT, type Model } from './model.ts';
-import { narrow } from './narrow.ts';
 import { improveNearby, type Draft } from './nearby.ts';
 import { improvePrices } from './prices.ts';
 import { search, type Found, type Step } from './search.ts';
@@ -18,7 +17,7 @@ export interface Effort {
   tries: number;
   nodes: number;
 }
-export const EFFORT: Effort = { steps: 400, tries: 30, nodes: 120_000 };
+export const EFFORT: Effort = { steps: 400, tries: 30, nodes: 160_000 };
 /** Just enough that every part of the search has run: the engine then knows it, and the next day takes far less. */
 export const WARM_UP: Effort = { steps: 60, tries: 10, nodes: 1500 };
 
@@ -26,7 +25,7 @@ export const WARM_UP: Effort = { steps: 60, tries: 10, nodes: 1500 };
 const EARLY_STEPS = 8;
 const EARLY_WIDTH = 6;
 /** Steps between two looks for a plan, and how far below the best bound the prices aim, in points. */
-const EVERY = 30;
+const EVERY = 50;
 const AIM = 6;
 /** What a step of the prices in a case counts for, and a case at least. */
 const STEP_NODES = 10;
@@ -34,26 +33,23 @@ const CASE_NODES = 1000;
 /** How much may go into better plans near one that a look found, and near each of the two best in the end. */
 const LOOK = 200;
 const NEARBY = 8_000;
-/** Parts side by side for a plan put together from others. */
-const MERGE_WIDTH = 200;
-/** The same for a plan with fewer minutes of a grown-up: steps, between two looks, for a look, and how far the prices aim. */
-const MINUTE_STEPS = 80;
-const MINUTE_EVERY = 20;
-const MINUTE_LOOK = 2000;
-const MINUTE_AIM = 0.1;
 /** Cases at most, and how sure what is settled first may be; another order finds what the one before does not reach. */
 const ORDERS = [
   [16, 0.9],
-  [30, 0.6],
   [30, 0.4],
+  [30, 0.6],
   [60, 0.3],
 ] as const;
+/** Of these, those for plans that are better by little. */
+const LAST = 2;
 
 export interface Outcome {
   steps: readonly Step[];
   score: number;
   /** No plan is worth more whole points; one that fills a moment more than this one counts EMPTY_MOMENT more. */
   bound: number;
+  /** No plan worth as much asks less of a grown-up, for certain. */
+  least: boolean;
   nodes: number;
 }
 
@@ -77,23 +73,9 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
     const stages = 4 * model.stages.length + 1;
     return Math.max(1, Math.min(effort.tries, Math.floor((effort.nodes - nodes) / stages)));
   };
-  /** What was tried to better, and what came of it. */
-  const tried: Step[] = [];
-  const improve = (start: Draft, bound: number, most: number, by = POINT) => {
-    const near = take(improveNearby(board, start, bound, Math.min(most, effort.nodes - nodes), by));
-    tried.push(...start.steps, ...near.steps);
-    return near;
-  };
-  /** Whether something better can be put together from all that was tried. */
-  const merge = (by: number) => {
-    board.squares = squares.slice();
-    leaveOnly(board, tried);
-    const goal = moreThan(best.score, by);
-    if (nodes > effort.nodes || solveAt(board) < goal) return undefined;
-    narrow(board, goal);
-    return take(search(board, goal, MERGE_WIDTH)).steps;
-  };
-  const outcome = ({ steps, score }: Draft, bound: number): Outcome => {
+  const improve = (start: Draft, bound: number, most: number, by = POINT) =>
+    take(improveNearby(board, start, bound, Math.min(most, effort.nodes - nodes), by));
+  const outcome = ({ steps, score }: Draft, bound: number, least = false): Outcome => {
     // a moment for which nothing is left is reported, not scored
     const missing = model.stages.filter(
       ({ emptyCost }, s) => emptyCost === EMPTY_MOMENT && !steps.some(({ stage }) => stage === s),
@@ -104,6 +86,7 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
       steps: fewestThings(model, squares, steps),
       score: pointsOf(score) + unscored,
       bound: pointsOf(Math.max(bound, score)) + unscored,
+      least,
       nodes,
     };
   };
@@ -123,30 +106,25 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
     board.often.fill(0);
   }
   let shared = best;
-  /**
-   * What a walk of the prices looks for, in steps of so many grains. On the way it looks for plans: shares the day out at
-   * the prices there are, and betters what comes of it.
-   */
-  const look = (by: number, most: number) => {
-    let enough = NEVER;
-    return (bound: number, step: number) => {
-      // prices say little before they have moved
-      if (step > 1) {
-        if (by > 1) take(search(board, moreThan(best.score, by), width()));
-        const { steps, score } = take(shareDay(board, enough));
-        if (steps) {
-          enough = score + 1;
-          shared = improve({ steps, score }, bound, most, by);
-          solveAt(board);
-        }
-      }
-      return moreThan(best.score, by);
-    };
-  };
+  let enough = NEVER;
+  /** What is looked for after a plan: one that is worth a point more. */
+  const next = ({ score }: { score: number }) => moreThan(score, POINT);
   let { bound } = improvePrices(board, {
     steps: effort.steps,
     every: EVERY,
-    goal: look(POINT, LOOK),
+    goal: (bound, step) => {
+      // prices say little before they have moved; then the day is shared out at them, and what comes of it is bettered
+      if (step > 1) {
+        take(search(board, next(best), width()));
+        const { steps, score } = take(shareDay(board, enough));
+        if (steps) {
+          enough = score + 1;
+          shared = improve({ steps, score }, bound, LOOK);
+          solveAt(board);
+        }
+      }
+      return next(best);
+    },
     aim: () => AIM * POINT,
   });
   if (best.score === NEVER) take(search(board, NEVER, width()));
@@ -156,32 +134,36 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
     board.forced.fill(0);
     board.squares = squares.slice();
   };
-  bound = moreThan(bound, POINT) - POINT;
+  bound = next({ score: bound }) - POINT;
   for (const start of [shared, best])
     if (bound > best.score && start.steps.length) improve(start, bound, NEARBY);
-  while (bound > best.score && merge(POINT)) improve(best, bound, NEARBY);
-  /** Whether it is certain that no plan is worth so much; where one is found, it is the best so far. */
-  const ruledOut = (goal: number, cases: number, most: number) => {
+  /** Looks by cases for plans worth the goal. */
+  const settle = (goal: number, cases: number, most: number, next?: (found: Draft) => number) => {
     const left = Math.max(0, Math.floor((effort.nodes - nodes) / CASE_NODES));
     afresh();
-    const { steps, whole } = take(branch(board, goal, Math.min(cases, left), most, STEP_NODES));
-    return whole && !steps;
+    return take(branch(board, goal, Math.min(cases, left), most, STEP_NODES, next));
   };
   for (const [cases, most] of ORDERS)
-    while (bound > best.score && ruledOut(bound, cases, most)) bound -= POINT;
-  // points once settled, the minutes of a grown-up: the prices walk on towards them
-  afresh();
-  improvePrices(board, {
-    steps: MINUTE_STEPS,
-    every: MINUTE_EVERY,
-    goal: look(1, MINUTE_LOOK),
-    aim: () => MINUTE_AIM * POINT,
-  });
-  tried.push(...best.steps);
-  while (merge(1));
+    while (bound > best.score) {
+      const { steps, whole } = settle(bound, cases, most);
+      if (steps || !whole) break;
+      bound -= POINT;
+    }
+  if (bound > best.score && settle(next(best), ...ORDERS[LAST], next).whole) bound = next(best) - POINT;
+  // points once settled, as many with fewer minutes of a grown-up: the limit on these falls until no plan is left
+  const limit = model.ideas.length + LIMIT;
+  const fewer = ({ steps, score }: Draft) => {
+    let units = -1;
+    for (const step of steps) if (model.grownUp[step.idea]) units += step.units;
+    board.supply[limit] = units;
+    return score + 1;
+  };
+  let least = false;
+  for (const [cases, most] of ORDERS.slice(LAST)) least ||= settle(fewer(best), cases, most, fewer).whole;
   // of plans worth the same, the one that asks least of a grown-up and needs the fewest things
+  board.supply[limit]!++;
   afresh();
-  return outcome(improve(best, Infinity, Infinity, 0), bound);
+  return outcome(improve(best, Infinity, Infinity, 0), bound, least);
 }
 
 /**

@@ -264,6 +264,8 @@ export interface Plan {
   bound: number;
   free: readonly FreeTime[];
   grownUpMinutes: number;
+  /** Proven: no plan worth as much asks fewer minutes of a grown-up. */
+  leastGrownUp: boolean;
   /** Pins that could not stay, each with the rules it breaks. */
   refused: readonly { pin: Placement; rules: readonly RuleId[] }[];
   faults: readonly Fault[];
