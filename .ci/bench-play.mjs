@@ -14,8 +14,9 @@ const planOf = (result) => (result.kind === 'plan' ? result : result.rest);
 
 /** Rows of name, value and unit: how long a day takes to plan, how near to the bound it comes, what the planner weighs. */
 export async function playFigures(root) {
-  const { planDay, IDEAS, madeUpDay, dayAsLp } = await loadBuilt(root, [
+  const { planDay, EFFORT, IDEAS, madeUpDay, dayAsLp } = await loadBuilt(root, [
     'src/domain/play/plan.ts',
+    'src/domain/play/solve.ts',
     'src/content/ideas.ts',
     'tests/helpers/play-days.ts',
     'tests/helpers/play-lp.ts',
@@ -23,9 +24,11 @@ export async function playFigures(root) {
   const rows = [];
   const row = (name, value, unit, digits, target, reference) =>
     rows.push({ name, value, unit, digits, target, reference });
-  const timed = (problem) => {
+  // until the points are settled, which is what the general solver is asked for; and with ties
+  const POINTS = { ...EFFORT, pointsAlone: true };
+  const timed = (problem, effort = EFFORT) => {
     const start = performance.now();
-    const plan = planOf(planDay(problem));
+    const plan = planOf(planDay(problem, effort));
     return { plan, ms: performance.now() - start };
   };
   // what a phone fetches, and all that can be called: with what vets any problem and what would open a moment
@@ -41,15 +44,28 @@ export async function playFigures(root) {
 
   const named = { 'the library': IDEAS, '136 made-up ideas': undefined };
   for (const [name, ideas] of Object.entries(named)) {
-    const runs = Array.from({ length: DAYS }, (_, n) => timed(madeUpDay(n + 1, { ideas })));
-    const times = runs.map(({ ms }) => ms);
-    const gaps = runs.map(({ plan }) => plan.bound - plan.score);
-    row(`12 windows, ${name}, median of ${DAYS} days`, at(times, 0.5), 'ms', 0, 60);
-    row(`12 windows, ${name}, 99th percentile`, at(times, 0.99), 'ms', 0, 400);
-    row(`12 windows, ${name}, proven best`, (100 * gaps.filter((gap) => !gap).length) / DAYS, '%', 0);
+    const days = Array.from({ length: DAYS }, (_, n) => madeUpDay(n + 1, { ideas }));
+    for (const [what, effort] of [
+      ['points settled', POINTS],
+      ['with ties', EFFORT],
+    ]) {
+      const times = days.map((problem) => timed(problem, effort).ms);
+      row(`12 windows, ${name}, ${what}, median of ${DAYS} days`, at(times, 0.5), 'ms', 0, 60);
+      row(`12 windows, ${name}, ${what}, 99th percentile`, at(times, 0.99), 'ms', 0, 400);
+    }
+    const plans = days.map((problem) => timed(problem).plan);
+    const gaps = plans.map(({ score, bound }) => bound - score);
+    const share = (number) => (100 * number) / DAYS;
+    row(
+      `12 windows, ${name}, proven to ask the fewest minutes of a grown-up`,
+      share(plans.filter(({ leastGrownUp }) => leastGrownUp).length),
+      '%',
+      0,
+    );
+    row(`12 windows, ${name}, proven best`, share(gaps.filter((gap) => !gap).length), '%', 0);
     row(
       `12 windows, ${name}, best or one point from it`,
-      (100 * gaps.filter((gap) => gap <= 1).length) / DAYS,
+      share(gaps.filter((gap) => gap <= 1).length),
       '%',
       0,
     );
@@ -63,7 +79,7 @@ export async function playFigures(root) {
   for (let seed = 1; seed <= BESIDE; seed++) {
     // the same days as above, with the library
     const problem = madeUpDay(seed, { ideas: IDEAS });
-    const { plan, ms } = timed(problem);
+    const { plan, ms } = timed(problem, POINTS);
     const model = dayAsLp(problem, false);
     const start = performance.now();
     const { ObjectiveValue } = highs.solve(model, { mip_rel_gap: 0, mip_abs_gap: 0.5 });

@@ -16,6 +16,8 @@ export interface Effort {
   steps: number;
   tries: number;
   nodes: number;
+  /** Ends once the points are settled: of plans worth the same any may come. */
+  pointsAlone?: boolean;
 }
 export const EFFORT: Effort = { steps: 400, tries: 30, nodes: 160_000 };
 /** Just enough that every part of the search has run: the engine then knows it, and the next day takes far less. */
@@ -150,6 +152,7 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
       bound -= POINT;
     }
   if (bound > best.score && settle(next(best), ...ORDERS[LAST], next).whole) bound = next(best) - POINT;
+  if (effort.pointsAlone) return outcome(best, bound);
   // points once settled, as many with fewer minutes of a grown-up: the limit on these falls until no plan is left
   const limit = model.ideas.length + LIMIT;
   const fewer = ({ steps, score }: Draft) => {

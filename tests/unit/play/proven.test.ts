@@ -6,7 +6,7 @@ import { branch } from '#domain/play/branch.ts';
 import { checkPlan } from '#domain/play/check.ts';
 import { modelOf } from '#domain/play/model.ts';
 import { planDay, planSound } from '#domain/play/plan.ts';
-import { WARM_UP } from '#domain/play/solve.ts';
+import { EFFORT, WARM_UP } from '#domain/play/solve.ts';
 import type { Idea, Impossible, Plan } from '#domain/play/types.ts';
 import { vetted } from '#domain/play/vet.ts';
 import { madeUpDay } from '../../helpers/play-days.ts';
@@ -63,6 +63,10 @@ it('is proven best, worth what a general solver found, by the same work and with
     expect([seed, plan.nodes, plan.grownUpMinutes, new Set(needed).size]).toEqual([
       ...[seed, nodes, grownUp, things],
     ]);
+    // its points are settled before it is asked which of equal plans takes least of a grown-up
+    const settled = planOf(planDay(problem, { ...EFFORT, pointsAlone: true }));
+    expect([seed, settled.score, settled.bound, settled.leastGrownUp]).toEqual([seed, best, best, false]);
+    expect([seed, settled.nodes < nodes, settled.grownUpMinutes >= grownUp]).toEqual([seed, true, true]);
     // that a good plan is told early changes nothing
     const told = planOf(planSound(vetted(problem).problem, [], undefined, () => undefined));
     expect([seed, told.nodes, told.placements]).toEqual([seed, plan.nodes, plan.placements]);
