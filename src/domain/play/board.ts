@@ -18,7 +18,7 @@ export const moreThan = (grains: number, by: number) => (by ? (Math.floor(grains
 /** Less than any day is worth; a few of them added still fit a whole number. */
 export const NEVER = -400_000_000;
 /** No minute of a day, and more units than one has. */
-export const LATER_THAN_ANY = 10_000;
+const LATER_THAN_ANY = 10_000;
 export const K = KINDS.length;
 export const NO_KIND = -1;
 /** Where the prices stand that are not of one idea, counted from the number of ideas. */
