@@ -3,6 +3,7 @@
  * own; one that promises too little is closed. A count of cases ends it, never a clock.
  */
 import { leave, NEVER, POINT, type Board } from './board.ts';
+import { solveAt } from './bound.ts';
 import { narrow } from './narrow.ts';
 import type { Draft } from './nearby.ts';
 import { improvePrices } from './prices.ts';
@@ -114,6 +115,7 @@ export function branch(
     nodes += each * taken;
     if (bound < goal) return;
     narrow(board, goal);
+    solveAt(board);
     see(shareDay(board, goal));
     if (depth % 3 === 0 && see(search(board, goal, WIDTH))) return;
     const picks = picksOf(board, most);

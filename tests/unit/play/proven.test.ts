@@ -42,7 +42,7 @@ const DAYS: readonly (readonly [seed: number, nodes: number, grownUp: number, th
     [48, 25_550, 70, 9],
   ] as const),
   ...([
-    [133, 53_934, 125, 5],
+    [133, 54_031, 125, 5],
     [22, 58_506, 70, 15],
     [114, 55_430, 100, 8],
     [51, 18_518, 70, 9],
@@ -99,10 +99,10 @@ it.each([
 it('cases that run out prove nothing: the bound stays at or above the best there is', () => {
   let below = 0;
   for (const [effort, together] of [
-    [{ steps: 1, tries: 1, nodes: 20_000 }, [237_467, 1819, 2900]],
+    [{ steps: 1, tries: 1, nodes: 20_000 }, [237_528, 1819, 2900]],
     // once the nodes are spent the search is no wider than one
     [{ steps: 200, tries: 200, nodes: 300 }, [11_867, 1867, 1899]],
-    [{ steps: 60, tries: 2, nodes: 40_000 }, [383_892, 1894, 1899]],
+    [{ steps: 60, tries: 2, nodes: 40_000 }, [384_575, 1894, 1899]],
   ] as const) {
     const plans = oracle.days.slice(0, 12).map(({ seed, best }) => {
       const plan = planOf(planDay(madeUpDay(seed, { ideas: oracle.ideas }), effort));
@@ -131,7 +131,7 @@ it('cases never say that nothing is worth what a general solver found, and find 
     }
   }
   // the same cases on every engine
-  expect([found, none, nodes]).toEqual([16, 12, 124_792]);
+  expect([found, none, nodes]).toEqual([16, 12, 123_263]);
 });
 
 it('where ideas are too few for all hard moments, no better plan with as many empty ever passes the bound', () => {
