@@ -151,7 +151,8 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
       if (steps || !whole) break;
       bound -= POINT;
     }
-  if (bound > best.score && settle(next(best), ...ORDERS[LAST], next).whole) bound = next(best) - POINT;
+  // what was not ruled out may lie far above the best plan: a last look for any better one
+  if (bound > best.score) settle(next(best), ...ORDERS[LAST], next);
   if (effort.pointsAlone) return outcome(best, bound);
   // points once settled, as many with fewer minutes of a grown-up: the limit on these falls until no plan is left
   const limit = model.ideas.length + LIMIT;
