@@ -11,7 +11,15 @@ import {
 } from '#domain/play-bed/came-up.ts';
 import { readKeptBeds, type UnreadBeds } from '#domain/play-bed/kept-beds.ts';
 import { notEating } from '#domain/play-bed/not-eating.ts';
-import { begunAnew, factsOf, nextDay, problemOf, startBed, withoutCard } from '#domain/play-bed/problem.ts';
+import {
+  begunAnew,
+  factsOf,
+  fromNow,
+  nextDay,
+  problemOf,
+  startBed,
+  withoutCard,
+} from '#domain/play-bed/problem.ts';
 import { decodePlay, encodePlay, type DecodedPlay } from '#domain/play-bed/travel.ts';
 import type { DayMinute, DayProblem, Fault, Impossible, Placement, Plan } from '#domain/play/types.ts';
 import { dateOf } from '#domain/clock/calendar.ts';
@@ -296,9 +304,7 @@ export async function planDayNow(): Promise<void> {
   if (!bed) return;
   const asked = problemOf(bed, IDEAS);
   faults = asked.faults;
-  const { minute } = wardNow();
-  const notBefore = minute < bed.sketch.lightsOut ? minute : 0;
-  const problem = { ...asked.problem, notBefore };
+  const problem = fromNow(asked.problem, wardNow().minute);
   await new Promise<void>((stands) => {
     void ask(bed.shape, problem, [], 0, undefined, { stands }).then(stands);
   });

@@ -1,7 +1,8 @@
 /** From a bed as it was ticked to the problem the planner solves; and a bed to begin with. */
 import { monthsOf, type BedCard } from '../bed-card/card.ts';
 import { windowsOf, type DaySketch } from '../play/day.ts';
-import type { DayProblem, Fault, Idea } from '../play/types.ts';
+import { GRID } from '../play/feasible.ts';
+import type { DayMinute, DayProblem, Fault, Idea } from '../play/types.ts';
 import { UNDER_THREE, usualLightsOut, usualScreenMinutes, type BedShape, type PlayBed } from './bed.ts';
 import { reservedIn } from './child-chooses.ts';
 import { clashesOf, momentsHeeded } from './heeded.ts';
@@ -51,6 +52,19 @@ export function problemOf(bed: PlayBed, library: readonly Idea[]): { problem: Da
       done: bed.done,
     },
   };
+}
+
+/**
+ * What is asked at this minute: the rest of the day; late in the evening, when no window has room any more, the whole of it.
+ *
+ * Shape: the problem of a whole day -> the problem with `notBefore`.
+ */
+export function fromNow(problem: DayProblem, minute: DayMinute): DayProblem {
+  const soonest = GRID * Math.ceil(minute / GRID);
+  const hasRoom = problem.windows.some(
+    ({ from, minutes }) => from + minutes - Math.max(from, soonest) >= GRID,
+  );
+  return { ...problem, notBefore: hasRoom ? minute : 0 };
 }
 
 /** What the nurse's card says that play needs to know. */
