@@ -42,7 +42,7 @@ it(
       fewest += grownUp;
       if (plan.grownUpMinutes > grownUp) continue;
       least++;
-      // of those, the one with the fewest things is looked for
+      // of those, the one with the fewest things is looked for, and mostly found
       const needed = plan.placements.flatMap(
         ({ idea }) => oracle.ideas.find(({ id }) => id === idea)!.things,
       );
@@ -51,7 +51,7 @@ it(
       if (count === things) few++;
     }
     // the same on every engine; a search that is changed may find more of them
-    expect([proven, least, minutes, fewest, few]).toEqual([176, 194, 17_920, 17_855, 117]);
+    expect([proven, least, minutes, fewest, few]).toEqual([176, 195, 17_915, 17_855, 181]);
   },
 );
 

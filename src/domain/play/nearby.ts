@@ -7,9 +7,9 @@ import { solveAt } from './bound.ts';
 import { narrow } from './narrow.ts';
 import { END, search, type Step } from './search.ts';
 
-/** Parts of plans side by side, and what a try counts for beside them. */
+/** Parts of plans side by side, for ties in a whole day more of them, and what a try counts for beside them. */
 const WIDTH = 10;
-const TIES_WIDTH = 30;
+const WHOLE_WIDTH = 200;
 /** So few stages are planned anew all together, to settle which of equal plans comes first. */
 const FEW = 6;
 const TRY_NODES = 10;
@@ -78,7 +78,7 @@ export function improveNearby(
     spent += TRY_NODES;
     if (solveAt(board) < goal) continue;
     narrow(board, goal);
-    const found = search(board, goal, by ? WIDTH : TIES_WIDTH, !by);
+    const found = search(board, goal, by || group.length < 3 ? WIDTH : WHOLE_WIDTH, !by);
     spent += found.nodes;
     if (!found.steps || (found.score === score && found.tie! >= tie)) continue;
     [steps, score, tie] = [found.steps, found.score, found.tie!];

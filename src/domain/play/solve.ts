@@ -1,5 +1,5 @@
 /** From a compiled day to its best plan: prices, plans on the way, then cases for what is left between them. */
-import { boardOf, LIMIT, moreThan, NEVER, pointsOf, POINT, type Square } from './board.ts';
+import { boardOf, leave, LIMIT, moreThan, NEVER, pointsOf, POINT } from './board.ts';
 import { solveAt } from './bound.ts';
 import { branch } from './branch.ts';
 import { EMPTY_MOMENT, type Model } from './model.ts';
@@ -19,7 +19,7 @@ export interface Effort {
   /** Ends once the points are settled: of plans worth the same any may come. */
   pointsAlone?: boolean;
 }
-export const EFFORT: Effort = { steps: 400, tries: 30, nodes: 160_000 };
+export const EFFORT: Effort = { steps: 400, tries: 30, nodes: 140_000 };
 /** Just enough that every part of the search has run: the engine then knows it, and the next day takes far less. */
 export const WARM_UP: Effort = { steps: 60, tries: 10, nodes: 1500 };
 
@@ -68,7 +68,7 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
   const take = <F extends Omit<Found, 'whole'>>(found: F) => {
     const { steps, score } = found;
     nodes += found.nodes;
-    if (steps && score > best.score) best = { steps, score };
+    if (steps && score >= best.score) best = { steps, score };
     return found;
   };
   const width = () => {
@@ -85,7 +85,7 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
     // of a plan that fills more moments it is a bound all the more: each counts for more points than a day has
     const unscored = EMPTY_MOMENT * missing.length;
     return {
-      steps: fewestThings(model, squares, steps),
+      steps,
       score: pointsOf(score) + unscored,
       bound: pointsOf(Math.max(bound, score)) + unscored,
       least,
@@ -131,10 +131,11 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
   });
   if (best.score === NEVER) take(search(board, NEVER, width()));
   const prices = board.price.slice();
+  let whole = squares;
   const afresh = () => {
     board.price.set(prices);
     board.forced.fill(0);
-    board.squares = squares.slice();
+    board.squares = whole.slice();
   };
   bound = next({ score: bound }) - POINT;
   for (const start of [shared, best])
@@ -164,31 +165,31 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
   };
   let least = false;
   for (const [cases, most] of ORDERS.slice(LAST)) least ||= settle(fewer(best), cases, most, fewer).whole;
-  // of plans worth the same, the one that asks least of a grown-up and needs the fewest things
   board.supply[limit]!++;
+  // then with fewer things: each is left out in turn, where those that are left do for a plan that is worth as much
+  const thingsOf = ({ idea }: Step) => model.ideas[idea]!.things;
+  let among = squares;
+  for (const thing of ['', ...new Set(best.steps.flatMap(thingsOf))]) {
+    const left = new Set(best.steps.flatMap(thingsOf));
+    if (!left.delete(thing) && thing) continue;
+    board.squares = among.slice();
+    among.forEach((_, s) =>
+      leave(board, s, (idea) => model.ideas[idea]!.things.every((one) => left.has(one))),
+    );
+    whole = board.squares;
+    prices.set(board.price);
+    const [cases, most] = ORDERS[LAST];
+    if (!settle(best.score, 1, most).whole && thing) {
+      afresh();
+      // a step below what is looked for, so that a plan without the thing is one that is better
+      const near = improve({ ...best, score: best.score - 1 }, best.score, NEARBY, 1);
+      if (near.score < best.score) settle(best.score, cases, most);
+    }
+    // at first nothing is left out, and what no plan worth as much can hold goes for good
+    if (!thing) among = board.squares;
+  }
+  whole = squares;
   afresh();
+  // then the first by starts and ideas
   return outcome(improve(best, Infinity, Infinity, 0), bound, least);
-}
-
-/**
- * The same steps, but wherever another idea of the same sort does just as well, the one with which the plan needs the fewest
- * things; of equals the first. Two that fill a moment stay.
- */
-function fewestThings({ ideas, screen }: Model, squares: readonly Square[], steps: readonly Step[]): Step[] {
-  const plan = [...steps];
-  steps.forEach((step, n) => {
-    const { puts, sortUnits } = squares[step.stage]!;
-    const { one, two, sort, worth } = puts;
-    const others = plan.flatMap(({ idea }, other) => (other === n ? [] : [idea]));
-    const rank = (at: number) =>
-      1e4 * new Set([...others, at].flatMap((idea) => ideas[idea]!.things)).size + at;
-    const alike = (at: number, p: number) =>
-      two[p]! < 0 && sortUnits[sort[p]!] === step.units && screen[at] === screen[step.idea];
-    const now = one.findIndex((at, p) => at === step.idea && alike(at, p));
-    one.forEach((at, p) => {
-      if (sort[p] !== sort[now] || worth[p] !== worth[now] || !alike(at, p) || others.includes(at)) return;
-      if (rank(at) < rank(plan[n]!.idea)) plan[n] = { ...step, idea: at };
-    });
-  });
-  return plan;
 }

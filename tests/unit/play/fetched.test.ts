@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { checkPlan } from '#domain/play/check.ts';
 import { scoreOf } from '#domain/play/objective.ts';
 import { planDay } from '#domain/play/plan.ts';
-import { EFFORT, type Effort } from '#domain/play/solve.ts';
 import type { DayProblem, HardMoment, Idea, OrdinaryWindow } from '#domain/play/types.ts';
 import { EXAMPLE } from '../../helpers/play-example.ts';
 
@@ -22,19 +21,13 @@ const DAY: DayProblem = {
   windows: [open('w', 600), open('v', 900)],
   ...{ lightsOut: 1320, perWindow: 1, events: [] },
 };
-/** So little that no equal plan is looked for nearby; an idea still gives way to one that does as well. */
-const LITTLE: Effort = { steps: 60, tries: 10, nodes: 1 };
-/** The ideas of a day's plan, in order of time; it keeps all rules and is worth what it says. With any effort they are the same. */
-function planned(ideas: Idea[], more: Partial<DayProblem> = {}, efforts = [EFFORT, LITTLE]): string[] {
+/** The ideas of a day's plan, in order of time; it keeps all rules and is worth what it says. */
+function planned(ideas: Idea[], more: Partial<DayProblem> = {}): string[] {
   const problem = { ...DAY, ...more, ideas };
-  const [first, ...others] = efforts.map((effort) => {
-    const result = planDay(problem, effort);
-    const plan = result.kind === 'plan' ? result : result.rest;
-    expect([plan.score, checkPlan(problem, plan)]).toEqual([scoreOf(problem, plan.placements), []]);
-    return plan.placements.map(({ idea: id }) => id);
-  });
-  for (const other of others) expect([...other].sort()).toEqual([...first!].sort());
-  return first!;
+  const result = planDay(problem);
+  const plan = result.kind === 'plan' ? result : result.rest;
+  expect([plan.score, checkPlan(problem, plan)]).toEqual([scoreOf(problem, plan.placements), []]);
+  return plan.placements.map(({ idea: id }) => id);
 }
 
 describe('what must be fetched', () => {
@@ -90,8 +83,7 @@ describe('what must be fetched', () => {
       ...{ ...open('m', 600), kind: 'hard', minutes: 30 },
       ...{ procedure: 'needle', weight: 1, freeHands: 1 },
     };
-    // what fills a moment stays as it is, unless there is effort for more
-    const moments = (some: Idea[]) => planned(some, { windows: [moment] }, [EFFORT]);
+    const moments = (some: Idea[]) => planned(some, { windows: [moment] });
     const short = (energy: 1 | 2) => ({ minutes: [15, 15] as const, energy });
     const things = (...all: string[][]) => all.map((list, n) => idea('abc'[n]!, list, short(2)));
     expect(moments(things(['clay'], ['pen'], []))).toEqual(['a', 'c']);
@@ -101,8 +93,5 @@ describe('what must be fetched', () => {
     const two = [idea('b', [], short(2)), idea('c', [], short(1))];
     expect(moments([alone(['clay']), ...two])).toEqual(['b', 'c']);
     expect(moments([alone([]), ...two])).toEqual(['a']);
-    // with little effort it stays: one that begins a pair is too short to stand there alone
-    const last = [{ ...alone(['clay']), id: 'c' }, ...two.map((one, n) => ({ ...one, id: 'ba'[n]! }))];
-    expect(planned(last, { windows: [moment] }, [LITTLE])).toEqual(['c']);
   });
 });
