@@ -32,7 +32,7 @@ const AIM = 6;
 /** What a step of the prices in a case counts for, and a case at least. */
 const STEP_NODES = 10;
 const CASE_NODES = 1000;
-/** How much may go into better plans near one that a look found, and near each of the two best in the end. */
+/** How much may go into better plans near one that a look found, and near each of the two best, or near one less a thing. */
 const LOOK = 200;
 const NEARBY = 8_000;
 /** Cases at most, and how sure what is settled first may be; another order finds what the one before does not reach. */
