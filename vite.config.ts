@@ -3,6 +3,7 @@ import { sveltekit } from '@sveltejs/kit/vite';
 import { defineConfig } from 'vitest/config';
 import { firstDrawingPlugin, languagesPlugin } from './.ci/languages-plugin.mjs';
 import { namedImportsPlugin } from './.ci/named-imports-plugin.mjs';
+import { ownBindingsPlugin } from './.ci/own-bindings-plugin.mjs';
 import { wardPlugin } from './.ci/ward-plugin.mjs';
 
 /** Modules of every first page. Notes, rules, the drawing and codes are not among them: they come when needed. */
@@ -27,7 +28,14 @@ function isNextToLook(asked: string): boolean {
 }
 
 export default defineConfig({
-  plugins: [wardPlugin(), languagesPlugin(), firstDrawingPlugin(), namedImportsPlugin(), sveltekit()],
+  plugins: [
+    wardPlugin(),
+    languagesPlugin(),
+    firstDrawingPlugin(),
+    namedImportsPlugin(),
+    ownBindingsPlugin(),
+    sveltekit(),
+  ],
   // one value a file: a name for each key would be written three times
   json: { namedExports: false },
   build: {

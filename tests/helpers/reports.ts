@@ -36,32 +36,39 @@ export const anySign = fc.constantFrom(...ALL_SIGN_IDS);
 
 const anyTime = fc.integer({ min: -2000, max: 0 });
 
+/** Made once for each sign: a million reports draw from them. */
+const sightingOf = new Map(
+  ALL_SIGN_IDS.map((sign) => [
+    sign,
+    fc.record({
+      answer: fc.constantFrom(...offered(sign).slice(1)),
+      before: anyTime,
+      looked: fc.option(fc.integer({ min: 0, max: 500 }), { nil: undefined }),
+      told: fc.boolean(),
+      detail: fc.constantFrom(undefined, ...Object.keys(SIGN_ROWS[sign]!.details ?? {})),
+    }),
+  ]),
+);
 export const anySighting = (now: Instant): fc.Arbitrary<Sighting> =>
   anySign.chain((sign) =>
-    fc
-      .record({
-        answer: fc.constantFrom(...offered(sign).slice(1)),
-        before: anyTime,
-        looked: fc.option(fc.integer({ min: 0, max: 500 }), { nil: undefined }),
-        told: fc.boolean(),
-        detail: fc.constantFrom(undefined, ...Object.keys(SIGN_ROWS[sign]!.details ?? {})),
-      })
-      .map(({ answer, before, looked, told, detail }) => {
-        const sighting: Sighting = { sign, answer, at: instant(now + before) };
-        if (detail) sighting.details = [`${sign}/${detail}`];
-        if (told) sighting.toldAt = sighting.at;
-        if (looked !== undefined) sighting.lookedAt = instant(Math.min(now, sighting.at + looked));
-        return sighting;
-      }),
+    sightingOf.get(sign)!.map(({ answer, before, looked, told, detail }) => {
+      const sighting: Sighting = { sign, answer, at: instant(now + before) };
+      if (detail) sighting.details = [`${sign}/${detail}`];
+      if (told) sighting.toldAt = sighting.at;
+      if (looked !== undefined) sighting.lookedAt = instant(Math.min(now, sighting.at + looked));
+      return sighting;
+    }),
   );
+
+/** A sign and one of its answers. */
+const anyAnswered = fc.constantFrom(
+  ...ALL_SIGN_IDS.flatMap((sign) => offered(sign).map((answer) => [sign, answer] as const)),
+);
 
 export const anyReport = (now: Instant): fc.Arbitrary<Report> =>
   fc.record({
     answers: fc
-      .uniqueArray(anySign, { maxLength: 6 })
-      .chain((signs) =>
-        fc.tuple(...signs.map((s) => fc.constantFrom(...offered(s)).map((a) => [s, a] as const))),
-      )
+      .uniqueArray(anyAnswered, { maxLength: 6, selector: ([sign]) => sign })
       .map((pairs) => Object.fromEntries(pairs)),
     sightings: fc.array(anySighting(now), { maxLength: 5 }),
     soreness: fc.array(

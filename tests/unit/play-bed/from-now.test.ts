@@ -5,11 +5,13 @@ import { WARD_DAY } from '#content/ward-day.ts';
 import type { PlayBed } from '#domain/play-bed/bed.ts';
 import { fromNow, problemOf, startBed, withoutCard } from '#domain/play-bed/problem.ts';
 import { planDay } from '#domain/play/plan.ts';
+import { WARM_UP } from '#domain/play/solve.ts';
 
 const bedOf = (ageYears: number): PlayBed =>
   startBed('circle', '2026-01-15', withoutCard(ageYears), WARD_DAY);
 const plannedAt = (bed: PlayBed, minute: number) => {
-  const found = planDay(fromNow(problemOf(bed, IDEAS).problem, minute));
+  // whether there is anything at all needs no long search
+  const found = planDay(fromNow(problemOf(bed, IDEAS).problem, minute), WARM_UP);
   return (found.kind === 'plan' ? found : found.rest).placements;
 };
 

@@ -19,7 +19,7 @@ import {
 import { cases } from '../../helpers/same-cases.ts';
 
 const rank = (report: Report, given: Context) => rankOf(assess(report, given).urgency);
-/** Random reports in all; the million is shared between the ways in which a report can get worse. */
+/** Random reports that got worse in all: each report gets so in every way. */
 const RUNS = 1_000_000;
 const NOW = at('14:00');
 
@@ -98,22 +98,22 @@ const withoutWindows = (report: Report): Report => ({
 describe('laws of urgency', () => {
   const ways = Object.entries(worse);
 
-  it.each(ways)(
-    '%s never lowers the answer',
-    (name, change) => {
-      fc.assert(
-        fc.property(anyReport(NOW), anyContext(NOW), fc.gen(), (report, given, pick) => {
-          const start = name === 'waiting longer' ? withoutWindows(report) : report;
-          const [changedReport, changedContext] = change(start, given, pick);
-          const before = rank(start, given);
-          const after = rank(changedReport, changedContext);
-          if (after < before) throw new Error(`${before} fell to ${after}`);
-        }),
-        { numRuns: cases(Math.ceil(RUNS / ways.length)) },
-      );
-    },
-    600_000,
-  );
+  it(`whichever way a report gets worse, the answer is never lower: ${Object.keys(worse).join(', ')}`, () => {
+    fc.assert(
+      fc.property(anyReport(NOW), anyContext(NOW), fc.gen(), (report, given, pick) => {
+        const before = rank(report, given);
+        for (const [name, change] of ways) {
+          const waits = name === 'waiting longer';
+          const start = waits ? withoutWindows(report) : report;
+          const after = rank(...change(start, given, pick));
+          const least = waits ? rank(start, given) : before;
+          if (after < least) throw new Error(`${name}: ${least} fell to ${after}`);
+        }
+      }),
+      // the smallest case of all would be looked for for minutes
+      { numRuns: cases(Math.ceil(RUNS / ways.length)), endOnFailure: true },
+    );
+  }, 600_000);
 
   it('one more sign never lowers the answer: all pairs and triples', () => {
     const given = context();

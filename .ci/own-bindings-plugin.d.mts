@@ -1,0 +1,1 @@
+export function ownBindingsPlugin(): import('vite').Plugin;
