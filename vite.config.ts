@@ -27,6 +27,20 @@ function isNextToLook(asked: string): boolean {
   return [...readFileSync(ROUTES, 'utf8').matchAll(listed)].some(([, number]) => number === page);
 }
 
+/** Files that take longest. */
+const LONG =
+  /(reference\/play-days|signs\/laws|content\/made-up|notes\/pack|play\/(proven|laws)|weight-for-age)\.test/;
+async function longestFirst() {
+  const { BaseSequencer } = await import('vitest/node');
+  return class extends BaseSequencer {
+    override async sort(files: Parameters<typeof BaseSequencer.prototype.sort>[0]) {
+      const sorted = await super.sort(files);
+      const isLong = ({ moduleId }: (typeof sorted)[number]) => LONG.test(moduleId);
+      return [...sorted.filter(isLong), ...sorted.filter((one) => !isLong(one))];
+    }
+  };
+}
+
 export default defineConfig({
   plugins: [
     wardPlugin(),
@@ -60,6 +74,8 @@ export default defineConfig({
     setupFiles: ['tests/helpers/same-cases.ts'],
     // no test leaves anything behind in a module; reading all of them anew for each file took a third of the time
     isolate: false,
+    // a long file that began last would be waited for
+    ...(process.env.VITEST ? { sequence: { sequencer: await longestFirst() } } : {}),
     // the usual "one less than there are cores" would leave half of a small machine idle
     maxWorkers: 2,
     // laws try many cases, and a shared machine may be slow: a limit is for tests that hang

@@ -1,5 +1,5 @@
 // Two hundred whole days with the whole library beside HiGHS 1.15.3, a general solver: what it found is kept in
-// play-days.json, which .ci/play-days.mjs writes; five of them are solved again here.
+// play-days.json, which .ci/play-days.mjs writes; three of them are solved again here.
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import loadHighs from 'highs';
@@ -56,7 +56,7 @@ it(
 );
 
 it('the general solver finds today what is written down', { timeout: 300_000 }, async () => {
-  for (const { seed, best } of oracle.days.slice(1, 6)) {
+  for (const { seed, best } of oracle.days.slice(1, 4)) {
     const highs = await loadHighs();
     const model = dayAsLp(madeUpDay(seed, { ideas: oracle.ideas }), false);
     const { ObjectiveValue } = highs.solve(model, { mip_rel_gap: 0, mip_abs_gap: 0.5 });
