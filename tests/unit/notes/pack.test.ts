@@ -29,7 +29,7 @@ describe('packed notes', () => {
         const back = unpacked(packNotes(entries));
         expect(JSON.stringify(back)).toBe(JSON.stringify(entries));
       }),
-      { numRuns: cases(2000) },
+      { numRuns: cases(1000) },
     );
   });
 
