@@ -4,10 +4,9 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { expect, type Page } from '@playwright/test';
 import {
-  buildWith,
   chunksIn,
-  keepOnly,
   keptAddresses,
+  nextVersion,
   readyOffline,
   stopWorkers,
   test,
@@ -36,21 +35,18 @@ const PAGES = [
 // the offline copy is a part of what is looked at
 test.use({ serviceWorkers: 'allow', onlyPages: PAGES });
 
-// one after the other: the new version is built once
+// one after the other: the new version is made once
 test.describe.configure({ mode: 'serial', timeout: 180_000 });
 
 const OLD_TEXT = words('en')['common:bar.worried']!;
 const NEW_TEXT = `${OLD_TEXT} Second version`;
-let sources: string;
 let next: string;
 
-test.beforeAll(async () => {
-  test.setTimeout(240_000);
-  sources = await mkdtemp(path.join(tmpdir(), 'bare-toes-next-'));
-  next = await buildWith(sources, 'locales/en/common.json', OLD_TEXT, NEW_TEXT);
-  await keepOnly(next, PAGES);
+test.beforeAll(async ({ old }) => {
+  next = await mkdtemp(path.join(tmpdir(), 'bare-toes-next-'));
+  await nextVersion(old, next, OLD_TEXT, NEW_TEXT);
 });
-test.afterAll(() => rm(sources, { recursive: true, force: true }));
+test.afterAll(() => rm(next, { recursive: true, force: true }));
 
 const bar = (page: Page) => page.locator('a:not(.skip)').first().locator('strong');
 const offered = (page: Page) => page.locator('[data-new-version]');

@@ -7,8 +7,8 @@ import { expect, test, type Page } from '@playwright/test';
 import { serve } from '../../.ci/serve.mjs';
 import { SIGNS } from '#content/signs.ts';
 import { decodeBedCard } from '#domain/bed-card/code.ts';
-import { buildForWard } from '../helpers/builds.ts';
-import { keptNotes, resultAddress, scriptRuns, words } from '../helpers/pages.ts';
+import { buildForWard, chunksIn, versionOf } from '../helpers/builds.ts';
+import { built as underTest, keptNotes, resultAddress, scriptRuns, words } from '../helpers/pages.ts';
 
 const english = words('en');
 const MORNING = new Date('2026-01-15T08:40:00Z');
@@ -61,6 +61,12 @@ const open = async (page: Page, address: string) => {
   await page.goto(`http://127.0.0.1:${server.port}${address}`);
   await scriptRuns(page);
 };
+
+test('a second build differs in number and in the names of what it changed', async () => {
+  expect(await versionOf(built)).not.toBe(await versionOf(underTest));
+  const before = await chunksIn(underTest);
+  expect([...(await chunksIn(built))].filter((chunk) => !before.has(chunk)).length).toBeGreaterThan(3);
+});
 
 test('its languages in its order, and its words about the button beside ours', async ({ page }) => {
   await open(page, '/');

@@ -1,6 +1,7 @@
 /** Built sites of a test's own: nobody else rebuilds them, and their server can be taken away. */
 import { execFile } from 'node:child_process';
-import { cp, mkdtemp, readFile, readdir, rm, symlink, writeFile } from 'node:fs/promises';
+import { createHash } from 'node:crypto';
+import { cp, mkdtemp, readFile, readdir, rename, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { promisify } from 'node:util';
@@ -72,7 +73,7 @@ export const test = base.extend<
  * Lets the worker of a built folder keep these pages and no others beside its files: to fill the device with all of
  * them takes most of the time of a test about versions. offline.spec.ts looks at the whole.
  */
-export async function keepOnly(folder: string, pages: readonly string[]): Promise<void> {
+async function keepOnly(folder: string, pages: readonly string[]): Promise<void> {
   const file = path.join(folder, 'service-worker.js');
   const code = await readFile(file, 'utf8');
   const listed = /,[a-zA-Z_$]+\+`(\/[a-z][^`]*\/)`/g;
@@ -109,14 +110,38 @@ export async function buildForWard(folder: string, settings: object): Promise<st
   return built(folder, { BARE_TOES_WARD: file });
 }
 
-/** Builds the sources anew with one text changed, as a ward's next version would be. */
-export async function buildWith(folder: string, file: string, from: string, to: string): Promise<string> {
-  await copySources(folder);
-  const words = await readFile(path.join(folder, file), 'utf8');
-  const changed = words.replace(JSON.stringify(from), JSON.stringify(to));
-  expect(changed).not.toBe(words);
-  await writeFile(path.join(folder, file), changed);
-  return built(folder);
+const hashOf = (script: string) => `'sha256-${createHash('sha256').update(script).digest('base64')}'`;
+const inline = (html: string) => [...html.matchAll(/<script>([^]*?)<\/script>/g)].map(([, code]) => code!);
+
+/**
+ * A built folder as a ward's next version would be: another number, every script and style under another name, and one text
+ * changed. A second build would take a minute; that it differs in just this is looked at in ward.spec.ts, which needs one.
+ */
+export async function nextVersion(
+  from: string,
+  folder: string,
+  text: string,
+  newText: string,
+): Promise<void> {
+  await cp(from, folder, { recursive: true });
+  const [number, chunks] = [await versionOf(from), await chunksIn(from)];
+  const scripts = [...chunks].filter((name) => /\.(js|css)$/.test(name));
+  const renamed = (name: string) => name.replace(/\.(\w+)$/, '-next.$1');
+  const names = new Set(scripts.map((name) => path.posix.basename(name)));
+  const named = (code: string) =>
+    code
+      .replace(/[\w.-]+\.(js|css)\b/g, (name) => (names.has(name) ? renamed(name) : name))
+      .replaceAll(number, `${number}0`)
+      .replaceAll(text, newText);
+  for (const file of await readdir(folder, { recursive: true })) {
+    if (!/\.(html|js|css|json)$/.test(file)) continue;
+    const code = await readFile(path.join(folder, file), 'utf8');
+    let next = named(code);
+    // what stands in a page by itself is let run by its sum
+    for (const script of inline(code)) next = next.replaceAll(hashOf(script), hashOf(named(script)));
+    await writeFile(path.join(folder, file), next);
+  }
+  for (const name of scripts) await rename(path.join(folder, name), path.join(folder, renamed(name)));
 }
 
 /** Every page of a built folder, as an address. */
