@@ -1,5 +1,6 @@
 // npm run access: every page in every language, by day and by night, for each way the child's pages are shown, with all
-// rules of axe, on the narrowest phone; with large text and by the keyboard. Some twelve minutes; npm test opens a part of it. node .ci/access.mjs [--no-build]
+// rules of axe, on the narrowest phone; with large text and by the keyboard. Some twelve minutes; npm test opens a part of
+// it. node .ci/access.mjs [--no-build]
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import path from 'node:path';

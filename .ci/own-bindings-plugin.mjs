@@ -9,6 +9,8 @@ const OURS = /\/src\/(domain|scene|content|i18n)\/[^?]*\.ts$/;
 export function ownBindingsPlugin() {
   return {
     name: 'bare-toes-own-bindings',
+    // tests are served; what is built stays as it is
+    apply: 'serve',
     enforce: 'post',
     transform(code, id) {
       if (!process.env.VITEST || !OURS.test(id)) return undefined;
