@@ -289,6 +289,26 @@ for (const language of ['en', 'es', 'pl', 'ar'])
     expect(await brokenWords(page.locator('h1'))).toEqual([]);
   });
 
+test('Polish, with text at twice its size: the figures of the notes, what comes now and the child’s button at night stand in whole words', async ({
+  page,
+}) => {
+  await page.clock.install({ time: new Date('2026-11-25T23:10:00Z') });
+  // without a note there are no figures
+  await page.goto(resultAddress('pl', 'toes-colour'));
+  await expect(page.locator('[data-written]')).toBeVisible();
+  for (const [address, place] of [
+    ['our-notes/', 'main dt'],
+    ['our-day/grown-up/', '[data-comes-now]'],
+    ['our-day/', '[data-edge="please-come"]'],
+  ] as const) {
+    await page.goto(`/pl/${address}`);
+    await scriptRuns(page);
+    await expect(page.locator(place).first()).toBeVisible();
+    await page.addStyleTag({ content: TWICE });
+    expect(await brokenWords(page.locator(place)), address).toEqual([]);
+  }
+});
+
 const PLANNED = ['', 'plan/', 'paper/', 'code/', 'moment/', 'night/', 'bed/'].map(
   (one) => `things-to-do/${one}`,
 );
