@@ -9,6 +9,7 @@ import {
   type CameUp,
   type InTheDay,
 } from '#domain/play-bed/came-up.ts';
+import { heldPlan } from '#domain/play-bed/held-plan.ts';
 import { readKeptBeds, type UnreadBeds } from '#domain/play-bed/kept-beds.ts';
 import { notEating } from '#domain/play-bed/not-eating.ts';
 import {
@@ -73,12 +74,16 @@ export const tickedBed = (): PlayBed | undefined => kept && bedIn(kept.beds, kep
 /** Where nobody may eat, as the bed or the child's day says, nothing of a plan is offered with food. */
 const asMayEat = (bed: PlayBed): PlayBed =>
   bed.eating && !nothingByMouthNow() ? bed : notEating(bed, IDEAS);
+const minuteShown = $derived(wardAt(currentMoment()).minute);
 const shownBed = $derived.by(() => {
   const bed = tickedBed();
-  return bed && asMayEat(bed);
+  return bed && heldPlan(asMayEat(bed), IDEAS, minuteShown);
 });
 /** The bed that is shown, as play is offered and planned from. */
 export const openBed = (): PlayBed | undefined => shownBed;
+/** Whether some of the plan that is kept no longer suits the open bed, and is not shown. */
+export const hasOutgrownPlan = (): boolean =>
+  (tickedBed()?.plan?.length ?? 0) > (openBed()?.plan?.length ?? 0) && !isPlanning();
 /** What of the kept beds could not be read; the rest was. */
 export const playUnread = (): readonly UnreadBeds[] => unread;
 /** Whether the text of what could not be read lies elsewhere on this device now. */

@@ -5,6 +5,7 @@ import { ALL_SIGN_IDS, SIGN_IDS, type SignId } from '#domain/signs/ids.ts';
 import { forgetNotes } from '../helpers/kept-notes.ts';
 import {
   CORE_SIGNS,
+  keptNotes,
   mostTaps,
   RESULTS,
   resultAddress,
@@ -56,6 +57,23 @@ for (const part of PART_IDS) {
     }
   });
 }
+
+test('a tap on the picture of what is usual says nothing; one on the other picture says it is different', async ({
+  page,
+}) => {
+  await forgetNotes(page);
+  await page.goto('/en/look/toes/');
+  await scriptRuns(page);
+  const panel = page.locator('li:has(> * > a[data-sign="toes-cool"])');
+  await panel.locator('figure:not(.different)').tap();
+  // somebody who taps it again is not sent on either
+  await panel.locator('figure:not(.different) figcaption').tap();
+  await expect(page).toHaveURL(/look\/toes\/$/);
+  expect(await keptNotes(page)).toEqual([]);
+  const { x, y, width, height } = (await panel.locator('figure.different').boundingBox())!;
+  await page.touchscreen.tap(x + width / 2, y + height / 2);
+  await page.waitForURL(`**${resultAddress('en', 'toes-cool')}`);
+});
 
 test('each sub-answer has its own class and sentence', async ({ page }) => {
   for (const { sign, answer, urgency } of RESULTS.filter(

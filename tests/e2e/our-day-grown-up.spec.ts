@@ -233,6 +233,15 @@ test('a bad part of the kept day is named with its place, the rest stands; fists
   expect(await keptNotes(page)).toEqual([]);
 });
 
+test('where no nurse’s card is on the phone, nobody says that nothing speaks against eating', async ({
+  page,
+}) => {
+  await page.goto('/en/our-day/grown-up/');
+  await scriptRuns(page);
+  await expect(page.locator('[data-eating]')).toContainText(english['day-adult:eating.noCard']!);
+  await expect(page.getByText(english['day-adult:eating.may']!)).toHaveCount(0);
+});
+
 test('"nothing by mouth", said at ten at night, holds over midnight and over a clock set back, until a nurse ends it', async ({
   page,
 }) => {

@@ -88,6 +88,32 @@ test('an idea that is not for today goes, and the page says what changed', async
   await expect(page.locator(`[data-strip] [data-idea="${id}"]`)).toHaveCount(0);
 });
 
+test('a bed that is ticked anew: no page shows what no longer suits it, each says so, and planning again fills the gaps', async ({
+  page,
+}) => {
+  await planned(page);
+  const before = await strip(page).evaluateAll((all) => all.map((one) => one.getAttribute('data-idea')!));
+  const handsOf = (id: string) => IDEAS.find((idea) => idea.id === id)!.hands;
+  expect(before.some((id) => handsOf(id) > 0)).toBe(true);
+  await expect(page.locator('[data-outgrown]')).toHaveCount(0);
+  await page.goto('/en/things-to-do/bed/');
+  await page.locator('input[name="hands"][value="0"]').check();
+  for (const leaf of ['plan/', 'code/', 'paper/', '']) {
+    await page.goto(`/en/things-to-do/${leaf}`);
+    await expect(page.locator('[data-outgrown]'), leaf).toHaveText(english['play:planning.outgrown']!);
+    await expect(page.locator('[data-outgrown]'), leaf).toBeInViewport();
+  }
+  await page.goto('/en/things-to-do/paper/');
+  await expect(page.locator('[data-paper]')).toBeVisible();
+  for (const id of before.filter((one) => handsOf(one) > 0))
+    await expect(page.locator('[data-paper]')).not.toContainText(english[`ideas:${id}.name`]!);
+  await page.goto('/en/things-to-do/plan/');
+  await page.locator('[data-action="plan"]').tap();
+  await expect(page.locator('[data-outgrown]')).toHaveCount(0);
+  await expect(page.locator('[data-bound]')).toBeVisible();
+  expect(await strip(page).count()).toBeGreaterThan(0);
+});
+
 test('scene 13: an X-ray comes; nothing is planned into it, and what has begun stays', async ({ page }) => {
   await planned(page);
   const before = (await kept(page)).plan!;

@@ -5,6 +5,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { SIGNS } from '#content/signs.ts';
 import { WARD } from '#content/ward.ts';
 import { chosen, keptNotes, scriptRuns, Taps, tapTo, words } from '../helpers/pages.ts';
+import { forgetNotes } from '../helpers/kept-notes.ts';
 import { root } from '../helpers/locales.ts';
 
 const NIGHT = new Date('2026-01-15T03:10:00Z');
@@ -239,7 +240,7 @@ test('scene 5: not sure on deep skin: the pictures wear the child’s tone, not 
   const taps = new Taps(page);
   await taps.on('main a[data-part="toes"]');
   await page.waitForURL('**/look/toes/');
-  const pair = page.locator('a[data-sign="toes-colour"] svg');
+  const pair = page.locator('li:has(> * > a[data-sign="toes-colour"]) svg');
   await expect(pair).toHaveCount(2);
   expect(kept).toBe('umber');
   // the prerendered pictures are drawn anew as this child: one read in between belongs to no page any more
@@ -348,4 +349,25 @@ test('scene 22: numb toes are ring now, whatever else is like usual', async ({ p
   await expect(page.locator('article h1')).toHaveText(words('en')['common:urgency.ring-now']!);
   await expect(page.locator('[data-written]')).toBeVisible();
   expect(SIGNS['toes-numb'].urgency).toBe('ring-now');
+
+  // a phone that drops the page and loads it anew writes no second look, and still says what to do
+  const kept = await keptNotes(page);
+  const time = await page.locator('[data-written]').innerText();
+  await page.reload();
+  await scriptRuns(page);
+  await expect(page.locator('article[data-urgency]')).toHaveAttribute('data-urgency', 'ring-now');
+  await expect(page.locator('article a[href*="toes-numb"]')).toBeVisible();
+  await expect(page.locator('[data-written]')).toHaveText(time);
+  expect(await keptNotes(page)).toEqual(kept);
+});
+
+test('the end of the six looks, opened without a look, writes nothing and leads to a look', async ({
+  page,
+}) => {
+  await forgetNotes(page);
+  await page.goto('/en/look/full/end/');
+  await scriptRuns(page);
+  await page.locator('main a[href$="/look/full/"]').tap();
+  await page.waitForURL('**/look/full/');
+  expect(await keptNotes(page)).toEqual([]);
 });

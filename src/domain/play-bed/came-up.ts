@@ -71,20 +71,30 @@ function brokenOff(placement: Placement, windows: readonly PlayWindow[]): Placem
   return left > 0 && left < placement.minutes ? { ...placement, minutes: left } : placement;
 }
 
-/** The event with everything it meets cut back: what came up is true, what was told before gives way. */
-function withEvent(bed: PlayBed, id: string, from: DayMinute, minutes: number): PlayBed['sketch'] {
+/**
+ * The event with everything it meets cut back: what came up is true, what was told before gives way. What has begun by `now`
+ * ends there. What has not keeps what is left of it behind; it goes where that is less than half, or where it would be cut in
+ * two: nobody takes an X-ray in five minutes.
+ */
+function withEvent(
+  bed: PlayBed,
+  id: string,
+  from: DayMinute,
+  minutes: number,
+  now: DayMinute,
+): PlayBed['sketch'] {
   const until = Math.min(from + minutes, bed.sketch.lightsOut);
+  const hasBegun = (one: { from: DayMinute }) => one.from < now && from - one.from >= GRID;
   const events = bed.sketch.events.flatMap((event) => {
     if (endOf(event) <= from || event.from >= until) return [event];
-    const before = from - event.from;
-    if (before >= GRID) return [{ ...event, minutes: before }];
-    const left = endOf(event) - until;
-    return left >= GRID ? [{ ...event, from: until, minutes: left }] : [];
+    if (hasBegun(event)) return [{ ...event, minutes: from - event.from }];
+    const left = event.from < from ? 0 : endOf(event) - until;
+    return 2 * left >= event.minutes ? [{ ...event, from: until, minutes: left }] : [];
   });
   const moments = bed.sketch.moments.flatMap((moment) => {
     if (endOf(moment) <= from || moment.from >= until) return [moment];
     // one that had begun did happen
-    return from - moment.from >= GRID ? [{ ...moment, minutes: from - moment.from }] : [];
+    return hasBegun(moment) ? [{ ...moment, minutes: from - moment.from }] : [];
   });
   return { ...bed.sketch, events: [...events, { id, from, minutes: until - from }], moments };
 }
@@ -107,9 +117,9 @@ export function cameUp(bed: PlayBed, now: DayMinute, what: CameUp): PlayBed {
   if (from >= bed.sketch.lightsOut && what.kind !== 'moment') return bed;
   switch (what.kind) {
     case 'taken':
-      return { ...bed, sketch: withEvent(bed, freeId(what.by, bed.sketch.events), from, what.minutes) };
+      return { ...bed, sketch: withEvent(bed, freeId(what.by, bed.sketch.events), from, what.minutes, now) };
     case 'asleep':
-      return { ...bed, sketch: withEvent(bed, freeId('nap', bed.sketch.events), from, what.minutes) };
+      return { ...bed, sketch: withEvent(bed, freeId('nap', bed.sketch.events), from, what.minutes, now) };
     case 'sore': {
       const next = problemOf(bed, []).problem.windows.filter((window) => endOf(window) > from);
       const calmUntil = Math.max(from + CALM_MINUTES, ...next.slice(0, CALM_WINDOWS).map(endOf));
@@ -130,7 +140,7 @@ export function cameUp(bed: PlayBed, now: DayMinute, what: CameUp): PlayBed {
       const moved = moments.find(({ id }) => id === what.id);
       if (!moved) return bed;
       // what it meets in the ward's day gives way, as with anything that came up
-      const cut = withEvent(bed, 'moved', moved.from, moved.minutes);
+      const cut = withEvent(bed, 'moved', moved.from, moved.minutes, now);
       const events = cut.events.filter(({ id }) => id !== 'moved');
       return { ...bed, sketch: { ...bed.sketch, events, moments }, pins: pinsWith(bed, what.id, what.from) };
     }

@@ -233,6 +233,27 @@ it('of what was told for the day each part still stands in it, or is named as pu
   expect(named).toBeGreaterThan(0);
 });
 
+it('a hard moment that comes into an X-ray still to come takes its place: nothing of the day is left shorter than half', () => {
+  const xRay = { id: 'x-ray-1', from: 10 * 60 + 15, minutes: 45 };
+  const bed = { ...TYPICAL, sketch: { ...TYPICAL.sketch, events: [xRay] } };
+  const moment = bed.sketch.moments[0]!;
+  const after = cameUp(bed, 8 * 60, { kind: 'moment', id: moment.id, from: 10 * 60 + 20 });
+  expect(after.sketch.events).toEqual([]);
+  expect(pushedOut(bed.sketch, after.sketch).events).toEqual([xRay]);
+  fc.assert(
+    fc.property(anyBed, minute, anyCameUp, (any, now, what) => {
+      for (const event of cameUp(any, now, what).sketch.events) {
+        const told = any.sketch.events.find(({ id }) => id === event.id);
+        if (!told || told.minutes === event.minutes) continue;
+        // it has begun, and ends now; or it begins later, and most of it is left
+        const cut = told.from < now && event.from === told.from;
+        expect([event.id, cut || 2 * event.minutes >= told.minutes]).toEqual([event.id, true]);
+      }
+    }),
+    { numRuns: cases(200) },
+  );
+});
+
 it('after lights-out nothing comes up any more', () => {
   const { lightsOut } = TYPICAL.sketch;
   for (const now of [lightsOut - 4, lightsOut, lightsOut + 90])
