@@ -440,7 +440,7 @@ for (const [language, light, ageMonths] of [
   test(`the plan for the bed end, ${language}: one A5 sheet in two languages, full as the day may be`, async ({
     page,
   }) => {
-    await withBed(page, { ...FULL, child: { ...FULL.child, ageMonths } }, LATE);
+    await withBed(page, { ...FULL, eating: false, child: { ...FULL.child, ageMonths } }, LATE);
     await chosen(page, { light, locale: language });
     await page.goto(`/${language}/things-to-do/paper/`);
     // an English family on an English ward asks for a second one
@@ -448,7 +448,13 @@ for (const [language, light, ageMonths] of [
     for (const spoken of [language, language === 'en' ? 'es' : 'en'])
       await expect(page.locator(`[data-paper] [lang="${spoken}"]`).first()).toBeVisible();
     await expect(page.locator('[data-paper] .play-picture:not([data-drawn])')).toHaveCount(0);
-    const ideas = FULL.plan!.filter(({ window }) => FULL.sketch.moments.every(({ id }) => id !== window));
+    const hasFood = (id: string) => IDEAS.find((one) => one.id === id)?.cautions.includes('food');
+    const ideas = FULL.plan!.filter(
+      ({ window, idea }) => FULL.sketch.moments.every(({ id }) => id !== window) && !hasFood(idea),
+    );
+    await expect(page.locator('[data-eating="ask"]')).toContainText(
+      words(language)['plans:paper.eatingAsk']!,
+    );
     await expect(page.locator('[data-row="idea"]')).toHaveCount(ideas.length);
     const fixed = FULL.sketch.events.filter(({ id }) => eventKind(id) !== 'medicine');
     await expect(page.locator('[data-row="event"]')).toHaveCount(fixed.length);
@@ -605,6 +611,8 @@ test('the sheet is one page of A5 whatever the day holds', async ({ page }) => {
       const child = { ...FULL.child, ageMonths, never: ['slow-bubbles', 'draw', 'talk'] };
       const planned = {
         ...FULL,
+        // one line more: meals wait for a nurse's word
+        eating: false,
         sketch,
         child,
         plan: plan.toSorted((a, b) => a.from - b.from),

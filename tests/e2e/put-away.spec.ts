@@ -135,6 +135,7 @@ test.describe('erasing', () => {
     await expect(page.locator('[data-erased]')).toHaveAttribute('data-erased', 'yes');
     await expect(page.getByRole('heading', { level: 1 })).toHaveText(english['pass:away.done']!);
     await expect(page.locator('[data-erased]')).toContainText(english['pass:away.wipe']!);
+    await expect(page.locator('[data-erased]')).toBeInViewport();
     await heldNow(page).toEqual([]);
 
     // the next child's first look begins from nothing

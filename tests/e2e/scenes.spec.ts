@@ -350,6 +350,10 @@ test('scene 22: numb toes are ring now, whatever else is like usual', async ({ p
   await expect(page.locator('[data-written]')).toBeVisible();
   expect(SIGNS['toes-numb'].urgency).toBe('ring-now');
 
+  // the button that is asked for is noted where it is asked for
+  await page.locator('[data-action="bell"]').tap();
+  await expect(page.locator('[data-pressed]')).toBeVisible();
+
   // a phone that drops the page and loads it anew writes no second look, and still says what to do
   const kept = await keptNotes(page);
   const time = await page.locator('[data-written]').innerText();

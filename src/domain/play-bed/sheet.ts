@@ -53,6 +53,8 @@ export interface DaySheet {
   /** What to watch with anything that is planned or may be chosen, each once. */
   cautions: readonly Caution[];
   freeHands: 0 | 1 | 2;
+  /** Otherwise the meals of the day wait for a nurse's word. */
+  eating: boolean;
   /** What is done at each hard moment of this age. No step names an idea that the bed bars at any of them. */
   card: CardAtBed;
   /** In order of time; what each keeps or allows stands here, never in `card.during`. */
@@ -126,6 +128,7 @@ export function daySheet(bed: PlayBed, library: readonly Idea[]): DaySheet {
     never: child.never.slice(0, MOST_WORDS),
     cautions: CAUTIONS.filter((caution) => cautions.has(caution)),
     freeHands,
+    eating: bed.eating,
     card: cardFor(problem, known),
     moments: byTime.map((moment): MomentSaid => {
       const kept = plan.some(({ window }) => window === moment.id);
