@@ -134,7 +134,7 @@ test.describe('the nurse sets up', () => {
     // what the code holds is read back in words: a wrong leg is seen before it is handed over
     const holds = page.locator('[data-holds]');
     await expect(holds.locator('strong')).toHaveText(english['card:side.right']!);
-    for (const key of ['card:bell.cord', 'card:hands.name', 'card:nothingByMouth.no'])
+    for (const key of ['card:bell.cord', 'card:hands.name', 'card:nothingByMouth.name'])
       await expect(holds.getByRole('listitem').filter({ hasText: english[key]! })).toHaveCount(1);
   });
 
