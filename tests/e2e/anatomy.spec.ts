@@ -7,7 +7,7 @@ const PICTURES = {
   map: { address: (language: string) => `/${language}/look/`, svg: 'main .scene-holder svg' },
   feet: {
     address: (language: string) => `/${language}/look/toes/`,
-    svg: 'a[data-sign="toes-colour"] .different .scene-holder svg',
+    svg: 'li:has(> * > a[data-sign="toes-colour"]) .different .scene-holder svg',
   },
 } as const;
 type PictureName = keyof typeof PICTURES;
