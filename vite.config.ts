@@ -10,7 +10,7 @@ import { wardPlugin } from './.ci/ward-plugin.mjs';
 const FIRST = new RegExp(
   [
     'node_modules/(?!(uqr|qr|idb-keyval|minisearch)/)|preload-helper',
-    'src/i18n/(?!word-files|format|find|since)|src/content/(parts|second-steps)|src/domain/(units|clock/night|bed-card/holds)',
+    'src/i18n/(?!called|word-files|format|find|since)|src/content/(parts|second-steps)|src/domain/(units|clock/night|bed-card/holds)',
     'src/ui/(BellBar|Ribbon|paths|child-spec)|src/routes/_live/(PageFoot|WaitingReports)',
     'src/scene/(Thing|TractionScene|spec)|src/state/(family|now)',
     'src/device/(preferences|clock|has-notes|note-place|came-back)',

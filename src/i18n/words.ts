@@ -2,6 +2,7 @@
 import { createInstance, type TFunction } from 'i18next';
 import { review } from 'virtual:languages';
 import type care from '#locales/en/care.json';
+import type called from '#locales/en/called.json';
 import type card from '#locales/en/card.json';
 import type common from '#locales/en/common.json';
 import type day from '#locales/en/day.json';
@@ -24,6 +25,7 @@ import type topicsStart from '#locales/en/topics-start.json';
 import type why from '#locales/en/why.json';
 
 export interface Areas {
+  called: typeof called;
   card: typeof card;
   care: typeof care;
   common: typeof common;
@@ -78,6 +80,9 @@ export interface Words {
   review: 'reviewed' | 'draft' | 'stale';
 }
 
+/** Of a bed without a call button: the text that stands in for a key's own, if any (i18n/called.ts). */
+export const standIn: { of?: (locale: string, key: string) => string | undefined } = {};
+
 /** A translator that takes any key. */
 type Translate = (key: string, options?: Record<string, unknown>) => string;
 /** For keys made from ids: tests/rules check that every id has every key, the type checker cannot. */
@@ -103,5 +108,11 @@ export async function loadWords(locale: string, areas: readonly Area[]): Promise
   const rest = wanted.every((area) => area in first) ? {} : (await import('./word-files.ts')).review[source];
   const states = wanted.map((area) => first[area] ?? rest?.[area] ?? 'draft');
   const worst = states.includes('stale') ? 'stale' : states.includes('draft') ? 'draft' : 'reviewed';
-  return { locale, t: instance.t as unknown as TFunction<Area[]>, review: worst };
+  const own = instance.t as unknown as Translate;
+  const t: Translate = (key, options) => {
+    const defaultValue = standIn.of?.(locale, key);
+    // a key that no area has: the text given is filled in as its own would be
+    return defaultValue ? own('-', { ...options, defaultValue }) : own(key, options);
+  };
+  return { locale, t: t as unknown as TFunction<Area[]>, review: worst };
 }

@@ -1,5 +1,5 @@
 /** The nurse's card on this phone: taken, asked about after 48 hours, put away. */
-import type { BedCard } from '#domain/bed-card/card.ts';
+import { otherWay, type BedCard } from '#domain/bed-card/card.ts';
 import { decodeBedCard, type Decoded } from '#domain/bed-card/code.ts';
 import { stillHolds } from '#domain/bed-card/holds.ts';
 import { instant, minutes, type Instant } from '#domain/units.ts';
@@ -59,6 +59,7 @@ export function familyOf(card: BedCard): Partial<Family> {
       medicineWaitMinutes: minutes(card.medicineWaitMinutes),
       compare: card.compare,
       madeAt: card.madeAt,
+      ...(otherWay(card) && { way: otherWay(card) }),
       ...(card.numbingUntil !== undefined && { numbingUntil: card.numbingUntil }),
     },
   };

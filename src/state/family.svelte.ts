@@ -1,4 +1,5 @@
 /** What this family chose on this phone: the drawing, the page's light, the ward's language. */
+import type { OtherWay } from '#domain/bed-card/card.ts';
 import { stillHolds } from '#domain/bed-card/holds.ts';
 import { SECOND_STEPS, type SecondStepId } from '#content/second-steps.ts';
 import type { Writer } from '#domain/notes/kinds.ts';
@@ -22,6 +23,8 @@ export interface Bedside {
   numbingUntil?: Instant;
   /** When the card was made, or a nurse last said that it is still right. */
   madeAt?: Instant;
+  /** Where there is no call button at this bed. */
+  way?: OtherWay;
 }
 
 export interface Family extends Omit<ChildLook, 'side'>, ChildFacts {
@@ -70,7 +73,7 @@ const within = (value: unknown, [low, high]: readonly [number, number]): value i
 /** A card that is not whole is none: the ward's own rules then hold. */
 function readBedside(kept: unknown): Bedside | undefined {
   if (typeof kept !== 'object' || kept === null) return undefined;
-  const { secondStep, secondStepMinutes, medicineWaitMinutes, compare, numbingUntil, madeAt } =
+  const { secondStep, secondStepMinutes, medicineWaitMinutes, compare, numbingUntil, madeAt, way } =
     kept as Partial<Bedside>;
   const step = SECOND_STEPS.find((known) => known === secondStep);
   if (!step || !within(secondStepMinutes, WARD_MINUTES.secondStepMinutes)) return undefined;
@@ -82,6 +85,7 @@ function readBedside(kept: unknown): Bedside | undefined {
     compare: compare !== false,
     ...(typeof numbingUntil === 'number' && { numbingUntil }),
     ...(typeof madeAt === 'number' && { madeAt }),
+    ...((way === 'desk' || way === 'other') && { way }),
   };
 }
 

@@ -206,7 +206,7 @@ const BY_STAFF: ReadonlySet<Entry['kind']> = new Set([
 export function writtenText(words: Words, entry: Entry): string {
   // a wash may be the family's
   const byStaff = entry.kind === 'care' ? entry.what !== 'wash' : BY_STAFF.has(entry.kind);
-  return translate(words)(byStaff ? 'common:written.only' : 'common:written.done', {
+  return translate(words)(byStaff ? 'common:written.only' : 'steps:written.done', {
     time: isolated(clockTime(words.locale, entry.t, entry.off)),
   });
 }

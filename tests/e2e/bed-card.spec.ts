@@ -461,6 +461,38 @@ test.describe('the family’s phone takes it over', () => {
     await page.context().close();
   });
 
+  for (const [bell, bar] of [
+    ['desk', 'called:desk.common.bar.worried'],
+    ['other', 'called:other.common.bar.worried'],
+  ] as const)
+    test(`where the nurse is called in another way (${bell}), no page on the way asks for a button`, async ({
+      browser,
+    }) => {
+      const page = await phone(browser, MADE);
+      await takes(page, cardMade(MADE, { bell }));
+      const asksForIt = /call button|press (?:again|any time|now)|you press/i;
+      for (const path of ['look', 'look/toes/toes-colour', 'bell', 'our-day/call/it-hurts']) {
+        await page.goto(`/en/${path}/`);
+        if (path.startsWith('our-day'))
+          await expect(page.locator('h1')).toHaveText(english['called:any.day.call.press']!);
+        else await expect(page.locator('header a').first()).toContainText(english[bar]!);
+        if (path === 'look/toes/toes-colour') await expect(page.locator('[data-written]')).toBeVisible();
+        expect(await page.locator('body').innerText(), path).not.toMatch(asksForIt);
+      }
+      await page.goto('/en/look/danger/breath-hard/');
+      await expect(page.locator('[data-second-step="at-once"]')).toContainText(
+        english[`called:${bell}.steps.secondStep.atOnce`]!,
+      );
+      await page.goto('/en/bell/');
+      await page.locator('[data-action="bell"]').tap();
+      await expect(page.locator('[data-pressed]')).toContainText('Nurse called at');
+      // the sheet at the foot of the bed says it, too, in both languages
+      await page.goto('/en/bed-card/sheet/');
+      await expect(page.locator('.worried')).toContainText(english[`card:bell.${bell}`]!);
+      expect(await page.locator('main').innerText()).not.toMatch(asksForIt);
+      await page.context().close();
+    });
+
   test('scene 22: while the numbing runs, say that too; it explains nothing away, and ends', async ({
     browser,
   }) => {

@@ -41,7 +41,7 @@ test('the browser empties its store under the page: new notes are kept, and that
   await expect(page.locator('[data-written]')).toHaveAttribute('data-written', 'medicine-told');
   // "written" is true: it lies there, under a new name of this phone
   expect((await keptNotes(page)).map(({ kind }) => kind)).toEqual(['medicine-told']);
-  await expect(lost).toHaveText(english['common:written.broken']!);
+  await expect(lost).toHaveText(english['steps:written.broken']!);
   // what the page still holds stays on it, and can be sent to the other phone from here
   await expect(page.locator('[data-entry]')).toHaveCount(3);
   await page.locator('main a[href$="/pass-it-on/"]').tap();

@@ -41,8 +41,8 @@ for (const [reason, refuse] of Object.entries(refusals))
       const not = page.locator('[data-not-written]');
       await expect(not).toBeVisible();
       await expect(not).toHaveAttribute('data-not-written', reason);
-      await expect(not).toContainText(english['common:written.not']!);
-      await expect(not).toContainText(english[`common:written.${reason}`]!);
+      await expect(not).toContainText(english['steps:written.not']!);
+      await expect(not).toContainText(english[`steps:written.${reason}`]!);
       await expect(page.locator('[data-written]')).toHaveCount(0);
       await expect(result(page)).toHaveAttribute('data-urgency', urgency!);
     }
@@ -75,7 +75,7 @@ test('the sign was written, the press of the button could not be: each line says
   await page.evaluate(refusals.full);
   await page.locator('[data-action="bell"]').tap();
   await expect(page.locator('[data-tap="bell"]')).toContainText(
-    `${english['steps:result.pressed']!}: ${english['common:written.not']!}`,
+    `${english['steps:result.pressed']!}: ${english['steps:written.not']!}`,
   );
   await expect(page.locator('[data-written]')).toContainText(
     `${english['signs:toes-colour.name']!}: ${english['common:written.only']!.replace(/ *\{\{time\}\}.*/, '')}`,

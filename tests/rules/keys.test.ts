@@ -16,8 +16,11 @@ const FORMS = /_(zero|one|two|few|many|other|left|right)$/;
 /** Texts that are counted from 1 hang on the key that is asked for (ui/topic-words.ts). */
 const COUNTED = '(?:[.]\\d+)?';
 
-/** Read as a whole, by sign and by child's picture (ui/say.ts): content.test.ts names each of its keys. */
-const READ_WHOLE = /^say:/;
+/**
+ * Read as a whole: what to say, by sign and by child's picture (ui/say.ts; content.test.ts names each of its keys), and
+ * what stands in where there is no call button (i18n/called.ts; called.test.ts finds each of its keys).
+ */
+const READ_WHOLE = /^(?:say|called):/;
 
 /** Every key that no code asks for. */
 function deadKeys(keys: readonly string[], source: string): string[] {

@@ -107,7 +107,7 @@ describe('a planted fault is seen:', () => {
   });
 
   it('a placeholder lost or misspelt', () => {
-    const bad = { 'common:written.done': 'Escrito a las {{hora}}.', 'steps:result.pressedAt': 'Pulsado.' };
+    const bad = { 'steps:written.done': 'Escrito a las {{hora}}.', 'steps:result.pressedAt': 'Pulsado.' };
     expect(placeholderFaults(bad, english)).toHaveLength(2);
   });
 

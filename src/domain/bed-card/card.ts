@@ -63,6 +63,12 @@ export interface BedCard {
   off: Minutes;
 }
 
+/** The ways of calling a nurse that need no button and no cord. */
+export type OtherWay = Exclude<BedCard['bell'], 'button' | 'cord'>;
+/** How a nurse is called at a bed that has no call button; nothing where it has one. */
+export const otherWay = (card: Pick<BedCard, 'bell'> | undefined): OtherWay | undefined =>
+  card?.bell === 'desk' || card?.bell === 'other' ? card.bell : undefined;
+
 /** What the nurse may type to be checked. None of it goes into the code. */
 export interface SetUpNumbers {
   age?: CardAge;

@@ -33,5 +33,5 @@ it('that no nurse has been told is said of what a family saw, and not of what a 
       kind,
     })),
   ])
-    expect(says(note), JSON.stringify(note)).toBe('common:written.done');
+    expect(says(note), JSON.stringify(note)).toBe('steps:written.done');
 });

@@ -1,5 +1,5 @@
 import { loadWords } from '#i18n/words.ts';
 
 export const load = async ({ params }) => ({
-  words: await loadWords(params.locale, ['pass']),
+  words: await loadWords(params.locale, ['pass', 'steps']),
 });
