@@ -1,7 +1,15 @@
 /** Notes of every kind for the tests: any that `parseEntry` can give, odd ids and later kinds among them. */
 import fc from 'fast-check';
 import { OWN_WORDS_LENGTH, parseEntry, type Entry } from '#domain/notes/entries.ts';
-import { CHOICES, MARKS, QUESTIONS, WRITERS, type ChoiceKind } from '#domain/notes/kinds.ts';
+import {
+  CHOICES,
+  isTwoWordKind,
+  MARKS,
+  NOT_SAID,
+  QUESTIONS,
+  WRITERS,
+  type ChoiceKind,
+} from '#domain/notes/kinds.ts';
 import { ALL_SIGN_IDS } from '#domain/signs/ids.ts';
 import { anyLetter } from './letters.ts';
 import { anyStored } from './notes.ts';
@@ -41,7 +49,7 @@ const choiceRows = (Object.keys(CHOICES) as ChoiceKind[]).map((kind) =>
     ...Object.fromEntries(
       Object.entries<readonly string[]>(CHOICES[kind]).map(([field, words]) => [
         field,
-        fc.constantFrom(...words),
+        fc.constantFrom(...words, ...(isTwoWordKind(kind) ? [NOT_SAID] : [])),
       ]),
     ),
     ...(kind === 'answer' && { question: anyId }),

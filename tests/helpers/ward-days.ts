@@ -51,7 +51,7 @@ export const anySeen: fc.Arbitrary<NewEntry> = fc.oneof(
 export const anyDaily: fc.Arbitrary<NewEntry> = fc.oneof(
   fc.record({
     kind: fc.constant('drink' as const),
-    amount: fc.constantFrom('sip', 'quarter', 'half', 'full'),
+    amount: fc.constantFrom('sip', 'quarter', 'half', 'full', 'not-said'),
     what: fc.constantFrom('water', 'milk'),
   }) as fc.Arbitrary<NewEntry>,
   fc.constant<NewEntry>({ kind: 'wee', into: 'bottle', amount: 'usual' }),

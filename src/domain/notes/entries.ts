@@ -1,7 +1,17 @@
 /** Notes as they are kept: a grow-only set of coded entries. Corrections are entries, too. */
 import { instant, type Instant, minutes, type Minutes } from '../units.ts';
 import type { Answer } from '../signs/types.ts';
-import { CHOICES, MARKS, WRITERS, type ChoiceKind, type MarkKind, type Writer } from './kinds.ts';
+import {
+  CHOICES,
+  isTwoWordKind,
+  MARKS,
+  NOT_SAID,
+  WRITERS,
+  type ChoiceKind,
+  type MarkKind,
+  type TwoWordKind,
+  type Writer,
+} from './kinds.ts';
 import { jsonOf } from './plain.ts';
 
 interface Common {
@@ -18,7 +28,7 @@ interface Common {
 type Chosen = {
   [K in ChoiceKind]: { kind: K } & {
     -readonly [F in keyof (typeof CHOICES)[K]]: (typeof CHOICES)[K][F] extends readonly (infer V)[]
-      ? V
+      ? V | (K extends TwoWordKind ? typeof NOT_SAID : never)
       : never;
   } & (K extends 'answer' ? { question: string } : unknown);
 }[ChoiceKind];
@@ -179,7 +189,8 @@ function parseChosen(row: Record<string, unknown>): Chosen | undefined {
   if (typeof kind !== 'string' || !Object.hasOwn(CHOICES, kind)) return undefined;
   const read: Record<string, unknown> = { kind };
   for (const [field, allowed] of Object.entries<readonly string[]>(CHOICES[kind])) {
-    if (!allowed.includes(row[field] as string)) return undefined;
+    const unsaid = row[field] === NOT_SAID && isTwoWordKind(kind);
+    if (!unsaid && !allowed.includes(row[field] as string)) return undefined;
     read[field] = row[field];
   }
   if (kind === 'answer') {

@@ -34,6 +34,13 @@ export const CHOICES = {
 } as const;
 export type ChoiceKind = keyof typeof CHOICES;
 
+/** In place of a word that nobody chose, in notes of two words that were left after the first. It is no choice. */
+export const NOT_SAID = 'not-said';
+/** Kinds that may be left after the first of two words. */
+export type TwoWordKind = 'drink' | 'wee';
+/** Whether one word of such a note is worth writing down alone. */
+export const isTwoWordKind = (kind: string): kind is TwoWordKind => kind === 'drink' || kind === 'wee';
+
 /** The twenty-four fixed questions for the round. */
 export const QUESTIONS = [
   'how-long-in-pull',

@@ -7,13 +7,13 @@ import { highest, rankOf } from '../signs/urgency.ts';
 import { DAY_MINUTES, type Instant } from '../units.ts';
 import { CLOCK_TOLERANCE, correctedNotes, isUndated } from './clocks.ts';
 import { byTime, struckIds, type Entry, type EntryKind } from './entries.ts';
+import { NOT_SAID } from './kinds.ts';
 import { countEvents, eventsOf, notesOf, type PossibleEvent } from './pairs.ts';
 import type {
   SummarySettings,
   CountedEvents,
   LookAgo,
   OpenSign,
-  Repeat,
   SoreFlag,
   SorePoint,
   Slope,
@@ -27,15 +27,17 @@ import type {
   Summary,
 } from './summary.ts';
 import { orderOf, type NoteOrder } from './order.ts';
+import { repeatsOf } from './repeats.ts';
 import { reportOf } from './report.ts';
 import { tracedSightings, type TracedSighting } from './sightings.ts';
 import { stretchesOf } from './sleep.ts';
+import { strongSoreness } from './strong.ts';
 
 const ROUND_QUESTIONS = 3;
 const LOOKS_OF_A_LOOK = 4;
 const SLOPE_MINUTES = 360;
-/** Quarter cups; a sip has no measure. */
-const QUARTERS = { sip: 0, quarter: 1, half: 2, full: 4 } as const;
+/** Quarter cups; a sip has no measure, nor has what was not said. */
+const QUARTERS = { sip: 0, quarter: 1, half: 2, full: 4, [NOT_SAID]: 0 } as const;
 const PUT_OFF: ReadonlySet<string> = new Set(['later', 'ask-again', 'doctor-will-say']);
 
 /**
@@ -77,8 +79,12 @@ export function summarise(entries: readonly Entry[], now: Instant, settings: Sum
   const summary: Summary = {
     assessment: assess(report, context),
     open: openOf(tracedSightings(all, now), alone),
-    repeats: repeatsOf(events, lastDay, order),
-    soreness: sorenessOf(past, lastDay, now, counted, signsFromSoreness(report, context)),
+    repeats: repeatsOf(
+      events((entry) => entry.kind === 'sign' || entry.kind === 'look'),
+      lastDay.filter(ofKind('nurse-looked')),
+      order,
+    ),
+    soreness: sorenessOf(past, lastDay, now, counted, signsFromSoreness(report, context), order),
     drinks: drinksOf(events),
     wee: sinceOf('wee', told, order, now, counted),
     poo: pooOf(sinceOf('poo', told, order, now, counted), told, context),
@@ -133,9 +139,15 @@ function openOf(sightings: readonly TracedSighting[], alone: ReturnType<typeof u
   }
   const open = [...bySign].map(([sign, line]): OpenSign => {
     const { at: since, bellAt, wordAt, nurseCameAt } = line[0]!;
+    const urgency = highest(line.map(alone));
+    const details = [...new Set(line.flatMap((seen) => seen.details ?? []))].filter(
+      (detail) => rankOf(alone({ sign, answer: 'not-looked', details: [detail] })) >= rankOf(urgency),
+    );
     return {
       sign,
-      urgency: highest(line.map(alone)),
+      urgency,
+      ...(details.length > 0 && { details }),
+      ...(line.every((seen) => seen.answer === 'not-sure' && !seen.details) && { notSure: true }),
       since,
       lastSeen: line.at(-1)!.at,
       ...(bellAt !== undefined && { bellAt }),
@@ -150,37 +162,13 @@ function openOf(sightings: readonly TracedSighting[], alone: ReturnType<typeof u
   );
 }
 
-const signsIn = (entry: Entry): string[] => {
-  if (entry.kind === 'sign') return [entry.sign];
-  if (entry.kind !== 'look') return [];
-  return Object.entries(entry.answers).flatMap(([sign, answer]) =>
-    answer === 'different' || answer === 'not-sure' ? [sign] : [],
-  );
-};
-
-function repeatsOf(events: EventsOf, lastDay: readonly Entry[], order: NoteOrder): Repeat[] {
-  const looks = lastDay.filter(ofKind('nurse-looked'));
-  const bySign = new Map<string, PossibleEvent[]>();
-  for (const event of events((entry) => entry.kind === 'sign' || entry.kind === 'look'))
-    for (const sign of new Set(event.parts[0]!.flatMap(signsIn))) put(bySign, sign, event);
-  const repeats = [...bySign].flatMap(([sign, line]): Repeat[] => {
-    const count = countEvents(line);
-    if (count.high < 2) return [];
-    const seen = notesOf(line).sort((a, b) => order.at(a) - order.at(b) || byTime(a, b));
-    const [first, last] = [seen[0]!, seen.at(-1)!];
-    const nurseLookedBetween = looks.some((look) => order.isAfter(look, first) && order.isAfter(last, look));
-    const [from, to] = [order.at(first), order.at(last)];
-    return [{ sign, ...count, first: from, last: to, nurseLookedBetween, from: idsOf(seen) }];
-  });
-  return repeats.sort((a, b) => b.high - a.high || (a.sign < b.sign ? -1 : 1));
-}
-
 function sorenessOf(
   past: readonly Entry[],
   lastDay: readonly Entry[],
   now: Instant,
   counted: CountOf,
   reasons: readonly Because[],
+  order: NoteOrder,
 ): SorenessSummary {
   const notes = lastDay.filter(ofKind('sore'));
   const points = notes.map(({ id, t, value, scale, when }): SorePoint => ({ id, at: t, value, scale, when }));
@@ -194,14 +182,27 @@ function sorenessOf(
     const last = past.filter(ofKind(reason.rule === 'R19' ? 'asked-for-medicine' : 'sore')).at(-1);
     return { ...reason, since: last?.t ?? now, from: last ? [last.id] : [] };
   });
+  const strong = strongSoreness(past, order);
   return {
     points,
     medicine,
     asked,
     slope: { ...(rest && { rest }), ...(moving && { moving }) },
+    highest: highestOf(recent),
+    ...(strong && { strong }),
     flags,
     from: [...idsOf(notes), ...medicine.map((mark) => mark.id), ...asked.from],
   };
+}
+
+/** On each scale, lying still and when moved: the last of the highest values. */
+function highestOf(recent: readonly SorePoint[]): SorePoint[] {
+  const found = new Map<string, SorePoint>();
+  for (const point of recent) {
+    const key = `${point.when} ${point.scale}`;
+    if (point.value >= (found.get(key)?.value ?? 0)) found.set(key, point);
+  }
+  return [...found.values()];
 }
 
 /** Least squares through values of one scale; times are taken from the first, so that no day makes a difference. */
@@ -230,8 +231,9 @@ function drinksOf(events: EventsOf): Summary['drinks'] {
     quarters.low += QUARTERS[amount(event)];
     quarters.high += QUARTERS[amount(event)] * event.parts.length;
   }
-  const sips = countEvents(found.filter((event) => amount(event) === 'sip'));
-  return { quarters, sips, from: idsOf(notesOf(found)) };
+  const countOf = (word: ReturnType<typeof amount>) =>
+    countEvents(found.filter((event) => amount(event) === word));
+  return { quarters, sips: countOf('sip'), unmeasured: countOf(NOT_SAID), from: idsOf(notesOf(found)) };
 }
 
 /** The last one is that of the phone's own count: by its time alone, one of before a clock went back would seem later. */

@@ -27,6 +27,10 @@ export interface OpenSign extends Counted {
   sign: string;
   /** The class of this sign by itself; combinations and waiting are in `assessment`. */
   urgency: Urgency;
+  /** Sub-answers that give it this class, as `sign/detail`. */
+  details?: readonly string[];
+  /** Whoever noted it was not sure each time. */
+  notSure?: true;
   /** First and last time it was seen since a nurse looked. */
   since: Instant;
   lastSeen: Instant;
@@ -44,6 +48,8 @@ export interface Repeat extends CountedEvents {
   first: Instant;
   last: Instant;
   nurseLookedBetween: boolean;
+  /** Whoever noted it was not sure each time. */
+  notSure?: true;
 }
 
 export interface SorePoint {
@@ -64,6 +70,17 @@ export interface SoreFlag extends Because, Counted {
   since: Instant;
 }
 
+/** The strongest soreness that no nurse has looked at since. It has no class: no rule is about a single value. */
+export interface StrongSoreness extends Counted, Omit<SorePoint, 'id'> {
+  /** When strong soreness was first noted since a nurse looked; `at` is when it was last as strong as this. */
+  since: Instant;
+  /** The first of each after `at`. */
+  bellAt?: Instant;
+  wordAt?: Instant;
+  nurseCameAt?: Instant;
+  medicineAt?: Instant;
+}
+
 export interface SorenessSummary extends Counted {
   /** The last 24 hours. */
   points: readonly SorePoint[];
@@ -71,6 +88,9 @@ export interface SorenessSummary extends Counted {
   asked: CountedEvents;
   /** Missing where fewer than two moments were noted on the scale of the last one. */
   slope: { rest?: Slope; moving?: Slope };
+  /** The highest of the last six hours, of each scale and moment by itself. */
+  highest: readonly SorePoint[];
+  strong?: StrongSoreness;
   /** R17–R19, where they hold now. */
   flags: readonly SoreFlag[];
 }
@@ -134,8 +154,8 @@ export interface Summary {
   open: readonly OpenSign[];
   repeats: readonly Repeat[];
   soreness: SorenessSummary;
-  /** Quarter cups of the last 24 hours; sips are counted, not measured. */
-  drinks: Counted & { quarters: Count; sips: Count };
+  /** Quarter cups of the last 24 hours; sips, and drinks of which nobody said how much, are counted, not measured. */
+  drinks: Counted & { quarters: Count; sips: Count; unmeasured: Count };
   wee: Since;
   poo: PooSince;
   sleep: SleepSummary;

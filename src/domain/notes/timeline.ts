@@ -37,7 +37,7 @@ export interface Timeline {
     to: number;
     end: 'woke' | 'goes-on' | 'not-noted';
   }[];
-  drinks: readonly (TimelineEvent & { amount: 'sip' | 'quarter' | 'half' | 'full' })[];
+  drinks: readonly (TimelineEvent & { amount: Of<'drink'>['amount'] })[];
   wee: readonly TimelineEvent[];
   poo: readonly TimelineEvent[];
   /** Full hours on the wall. An hour that came twice is here twice. */

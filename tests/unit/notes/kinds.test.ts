@@ -38,6 +38,14 @@ describe('a note of chosen words', () => {
     expect(read(row)).toMatchObject({ kind: 'unknown', raw: row });
   });
 
+  test.each(KINDS)('%s: left after the first of two words it says so; no other kind does', (kind) => {
+    for (const field of Object.keys(CHOICES[kind])) {
+      const row = { ...COMMON, kind, ...combinations(kind)[0], ...more(kind), [field]: 'not-said' };
+      if (kind === 'drink' || kind === 'wee') expect(read(row)).toEqual(row);
+      else expect(read(row)).toMatchObject({ kind: 'unknown', raw: row });
+    }
+  });
+
   test('an answer without its question is unknown', () => {
     expect(read({ kind: 'answer', what: 'yes' })).toMatchObject({ kind: 'unknown' });
     expect(read({ kind: 'answer', what: 'yes', question: '' })).toMatchObject({ kind: 'unknown' });

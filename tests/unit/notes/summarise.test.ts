@@ -176,7 +176,7 @@ describe('counted again, slowly', () => {
   test('quarter cups: all that were noted at most, and no less than either phone noted at least', () => {
     fc.assert(
       fc.property(anyWardNotes, (all) => {
-        const quarters = { sip: 0, quarter: 1, half: 2, full: 4 };
+        const quarters = { sip: 0, quarter: 1, half: 2, full: 4, 'not-said': 0 };
         const drinks = kept(all).filter((e) => e.kind === 'drink' && e.t > END - DAY && e.t <= END + 5);
         const total = (of: readonly Entry[]) =>
           of.reduce((cups, e) => cups + (e.kind === 'drink' ? quarters[e.amount] : 0), 0);
@@ -270,6 +270,28 @@ describe('what is open', () => {
     expect(at([a(62, { ...jump, details: ['wakes-child'] } as NewEntry)], 63).open[0]!.urgency).toBe(
       'tell-nurse',
     );
+  });
+
+  test('the sub-answer that gives a sign its class is named with it, and no other', () => {
+    const a = phone('aaaaaa');
+    const wet = (...details: string[]): NewEntry => ({
+      kind: 'sign',
+      sign: 'band-moved',
+      answer: 'different',
+      ...(details.length && { details }),
+    });
+    const [plain, off] = [a(0, wet()), a(1, wet('right-off'))];
+    expect(at([plain], 10).open[0]!.details).toBeUndefined();
+    expect(at([plain, off], 10).open).toMatchObject([
+      { sign: 'band-moved', urgency: 'ring-now', details: ['band-moved/right-off'] },
+    ]);
+    // one this version does not know is no reason to press now
+    const odd = a(2, wet('of-a-later-version'));
+    expect(at([plain, off, odd], 10).open[0]!.details).toEqual(['band-moved/right-off']);
+    expect(at([plain, odd], 10).open[0]!.details).toEqual(['band-moved/of-a-later-version']);
+    expect(
+      at([plain, off, a(3, { kind: 'nurse-looked' }), a(4, wet())], 10).open[0]!.details,
+    ).toBeUndefined();
   });
 
   test('a struck sign is out of the class and still told: reported 03:11, struck 03:13', () => {
@@ -543,6 +565,83 @@ describe('what came again', () => {
   });
 });
 
+describe('one sight told in two notes', () => {
+  const swollen = (answer: 'different' | 'not-sure', ...details: string[]): NewEntry => ({
+    kind: 'sign',
+    sign: 'toes-swollen',
+    answer,
+    ...(details.length && { details }),
+  });
+  const count = (notes: readonly Entry[], minute = 700) =>
+    at(notes, minute).repeats.map(({ low, high }) => [low, high])[0] ?? [1, 1];
+
+  test('a sign, then its sub-answer, or a surer answer: once, by one phone, within ten minutes', () => {
+    const told = (minutes: number, second: NewEntry, first = swollen('different'), other = false) => {
+      const a = phone('aaaaaa');
+      return [a(60, first), other ? phone('bbbbbb')(60 + minutes, second) : a(60 + minutes, second)];
+    };
+    const detail = swollen('different', 'cannot-move');
+    expect(count(told(1, detail))).toEqual([1, 1]);
+    expect(count(told(10, detail))).toEqual([1, 1]);
+    expect(count(told(0, swollen('different'), swollen('not-sure')))).toEqual([1, 1]);
+    expect(count(told(11, detail))).toEqual([2, 2]);
+    expect(count(told(1, detail, swollen('different'), true))).toEqual([2, 2]);
+    expect(count(told(1, swollen('different')))).toEqual([2, 2]);
+  });
+
+  test('a nurse’s look in between makes two of it, as for the rules', () => {
+    const a = phone('aaaaaa');
+    const notes = [
+      a(60, swollen('different')),
+      a(61, { kind: 'nurse-looked' }),
+      a(62, swollen('different', 'cannot-move')),
+    ];
+    expect(count(notes)).toEqual([2, 2]);
+  });
+
+  test('both phones told both: one sight at least, two at most', () => {
+    const [a, b] = [phone('aaaaaa'), phone('bbbbbb')];
+    const detail = swollen('different', 'cannot-move');
+    const notes = [a(60, swollen('different')), b(62, swollen('different')), a(61, detail), b(63, detail)];
+    expect(count(notes)).toEqual([1, 2]);
+    expect(at(notes, 700).repeats[0]!.from).toHaveLength(4);
+  });
+
+  test('three times within ten minutes as often as it was told in the same words', () => {
+    const a = phone('aaaaaa');
+    const detail = swollen('different', 'cannot-move');
+    expect(
+      count([a(60, swollen('different')), a(61, detail), a(62, swollen('different')), a(63, detail)]),
+    ).toEqual([2, 2]);
+  });
+
+  test('what the rules call a third time is here three times at least', () => {
+    fc.assert(
+      fc.property(anyWardNotes, (all) => {
+        const { assessment, repeats } = sum(all);
+        for (const { rule, signs } of assessment.because)
+          if (rule === 'R13')
+            expect(repeats.find(({ sign }) => sign === signs[0])?.high).toBeGreaterThanOrEqual(3);
+      }),
+      { numRuns: cases(300) },
+    );
+  });
+
+  test('where nobody was ever sure, that is said; one sure note is enough to leave it out', () => {
+    const a = phone('aaaaaa');
+    const look = (answer: 'different' | 'not-sure'): NewEntry => ({
+      kind: 'look',
+      answers: { 'toes-swollen': answer },
+    });
+    const doubts = [a(60, swollen('not-sure')), a(200, look('not-sure'))];
+    expect(at(doubts, 300)).toMatchObject({ repeats: [{ notSure: true }], open: [{ notSure: true }] });
+    for (const sure of [look('different'), swollen('different')]) {
+      const summary = at([...doubts, a(250, sure)], 300);
+      expect([summary.repeats[0]!.notSure, summary.open[0]!.notSure]).toEqual([undefined, undefined]);
+    }
+  });
+});
+
 describe('the last family look', () => {
   const look = (answered: readonly string[]): NewEntry => ({
     kind: 'look',
@@ -708,7 +807,120 @@ describe('soreness', () => {
   });
 });
 
+describe('strong soreness', () => {
+  const step = (value: number, when: 'rest' | 'moving' = 'rest'): NewEntry => ({
+    kind: 'sore',
+    value,
+    scale: 'steps',
+    when,
+  });
+  const of10 = (value: number): NewEntry => ({ kind: 'sore', value, scale: 'numbers', when: 'rest' });
+  const strong = (notes: readonly Entry[], minute: number) => at(notes, minute).soreness.strong;
+
+  test('waits from a single note, though no rule holds, and whatever is noted later, until a nurse looked', () => {
+    const a = phone('aaaaaa');
+    const notes = [a(190, step(3)), a(200, step(1))];
+    expect(at(notes, 210).soreness.flags).toEqual([]);
+    expect(strong(notes, 210)).toEqual({
+      ...{ value: 3, scale: 'steps', when: 'rest', since: moment(190), at: moment(190) },
+      from: ['aaaaaa-1'],
+    });
+    expect(strong(notes, 190 + 3 * DAY)).toEqual(strong(notes, 210));
+    const looked = a(220, { kind: 'nurse-looked' });
+    expect(strong([...notes, looked], 230)).toBeUndefined();
+    expect(strong([...notes, looked, a(240, step(3))], 250)).toMatchObject({ since: moment(240) });
+  });
+
+  test('is the last of the four steps, or 7 of 10; what was taken back is none', () => {
+    const a = phone('aaaaaa');
+    for (const [weak, full] of [
+      [step(2), step(3)],
+      [of10(6), of10(7)],
+    ] as const) {
+      expect(strong([a(10, weak)], 20)).toBeUndefined();
+      const note = a(10, full);
+      expect(strong([note], 20)).toBeDefined();
+      expect(strong([note, strikeOf(note, 12)], 20)).toBeUndefined();
+    }
+  });
+
+  test('the strongest is named, of equals the last; who was told before it was told of something else', () => {
+    const a = phone('aaaaaa');
+    const notes = [a(10, of10(8)), a(20, { kind: 'told' }), a(30, of10(9)), a(40, of10(7))];
+    expect(strong(notes, 50)).toEqual({
+      ...{ value: 9, scale: 'numbers', when: 'rest', since: moment(10), at: moment(30) },
+      from: ['aaaaaa-1', 'aaaaaa-3', 'aaaaaa-4'],
+    });
+    const steps = (['bell', 'told', 'nurse-came', 'medicine-told'] as const).map((kind, n) =>
+      a(60 + n, { kind }),
+    );
+    expect(strong([...notes, ...steps, a(70, { kind: 'bell' })], 80)).toMatchObject({
+      ...{ at: moment(30), bellAt: moment(60), wordAt: moment(61) },
+      ...{ nurseCameAt: moment(62), medicineAt: moment(63) },
+    });
+    expect(strong([...notes, a(90, of10(9))], 95)).toMatchObject({ since: moment(10), at: moment(90) });
+  });
+
+  test('whatever else was noted, it is there just where one strong note has no nurse’s look after it', () => {
+    fc.assert(
+      fc.property(anyWardNotes, lineOf(fc.constantFrom(step(3), of10(7), of10(10)), 0), (all, line) => {
+        const added = { ...numbered([line])[0]!, id: 'cccccc-7' } as Entry;
+        const looked = correctedNotes(all).some(
+          (entry) =>
+            entry.kind === 'nurse-looked' && orderOf(correctedNotes([...all, added])).isAfter(entry, added),
+        );
+        const before = sum(all).soreness.strong;
+        const after = sum(mergeNotes(all, [added])).soreness.strong;
+        if (!looked || before) expect(after).toBeDefined();
+        if (!looked) expect(after!.from).toContain('cccccc-7');
+      }),
+      { numRuns: cases(200) },
+    );
+  });
+
+  test('the highest of the last six hours is named, lying still and when moved, also where it is the only one', () => {
+    const a = phone('aaaaaa');
+    const notes = [
+      a(0, step(3)),
+      a(300, step(2)),
+      a(310, step(1)),
+      a(320, step(1, 'moving')),
+      a(330, step(2)),
+    ];
+    const highest = (minute: number) =>
+      at(notes, minute).soreness.highest.map(({ id, when, value }) => [id, when, value]);
+    expect(highest(340)).toEqual([
+      ['aaaaaa-1', 'rest', 3],
+      ['aaaaaa-4', 'moving', 1],
+    ]);
+    expect(highest(361)).toEqual([
+      ['aaaaaa-5', 'rest', 2],
+      ['aaaaaa-4', 'moving', 1],
+    ]);
+    expect(at([a(0, step(0))], 10).soreness.highest).toMatchObject([{ value: 0 }]);
+    expect(highest(700)).toEqual([]);
+  });
+});
+
 describe('drinks, wee, poo, sleep, play', () => {
+  test('a drink of which nobody said how much is counted beside the cups, and is not nothing', () => {
+    const a = phone('aaaaaa');
+    const notes = [
+      a(10, { kind: 'drink', amount: 'half', what: 'not-said' }),
+      a(20, { kind: 'drink', amount: 'not-said', what: 'milk' }),
+      a(30, { kind: 'wee', into: 'bottle', amount: 'not-said' }),
+    ];
+    expect(at(notes, 40)).toMatchObject({
+      drinks: {
+        quarters: { low: 2, high: 2 },
+        unmeasured: { low: 1, high: 1 },
+        from: ['aaaaaa-1', 'aaaaaa-2'],
+      },
+      wee: { low: 1, last: { id: 'aaaaaa-3', minutes: 10 } },
+    });
+    expect(at(notes, 40).open).toEqual([]);
+  });
+
   test('cups in quarters: a full one, a half one by both phones, sips apart', () => {
     const [a, b] = [phone('aaaaaa'), phone('bbbbbb')];
     const drink = (amount: 'sip' | 'half' | 'full'): NewEntry => ({ kind: 'drink', amount, what: 'water' });
