@@ -2,9 +2,8 @@
 import { isUndated } from '#domain/notes/clocks.ts';
 import type { Entry } from '#domain/notes/entries.ts';
 import { CHOICES, QUESTIONS } from '#domain/notes/kinds.ts';
-import type { PooSince, Since, SorenessSummary, Summary } from '#domain/notes/summary.ts';
+import type { PooSince, Since, SorenessSummary, SorePoint, Summary } from '#domain/notes/summary.ts';
 import type { Instant, Minutes } from '#domain/units.ts';
-import { detailsOf, isSignId } from '#content/signs.ts';
 import {
   clockTime,
   day,
@@ -19,7 +18,7 @@ import {
   range,
 } from '#i18n/format.ts';
 import { translate, type Words } from '#i18n/words.ts';
-import { detailName, signName } from './sign-words.ts';
+import { notedName, placedName } from './sign-words.ts';
 
 /** One chosen word of a note, such as "half a cup". */
 export const choiceWord = (words: Words, kind: string, field: string, value: string): string =>
@@ -49,23 +48,27 @@ const enumerated = (locale: string, choices: readonly string[]): string =>
     choices.map((choice, at) => (at ? choice.charAt(0).toLocaleLowerCase(locale) + choice.slice(1) : choice)),
   );
 
-function sorenessText(words: Words, entry: Extract<Entry, { kind: 'sore' }>): string {
-  const t = translate(words);
-  const value =
-    entry.scale === 'steps'
-      ? t(`notes:sore.steps.${entry.value}`)
-      : t('notes:sore.value', {
-          value: isolated(number(words.locale, entry.value)),
-          most: isolated(number(words.locale, 10)),
-        });
-  return enumerated(words.locale, [value, t(`notes:sore.${entry.when}`)]);
-}
+type Sore = Pick<SorePoint, 'value' | 'scale' | 'when'>;
+const soreValue = (words: Words, { value, scale }: Sore): string =>
+  scale === 'steps'
+    ? translate(words)(`notes:sore.steps.${value}`)
+    : translate(words)('notes:sore.value', {
+        value: isolated(number(words.locale, value)),
+        most: isolated(number(words.locale, 10)),
+      });
+
+/** How sore it was, and whether lying still or when moved. */
+export const sorenessText = (words: Words, sore: Sore): string =>
+  enumerated(words.locale, [soreValue(words, sore), translate(words)(`notes:sore.${sore.when}`)]);
 
 /**
  * How fast soreness rose or fell in the last hours, lying still and when moved, and how often medicine was asked for;
  * nothing where too little was noted.
  */
-export function soreLines(words: Words, { slope, asked }: SorenessSummary): string[] {
+export function soreLines(
+  words: Words,
+  { slope, asked }: Pick<SorenessSummary, 'slope' | 'asked'>,
+): string[] {
   const t = translate(words);
   const lines = (['rest', 'moving'] as const).flatMap((name) => {
     const line = slope[name];
@@ -83,23 +86,38 @@ export function soreLines(words: Words, { slope, asked }: SorenessSummary): stri
   return asked.high > 0 ? [...lines, t('notes:sum.asked', { value: times })] : lines;
 }
 
-/** Cups of the last 24 hours, and sips, which are counted and not measured; nothing where no drink was noted. */
-export function drinksText(words: Words, { quarters, sips, from }: Summary['drinks']): string {
+/** Soreness of the last hours in one line: the highest that was noted, and what `soreLines` says of it. */
+export const soreText = (words: Words, soreness: SorenessSummary): string =>
+  [
+    ...soreness.highest.map((sore) =>
+      translate(words)('notes:sum.soreHighest', {
+        when: translate(words)(`notes:sore.${sore.when}`),
+        value: soreValue(words, sore),
+      }),
+    ),
+    ...soreLines(words, soreness),
+  ].join(' · ');
+
+/** Cups of the last 24 hours, sips, and drinks of which nobody said how much; nothing where no drink was noted. */
+export function drinksText(words: Words, { quarters, sips, unmeasured, from }: Summary['drinks']): string {
   const t = translate(words);
   if (from.length === 0) return '';
   const said = (low: number, high: number) => isolated(range(words.locale, low, high));
-  const cups = t('notes:sum.cups', { value: said(quarters.low / 4, quarters.high / 4) });
-  return sips.high > 0 ? `${cups} · ${t('notes:sum.sips', { value: said(sips.low, sips.high) })}` : cups;
+  const parts = [t('notes:sum.cups', { value: said(quarters.low / 4, quarters.high / 4) })];
+  if (sips.high > 0) parts.push(t('notes:sum.sips', { value: said(sips.low, sips.high) }));
+  if (unmeasured.high > 0)
+    parts.push(t('notes:sum.unmeasured', { value: said(unmeasured.low, unmeasured.high) }));
+  return parts.join(' · ');
 }
 
 /** A sign that came again, how often, and whether a nurse looked in between. */
 export function repeatText(
   words: Words,
-  { sign, high, nurseLookedBetween }: Summary['repeats'][number],
+  { sign, high, nurseLookedBetween, notSure }: Summary['repeats'][number],
 ): string {
   const t = translate(words);
   return inARow(words.locale, [
-    t('notes:sum.repeat', { sign: signName(words, sign), count: high }),
+    t('notes:sum.repeat', { sign: notedName(words, { sign, notSure }), count: high }),
     t(nurseLookedBetween ? 'notes:sum.nurseBetween' : 'notes:sum.noNurseBetween'),
   ]);
 }
@@ -126,21 +144,17 @@ export function pooText(words: Words, since: PooSince): string {
 function content(words: Words, entry: Entry, all: readonly Entry[]): string {
   const t = translate(words);
   switch (entry.kind) {
-    case 'sign': {
-      const details = (entry.details ?? []).map((detail) =>
-        isSignId(entry.sign) && detailsOf(entry.sign).includes(detail)
-          ? detailName(words, entry.sign, detail)
-          : t('notes:unknown'),
-      );
-      const parts = [signName(words, entry.sign), ...new Set(details)];
-      if (entry.answer === 'not-sure') parts.push(t('answer.not-sure'));
-      return parts.join(' – ');
-    }
+    case 'sign':
+      return notedName(words, {
+        sign: entry.sign,
+        details: (entry.details ?? []).map((detail) => `${entry.sign}/${detail}`),
+        notSure: entry.answer === 'not-sure',
+      });
     case 'look': {
       const answered = (answer: string) =>
         Object.keys(entry.answers).filter((sign) => entry.answers[sign] === answer);
       const seen = ['different', 'not-sure'].flatMap((answer) =>
-        answered(answer).map((sign) => `${signName(words, sign)} (${t(`answer.${answer}`)})`),
+        answered(answer).map((sign) => `${placedName(words, sign)} (${t(`answer.${answer}`)})`),
       );
       const notLooked = answered('not-looked').length;
       if (notLooked === Object.keys(entry.answers).length) return t('notes:lookNothing');
@@ -240,7 +254,7 @@ export function lengthText(words: Words, minutes: number): string {
 }
 
 const FIGURES = {
-  sore: (words, { soreness }) => soreLines(words, soreness).join(' · '),
+  sore: (words, { soreness }) => soreText(words, soreness),
   drinks: (words, { drinks }) => drinksText(words, drinks),
   wee: (words, { wee }) => sinceText(words, wee),
   poo: (words, { poo }) => pooText(words, poo),

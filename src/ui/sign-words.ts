@@ -1,6 +1,6 @@
 /** The words of one sign, from a translator that holds the areas `signs`, `say` and `look`. */
 import type { SignId } from '#domain/signs/ids.ts';
-import { isSignId, SIGN_ROWS } from '#content/signs.ts';
+import { detailsOf, isSignId, SIGN_ROWS } from '#content/signs.ts';
 import { translate, type Words } from '#i18n/words.ts';
 
 export interface SignWords {
@@ -35,6 +35,37 @@ export function signWords(words: Words, sign: SignId): SignWords {
 /** A sign's name, also for what this version does not know. */
 export function signName(words: Words, sign: string): string {
   return isSignId(sign) ? translate(words)(`signs:${sign}.name`) : translate(words)('steps:open.unknown');
+}
+
+/** Signs whose names say nothing of their place: "Wet". */
+const PLACELESS: ReadonlySet<string> = new Set([
+  ...['toes-cool', 'toes-colour', 'toes-swollen', 'toes-numb', 'thigh-changed'],
+  ...['band-tight', 'band-moved', 'band-wet', 'band-stained', 'skin-mark', 'burning-spot'],
+]);
+
+/** A sign's name where no picture stands beside it: "Leg bandage: Wet". Needs the area `look`, too. */
+export function placedName(words: Words, sign: string): string {
+  const name = signName(words, sign);
+  if (!isSignId(sign) || !PLACELESS.has(sign)) return name;
+  return `${translate(words)(`look:parts.${SIGN_ROWS[sign]!.part}`)}: ${name}`;
+}
+
+/** A sign as it was noted: its place, the sub-answers that matter, and that nobody was sure. */
+export function notedName(
+  words: Words,
+  {
+    sign,
+    details = [],
+    notSure,
+  }: { sign: string; details?: readonly string[]; notSure?: boolean | undefined },
+): string {
+  const known = isSignId(sign) ? detailsOf(sign) : [];
+  const names = details.map((key) => {
+    const detail = key.slice(sign.length + 1);
+    return known.includes(detail) ? detailName(words, sign, detail) : translate(words)('steps:open.unknown');
+  });
+  const name = [placedName(words, sign), ...new Set(names)].join(' – ');
+  return notSure ? `${name} (${translate(words)('answer.not-sure')})` : name;
 }
 
 /** A sub-answer's name, as something to tap. */

@@ -309,8 +309,8 @@ test.describe('ten letters', () => {
       await type(father, letters.replaceAll('-', ' ').toLowerCase());
       await expect(heard(father)).toHaveAttribute('data-heard', '2');
       await expect(heard(father).locator('li')).toHaveText([
-        own['signs:toes-cool.name']!,
-        own['signs:band-tight.name']!,
+        `${own['look:parts.toes']!}: ${own['signs:toes-cool.name']!}`,
+        `${own['look:parts.bandage']!}: ${own['signs:band-tight.name']!}`,
       ]);
       await expect(heard(father)).toContainText(own['pass:spoken.pressed']!);
       expect(await keptNotes(father), 'what was heard is not a note').toEqual([]);

@@ -57,7 +57,7 @@ async function expectOneSheet(page: Page, what: string) {
 const BUSY: readonly NewEntry[] = [
   { kind: 'drink', amount: 'half', what: 'water' },
   { kind: 'wee', into: 'bottle', amount: 'usual' },
-  { kind: 'sore', value: 4, scale: 'numbers', when: 'rest' },
+  { kind: 'sore', value: 8, scale: 'numbers', when: 'rest' },
   { kind: 'food', amount: 'some' },
   { kind: 'mood', picture: 'curled-up' },
   { kind: 'medicine-told' },
@@ -231,7 +231,7 @@ test.describe('the staff’s page', () => {
     expect(more).toEqual([]);
     expect(line).toMatchObject({
       language: 'pl',
-      text: 'Gdy leży bez ruchu: rośnie o 1 z 10 w ciągu godziny',
+      text: 'Gdy leży bez ruchu, najsilniejszy ból: 4 z 10 · Gdy leży bez ruchu: rośnie o 1 z 10 w ciągu godziny',
     });
     await expect(page.locator('[data-staff="figures"]')).toContainText(/24 godziny: .1/);
     // the round says each figure in the same words
@@ -399,6 +399,7 @@ test.describe('the round', () => {
       return seen(await row.innerText());
     };
     const round = await told('for-staff/round');
+    await expect(page.locator('[data-raised]')).toHaveCount(0);
     expect(round).toContain(english['common:urgencyShort.ring-now']!);
     expect(round).toContain(`${english['notes:kind.sign']} 13:40`);
     expect(round).toBe(await told('for-staff'));
@@ -407,6 +408,34 @@ test.describe('the round', () => {
     const own = page.locator('[data-sum="open"] [data-open-sign="toes-cool"]');
     await expect(own).toHaveCSS('border-top-width', '7px');
     expect(seen(await own.innerText())).toContain(`${english['notes:kind.sign']} 13:40`);
+  });
+
+  test('a single note of strong soreness waits; together, what tells to be told straight away may be more urgent', async ({
+    page,
+  }) => {
+    const strong: NewEntry = { kind: 'sore', value: 3, scale: 'steps', when: 'rest' };
+    await writtenOn(page, [noted(NOW, 70, strong, 'aaaaaa-1')]);
+    for (const area of ['our-notes', 'for-staff', 'for-staff/round']) {
+      await page.goto(`/en/${area}/`);
+      const row = page.locator('[data-strong-sore]');
+      await expect(row).toContainText('How sore: A lot, lying still');
+      expect(seen(await row.innerText()), area).toMatch(/13:10 · no nurse noted since/);
+      await expect(page.locator('main')).not.toContainText(english['notes:sum.openNone']!);
+    }
+    await leaveNotes(page, [
+      noted(NOW, 70, strong, 'aaaaaa-1'),
+      noted(NOW, 65, { kind: 'nurse-looked' }, 'aaaaaa-2'),
+      noted(NOW, 9, { kind: 'sign', sign: 'band-moved', answer: 'different' }, 'aaaaaa-3'),
+      noted(NOW, 8, { kind: 'sign', sign: 'band-tight', answer: 'different' }, 'aaaaaa-4'),
+      noted(NOW, 7, { kind: 'sign', sign: 'toes-swollen', answer: 'not-sure' }, 'aaaaaa-5'),
+    ]);
+    await page.goto('/en/for-staff/');
+    await expect(page.locator('[data-raised="ring-now"]')).toContainText(english['steps:reasons.R5']!);
+    await expect(page.locator('[data-strong-sore]')).toHaveCount(0);
+    await expect(page.locator('[data-open-sign][data-urgency="ring-now"]')).toHaveCount(0);
+    await expect(page.locator('[data-open-sign="toes-swollen"]')).toContainText(
+      'Toes: Thicker than before (Not sure)',
+    );
   });
 
   test('with nothing asked yet, one tap on one of the twenty-four asks it', async ({ page }) => {

@@ -1,4 +1,5 @@
 /** What waits for a nurse: what was reported, and what the soreness notes say by themselves. */
+import type { Assessment, Because, UrgencyClass } from '../signs/types.ts';
 import { rankOf } from '../signs/urgency.ts';
 import type { OpenSign, Summary } from './summary.ts';
 
@@ -25,3 +26,15 @@ export function waitingFor(summary: Pick<Summary, 'open' | 'soreness'>): OpenSig
 export const mostUrgentFirst = <T extends Pick<OpenSign, 'urgency' | 'lastSeen'>>(
   waiting: readonly T[],
 ): T[] => [...waiting].sort((a, b) => rankOf(b.urgency) - rankOf(a.urgency) || b.lastSeen - a.lastSeen);
+
+/**
+ * What makes all that waits more urgent than each of it is alone; nothing where one of it is as urgent by itself.
+ * Shape: without R16, which holds over whatever is to be pressed for.
+ */
+export function raisedAbove(
+  { urgency, because }: Pick<Assessment, 'urgency' | 'because'>,
+  waiting: readonly Pick<OpenSign, 'urgency'>[],
+): { urgency: UrgencyClass; because: Because[] } | undefined {
+  if (urgency === 'none' || waiting.some((sign) => rankOf(sign.urgency) >= rankOf(urgency))) return undefined;
+  return { urgency, because: because.filter(({ rule }) => rule !== 'R16') };
+}

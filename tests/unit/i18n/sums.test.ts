@@ -4,7 +4,7 @@ import type { Entry } from '#domain/notes/entries.ts';
 import { summarise } from '#domain/notes/summarise.ts';
 import { minutes } from '#domain/units.ts';
 import { loadWords } from '#i18n/words.ts';
-import { drinksText, pooText, soreLines } from '#ui/note-words.ts';
+import { drinksText, pooText, soreLines, sorenessText, soreText } from '#ui/note-words.ts';
 import { everyLanguage } from '../../helpers/locales.ts';
 import { moment, SETTINGS } from '../../helpers/ward-days.ts';
 
@@ -65,6 +65,34 @@ describe('how fast soreness changes', () => {
   );
 });
 
+describe('the highest soreness', () => {
+  const line = (entries: readonly Entry[], words = english) => seen(soreText(words, at(entries).soreness));
+
+  it('stands before how it changes, and alone where there is one note', () => {
+    expect(line([])).toBe('');
+    expect(line([sore(1, 7)])).toBe('Lying still, highest: 7 of 10');
+    expect(line([sore(1, 3, 'rest', 'steps'), sore(2, 1, 'moving', 'steps')])).toBe(
+      'Lying still, highest: A lot · When moved, highest: A little',
+    );
+    expect(line([sore(0, 8), sore(4, 2)])).toBe(
+      'Lying still, highest: 8 of 10 · Lying still: down 1.5 of 10 in an hour',
+    );
+  });
+
+  it.each(everyLanguage.map(([language]) => language))(
+    'is the same word in %s as in the note',
+    async (language) => {
+      const words = await loadWords(language, ['notes']);
+      const strong = sore(5, 3, 'moving', 'steps');
+      const text = line([strong, sore(5.5, 1, 'moving', 'steps')], words);
+      const { soreness } = at([strong]);
+      const [value] = seen(sorenessText(words, soreness.strong!)).split(/[,،]/);
+      expect(text).toContain(value);
+      expect(text).not.toMatch(/[{}]|notes:/);
+    },
+  );
+});
+
 describe('since the last poo', () => {
   it('tells nights and full days of 24 hours apart', () => {
     const text = (hoursAgo: number) => seen(pooText(english, at([poo(hoursAgo)]).poo));
@@ -78,11 +106,12 @@ describe('since the last poo', () => {
 });
 
 describe('drinks and asking for medicine', () => {
-  const drink = (n: number, amount: 'sip' | 'half' | 'full'): Entry => ({
+  type Amount = 'sip' | 'half' | 'full' | 'not-said';
+  const drink = (n: number, amount: Amount): Entry => ({
     ...{ id: `aaaaaa-${5000 + n}`, t: moment(NOW - n * 30), off: minutes(0) },
     ...{ kind: 'drink', amount, what: 'water' },
   });
-  const text = (...amounts: ('sip' | 'half' | 'full')[]) =>
+  const text = (...amounts: Amount[]) =>
     seen(drinksText(english, at(amounts.map((amount, n) => drink(n + 1, amount))).drinks));
 
   it('sips are counted beside the cups, and are none of them', () => {
@@ -90,6 +119,11 @@ describe('drinks and asking for medicine', () => {
     expect(text('full', 'half')).toBe('Cups: 1.5');
     expect(text('full', 'sip', 'sip')).toBe('Cups: 1 · sips: 2');
     expect(text('sip')).toBe('Cups: 0 · sips: 1');
+  });
+
+  it('a drink of which nobody said how much is said to be one', () => {
+    expect(text('full', 'not-said')).toBe('Cups: 1 · amount not noted: 1');
+    expect(text('not-said', 'sip')).toBe('Cups: 0 · sips: 1 · amount not noted: 1');
   });
 
   it('how often medicine was asked for stands behind the lines of soreness', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { summarise } from '#domain/notes/summarise.ts';
-import { mostUrgentFirst, waitingFor } from '#domain/notes/waiting.ts';
+import { mostUrgentFirst, raisedAbove, waitingFor } from '#domain/notes/waiting.ts';
 import type { Entry, NewEntry } from '#domain/notes/entries.ts';
 import { rankOf } from '#domain/signs/urgency.ts';
 import { instant, minutes } from '#domain/units.ts';
@@ -125,5 +125,24 @@ describe('what waits for a nurse', () => {
 
   it('a nurse who looked closes both', () => {
     expect(signs([...stillSore(), note(5, { kind: 'nurse-looked' })])).toEqual([]);
+  });
+
+  it('what is more urgent together than each by itself is said with its reasons, and only then', () => {
+    const sign = (before: number, id: string, answer: 'different' | 'not-sure' = 'different') =>
+      note(before, { kind: 'sign', sign: id, answer });
+    const raised = (...entries: Entry[]) => {
+      const summary = summarise(entries, NOW, SETTINGS);
+      return raisedAbove(summary.assessment, waitingFor(summary));
+    };
+    expect(raised()).toBeUndefined();
+    expect(raised(sign(5, 'band-wet'))).toBeUndefined();
+    const together = raised(sign(5, 'toes-swollen', 'not-sure'), sign(4, 'band-tight'));
+    expect(together?.urgency).toBe('ring-now');
+    expect(together?.because.map(({ rule }) => rule)).toContain('R5');
+    // waiting raises, too, and that nobody has looked is no reason of its own
+    const waited = raised(sign(20, 'band-wet'));
+    expect(waited?.because.map(({ rule }) => rule)).toEqual(['R1', 'R14']);
+    // one of them is to be pressed for by itself
+    expect(raised(sign(5, 'toes-cool'), sign(4, 'band-tight'))).toBeUndefined();
   });
 });
