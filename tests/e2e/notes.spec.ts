@@ -116,6 +116,36 @@ test.describe('writing', () => {
     }
   });
 
+  test('left after the first of two taps, it is written down as far as it was said; tapped back, it is not', async ({
+    page,
+  }) => {
+    await opened(page);
+    await tile(page, 'drink').tap();
+    await chipIn(page, 'drink', 0, 'half').tap();
+    await tile(page, 'wee').tap();
+    await expect(written(page)).toHaveAttribute('data-written', 'drink');
+    await expect(written(page)).toContainText('Half a cup, kind not noted');
+    await chipIn(page, 'wee', 0, 'bottle').tap();
+    await tile(page, 'wee').tap();
+    await tile(page, 'wee').tap();
+    await chipIn(page, 'wee', 1, 'small').tap();
+    await page.locator('main a[href$="/en/pass-it-on/"]').tap();
+    await page.waitForURL('**/en/pass-it-on/');
+    await page.goBack();
+    await tile(page, 'drink').tap();
+    await chipIn(page, 'drink', 1, 'milk').tap();
+    await page.evaluate(() => {
+      Object.defineProperty(document, 'hidden', { value: true, configurable: true });
+      document.dispatchEvent(new Event('visibilitychange'));
+    });
+    await expect(written(page)).toHaveAttribute('data-written', 'drink');
+    expect((await keptNotes(page)).map(said)).toEqual([
+      { kind: 'drink', amount: 'half', what: 'not-said' },
+      { kind: 'wee', into: 'not-said', amount: 'small' },
+      { kind: 'drink', amount: 'not-said', what: 'milk' },
+    ]);
+  });
+
   test('on paper stand the notes, and nothing to write more with', async ({ page }) => {
     await leaveNotes(page, [noted(NOW, 5, { kind: 'told' }, 'a1b2c3-1')]);
     await opened(page);
@@ -183,6 +213,12 @@ test.describe('writing', () => {
       await expect(written(page)).toHaveAttribute('data-written', 'sore');
       expect(taps.count).toBeLessThanOrEqual(3);
       expect((await keptNotes(page)).map(said)).toEqual([{ kind: 'sore', value: 2, scale, when: 'moving' }]);
+      // strong soreness leads to the call button at once, though nothing was noted before to rise from
+      await expect(page.locator('[data-sore-strong]')).toHaveCount(0);
+      await tile(page, 'sore').tap();
+      await chipIn(page, 'sore', 0, 'rest').tap();
+      await chipIn(page, 'sore', 1, String(values.at(-1))).tap();
+      await expect(page.locator('[data-sore-strong]')).toHaveAttribute('href', /\/en\/bell\/$/);
     });
 
   const OWN = {
