@@ -615,16 +615,37 @@ describe('one sight told in two notes', () => {
     ).toEqual([2, 2]);
   });
 
-  test('what the rules call a third time is here three times at least', () => {
+  test('never fewer than a nurse’s looks part, as the rules count, and never more than there are notes', () => {
+    const told = fc.constantFrom<NewEntry>(
+      swollen('different'),
+      swollen('not-sure'),
+      swollen('different', 'cannot-move'),
+      { kind: 'nurse-looked' },
+    );
+    const lines = fc.array(fc.tuple(fc.integer({ min: 1, max: 60 }), told), { maxLength: 14 });
+    let thirdTimes = 0;
     fc.assert(
-      fc.property(anyWardNotes, (all) => {
-        const { assessment, repeats } = sum(all);
-        for (const { rule, signs } of assessment.because)
-          if (rule === 'R13')
-            expect(repeats.find(({ sign }) => sign === signs[0])?.high).toBeGreaterThanOrEqual(3);
+      fc.property(lines, (rows) => {
+        const a = phone('aaaaaa');
+        let minute = 0;
+        const notes = rows.map(([later, what]) => a((minute += later), what));
+        const parts = notes.reduce<number[]>(
+          (all, { kind }) => (kind === 'sign' ? [...all.slice(0, -1), all.at(-1)! + 1] : [...all, 0]),
+          [0],
+        );
+        const summary = at(notes, minute + 1);
+        const [low, high] = count(notes, minute + 1);
+        expect(low).toBe(high);
+        expect(low).toBeGreaterThanOrEqual(parts.filter((some) => some > 0).length);
+        expect(low).toBeLessThanOrEqual(Math.max(1, notes.filter(({ kind }) => kind === 'sign').length));
+        if (summary.assessment.because.some(({ rule }) => rule === 'R13')) {
+          thirdTimes++;
+          expect(high).toBeGreaterThanOrEqual(3);
+        }
       }),
       { numRuns: cases(300) },
     );
+    expect(thirdTimes).toBeGreaterThan(0);
   });
 
   test('where nobody was ever sure, that is said; one sure note is enough to leave it out', () => {
@@ -861,7 +882,7 @@ describe('strong soreness', () => {
     expect(strong([...notes, a(90, of10(9))], 95)).toMatchObject({ since: moment(10), at: moment(90) });
   });
 
-  test('whatever else was noted, it is there just where one strong note has no nurse’s look after it', () => {
+  test('one strong note without a nurse’s look after it is always there, and one more never hides another', () => {
     fc.assert(
       fc.property(anyWardNotes, lineOf(fc.constantFrom(step(3), of10(7), of10(10)), 0), (all, line) => {
         const added = { ...numbered([line])[0]!, id: 'cccccc-7' } as Entry;
