@@ -1,4 +1,4 @@
-/** What a link brought behind the mark of its address: a nurse's card, a bed with its plan. */
+/** What stands behind the mark of an address: a nurse's card, a bed with its plan, the place on a page. */
 
 /**
  * The letters behind the address, which then holds them no longer, and neither does the way back: nobody who uses the
@@ -25,4 +25,20 @@ export function takeLetters(leaves = ''): string {
   } catch {
     return letters;
   }
+}
+
+/** Behind the address of a sign's page: it was open in another language just now, and nobody saw the sign again. */
+export const SAME_SIGHT = 'same';
+
+/**
+ * Changes where the foot's languages lead from this page, in the moment one of them is tapped; gives what ends that.
+ * Not: before script has come. They then lead to this page as it begins.
+ */
+export function otherLanguages(change: (link: HTMLAnchorElement) => void): () => void {
+  const onTap = ({ target }: Event) => {
+    const link = (target as Element).closest<HTMLAnchorElement>('a[hreflang]');
+    if (link) change(link);
+  };
+  addEventListener('click', onTap, true);
+  return () => removeEventListener('click', onTap, true);
 }

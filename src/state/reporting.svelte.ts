@@ -1,5 +1,5 @@
 /** One sign on one page: written down once, assessed with all that is open, answered by the bell. */
-import { struckIds, type Entry, type NewEntry } from '#domain/notes/entries.ts';
+import { byTime, struckIds, type Entry, type NewEntry } from '#domain/notes/entries.ts';
 import { openCall, tracedSightings, type OpenCall } from '#domain/notes/sightings.ts';
 import type { SignId } from '#domain/signs/ids.ts';
 import type { Answer, Assessment } from '#domain/signs/types.ts';
@@ -56,6 +56,8 @@ export interface Reporting {
 
 /** Opening the same page again within this many minutes is not seeing it again. */
 const SAME_SIGHT_MINUTES = 2;
+/** A page that goes on in another language is the one it was for so long, whatever became of its note. */
+const SAME_PAGE_MINUTES = 60;
 
 const keyOf = (seen: Seen) => `${seen.sign}/${seen.answer}`;
 const isSame = (entry: Entry, seen: Seen): entry is Extract<Entry, { kind: 'sign' }> =>
@@ -74,8 +76,11 @@ function noteOf(seen: Seen): NewEntry {
   return seen.detail ? { ...note, details: [seen.detail] } : note;
 }
 
-/** Begins to report a sign on its page: it is written down once, whatever the page does. Stop it when the page goes. */
-export function startReporting(first: Seen): Reporting {
+/**
+ * Begins to report a sign on its page: it is written down once, whatever the page does. Stop it when the page goes.
+ * Shape: `goesOn` where the same page was open just now in another language.
+ */
+export function startReporting(first: Seen, goesOn = false): Reporting {
   let seen = $state.raw(first);
   let noted = $state.raw<NoteStatus>({ state: 'writing' });
   // a note that was late, and landed on the device after all, is written
@@ -103,11 +108,32 @@ export function startReporting(first: Seen): Reporting {
     return correctedNow().filter(({ id, kind }) => kind === 'nurse-looked' && !struck.has(id));
   }
 
+  const kept = (entry: Entry): NoteStatus =>
+    // a note that could not be kept is there for as long as the page, and is never called written
+    isKept(entry)
+      ? { state: 'written', entry }
+      : { state: 'not-written', reason: notesFailure() ?? 'broken', copy: entry.id };
+
+  /** The note of this page in the language it was read in before: neither seen again nor waiting again. */
+  function noteBefore(wanted: Seen, now: number): Entry | undefined {
+    const before = correctedNow().filter(
+      (entry) => isSame(entry, wanted) && Math.abs(now - entry.t) < SAME_PAGE_MINUTES,
+    );
+    return before.sort(byTime).at(-1);
+  }
+
   async function begin(wanted: Seen) {
     await openNotes();
     if (stopped || keyOf(wanted) !== keyOf(seen)) return;
     ready = true;
     const now = readMoment();
+    const before = goesOn ? noteBefore(wanted, now) : undefined;
+    goesOn = false;
+    if (before) {
+      earlierLooks = looks().flatMap(({ id, t }) => (t < before.t ? [id] : []));
+      noted = struckIds(correctedNow()).has(before.id) ? { state: 'taken-back' } : kept(before);
+      return;
+    }
     earlierLooks = looks().map(({ id }) => id);
     const open = openSightings();
     const recent = correctedNow().find(
@@ -119,10 +145,7 @@ export function startReporting(first: Seen): Reporting {
         (wanted.sign !== 'leg-jumps' || Math.abs(now - entry.t) < SAME_SIGHT_MINUTES),
     );
     if (recent) {
-      // a note that could not be kept is there for as long as the page, and is never called written
-      noted = isKept(recent)
-        ? { state: 'written', entry: recent }
-        : { state: 'not-written', reason: notesFailure() ?? 'broken', copy: recent.id };
+      noted = kept(recent);
       return;
     }
     const written = await writeNote(noteOf(wanted));

@@ -87,6 +87,24 @@ test('each sub-answer has its own class and sentence', async ({ page }) => {
     });
 });
 
+test('a result read on in another language is the same one: nothing is written again, and what was taken back stays so', async ({
+  page,
+}) => {
+  await page.goto(resultAddress('en', 'leg-jumps'));
+  await expect(page.locator('[data-written]')).toBeVisible();
+  await page.locator('[data-action="take-back"]').tap();
+  await expect(page.locator('[data-taken-back]')).toBeVisible();
+  await page.locator('footer a[lang="pl"]').tap();
+  await page.waitForURL(`**${resultAddress('pl', 'leg-jumps')}`);
+  await expect(page.locator('[data-taken-back]')).toBeVisible();
+  expect((await keptNotes(page)).map(({ kind }) => kind)).toEqual(['sign', 'strike']);
+  // the answers of a full look go with its page: in another language it begins anew
+  await page.goto('/en/look/full/2/');
+  await scriptRuns(page);
+  await page.locator('footer a[lang="es"]').tap();
+  await page.waitForURL('**/es/look/full/');
+});
+
 test('in each place, not sure leads to a nurse who looks too', async ({ page }) => {
   for (const part of PART_IDS.filter((id) => signsOfPart(id).some(offersNotSure)))
     await test.step(part, async () => {

@@ -46,6 +46,27 @@ test('no two pages have one title', () => {
   expect(Object.values(pagesOf).filter((pages) => pages.length > 1)).toEqual([]);
 });
 
+test('the languages in the foot of a page lead to the same page', () => {
+  const pages = readdirSync(built, { recursive: true, encoding: 'utf8' })
+    .map((name) => name.split(path.sep).join('/'))
+    .filter((name) => /^\w+\/.*index\.html$/.test(name));
+  let linked = 0;
+  for (const name of pages) {
+    const [, language, here] = /^([^/]+)\/(.*)index\.html$/.exec(name)!;
+    const links = [...readFileSync(path.join(built, name), 'utf8').matchAll(/<a[^>]* hreflang="\w+"[^>]*>/g)];
+    // a child's page has none
+    if (!links.length) continue;
+    const led = links.map(
+      ([link]) => new URL(/href="([^"]*)"/.exec(link)![1]!, `https://x/${name}`).pathname,
+    );
+    expect(led, name).toEqual(
+      LANGUAGES.filter((other) => other !== language).map((other) => `/${other}/${here}`),
+    );
+    linked++;
+  }
+  expect(linked).toBeGreaterThan(600);
+});
+
 test('what is kept on the device is choices and coded notes, and no key for anything else', async ({
   page,
   context,

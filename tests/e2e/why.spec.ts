@@ -44,6 +44,19 @@ test('a grown-up reads the grown-up’s text; the cautions stay whoever reads', 
     await expect(told).toContainText(english[`topics-start:why-pull.${reader}.1`]!);
     await expect(page.locator('[data-cautions]')).toContainText(english['topics-start:why-pull.cautions.1']!);
   }
+  // the list, another topic and another language are read with the same child
+  await page.locator('select[name="reader"]').selectOption({ label: english['why:reader.from6']! });
+  await page.locator('main a[href$="/why-and-how/"]').tap();
+  await page.locator('[data-topic="soreness"]').tap();
+  await page.waitForURL('**/en/why-and-how/soreness/');
+  await expect(told).toHaveAttribute('data-reader', 'from6');
+  await page.locator('footer a[lang="pl"]').tap();
+  await page.waitForURL('**/pl/why-and-how/soreness/');
+  await expect(told).toHaveCount(1);
+  await expect(told).toHaveAttribute('data-reader', 'from6');
+  await expect(page.locator('select[name="reader"] option:checked')).toHaveText(
+    words('pl')['why:reader.from6']!,
+  );
   await page.locator('input[type="checkbox"]').check();
   await expect(told).toBeHidden();
   await expect(page.locator('.topic-picture svg').first()).toBeVisible();

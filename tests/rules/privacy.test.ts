@@ -123,7 +123,7 @@ describe('what is kept on a device', () => {
     const beside = sources.flatMap((file) =>
       [...code(file).matchAll(/browserPreferences\(\)\.write\(\{ (\w+)/g)].map((match) => match[1]!),
     );
-    expect(beside).toEqual(['pins']);
+    expect(beside).toEqual(['pins', 'reader']);
     for (const [place, types] of Object.entries(WRITTEN)) {
       const own = types.flatMap((type) => fields[type]!);
       expect(own.length, place).toBeGreaterThan(10);

@@ -19,8 +19,8 @@ async function load() {
     writeNote,
     seen: () => currentNotes().filter(({ kind }) => kind === 'sign'),
     /** Opens the page of a sign, which stays open. */
-    async report(seen: Seen = TOES) {
-      const page = startReporting(seen);
+    async report(seen: Seen = TOES, goesOn = false) {
+      const page = startReporting(seen, goesOn);
       await vi.waitFor(() => expect(page.status().state).not.toBe('writing'));
       return page;
     },
@@ -110,6 +110,52 @@ function keepsNotes() {
   }));
   return phoneStore;
 }
+
+describe('the page of a sign that goes on in another language', () => {
+  beforeEach(async () => {
+    keepsNotes();
+    phone = await load();
+  });
+  afterEach(() => {
+    vi.doUnmock('#device/note-store.ts');
+  });
+  const JUMP = { sign: 'leg-jumps', answer: 'different', detail: undefined } as const;
+
+  test('a jump of the leg is not counted again, though it would be by a tap', async () => {
+    await phone.report(JUMP);
+    later(5);
+    await phone.report(JUMP, true);
+    expect(phone.seen()).toHaveLength(1);
+    await phone.report(JUMP);
+    expect(phone.seen()).toHaveLength(2);
+  });
+
+  test('what was taken back stays taken back, and what a nurse looked at does not wait again', async () => {
+    await phone.openPage();
+    later(5);
+    await phone.writeNote({ kind: 'nurse-looked' });
+    const looked = await phone.report(TOES, true);
+    expect(looked.looked()).toMatchObject({ kind: 'nurse-looked' });
+    later(5);
+    await phone.openPage();
+    await phone.writeNote({ kind: 'strike', strikes: phone.seen().at(-1)!.id });
+    expect((await phone.report(TOES, true)).status()).toEqual({ state: 'taken-back' });
+    expect(phone.seen()).toHaveLength(2);
+  });
+
+  test('an address that was kept for hours reports as any other, and so does one of another sign', async () => {
+    await phone.openPage();
+    await phone.writeNote({ kind: 'nurse-looked' });
+    await phone.report(JUMP, true);
+    later(61);
+    await phone.report(TOES, true);
+    expect(phone.seen().map((one) => 'sign' in one && one.sign)).toEqual([
+      'toes-cool',
+      'leg-jumps',
+      'toes-cool',
+    ]);
+  });
+});
 
 describe('a phone whose store refuses some notes', () => {
   let store: ReturnType<typeof keepsNotes>;
