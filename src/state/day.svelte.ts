@@ -6,6 +6,7 @@ import {
   clockAt,
   doorsAt,
   hardMomentNear,
+  isEveningIn,
   isNightIn,
   mayPush,
   pathOf,
@@ -246,6 +247,9 @@ export const clockNow = (): ClockFace => clockAt(currentMoment(), offsetAt);
 /** Whether it is night for the child. */
 export const isNightForChild = (): boolean =>
   laid !== undefined && isNightIn(laid, currentMoment(), offsetAt);
+/** Whether that night has only just begun. */
+export const isEveningForChild = (): boolean =>
+  laid !== undefined && isEveningIn(laid, currentMoment(), offsetAt);
 /** What stands elsewhere than first, as far as this age is told of it by now. */
 export function explainedNow(): Explained[] {
   const mode = dayMode();

@@ -3,6 +3,7 @@ import { BED_SHAPES, type BedShape, type PlayBed } from '#domain/play-bed/bed.ts
 import {
   cameUp,
   changesBetween,
+  pinsBetween,
   pushedOut,
   restOfDay,
   settled,
@@ -42,10 +43,11 @@ interface Kept {
   open: BedShape;
   beds: readonly PlayBed[];
 }
-export type Changes = ReturnType<typeof changesBetween> & {
+interface AlsoChanged extends Partial<ReturnType<typeof pinsBetween>> {
   /** What of the day was told, and stands nowhere in it now. */
   pushed?: InTheDay;
-};
+}
+export type Changes = ReturnType<typeof changesBetween> & AlsoChanged;
 
 let kept = $state.raw<Kept | undefined>(undefined);
 let faults = $state.raw<readonly Fault[]>([]);
@@ -202,8 +204,11 @@ export function addBed(): void {
 
 function forgetAnswer() {
   result = undefined;
-  changes = undefined;
+  forgetChanges();
 }
+
+/** What the last change did is not told any more. */
+export const forgetChanges = (): void => void (changes = undefined);
 
 /** Shows another bed. */
 export function chooseBed(shape: BedShape): void {
@@ -270,13 +275,15 @@ async function ask(
   stay: readonly Placement[],
   from: DayMinute,
   old: readonly Placement[] | undefined,
-  { stands, out = [], pushed }: { stands?: () => void; out?: readonly Placement[]; pushed?: InTheDay } = {},
+  { stands, out = [], ...more }: { stands?: () => void; out?: readonly Placement[] } & AlsoChanged = {},
 ) {
   planner ??= browserPlanner();
   question += 1;
   const own = question;
   planning = shape;
   planFailed = false;
+  // nobody takes what an earlier change did for what this one does
+  changes = undefined;
   const told = tickedBed();
   const askedOf = told && askedFor(told);
   const show = (found: Plan | Impossible) => {
@@ -287,7 +294,7 @@ async function ask(
     put({ ...now, plan });
     result = { shape, found };
     const between = old && changesBetween(old, plan, from);
-    changes = between && { ...between, gone: [...out, ...between.gone], ...(pushed ? { pushed } : {}) };
+    changes = between && { ...between, gone: [...out, ...between.gone], ...more };
     stands?.();
   };
   try {
@@ -338,6 +345,7 @@ export async function changeAndPlan(
   const out = (before.plan ?? []).filter((one) => change.plan && !change.plan.includes(one));
   await ask(bed.shape, asked.problem, asked.stay, from, bed.plan, {
     out,
+    ...pinsBetween(before, bed),
     ...(pushed ? { pushed } : {}),
   });
 }

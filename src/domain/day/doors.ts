@@ -14,6 +14,10 @@ const NOON = 12 * 60;
 export const isNightIn = (day: Day, now: Instant, offsetAt: OffsetAt): boolean =>
   now < day.wake || now >= day.lightsOut || isNight(now, offsetAt(now));
 
+/** Whether the child's night has come before the ward's: it is not "still" night then. */
+export const isEveningIn = (day: Day, now: Instant, offsetAt: OffsetAt): boolean =>
+  isNightIn(day, now, offsetAt) && !isNight(now, offsetAt(now)) && wallMinute(now, offsetAt) >= NOON;
+
 /** How a part of the day stands on this child's strip at this minute; open time where it does not. */
 function asShown(day: Day, tile: Tile, mode: AgeMode, now: Instant, table: DayEventTable): Tile[] {
   const row = modeRow(mode);

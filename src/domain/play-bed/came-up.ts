@@ -240,6 +240,22 @@ export function settled(
   return holds && scoreOf(problem, old) >= scoreOf(problem, fresh) ? old : fresh;
 }
 
+const samePlace = (a: Placement, b: Placement) =>
+  a.idea === b.idea && a.from === b.from && a.minutes === b.minutes;
+const among = (list: readonly Placement[], one: Placement) => list.some((other) => samePlace(one, other));
+
+/**
+ * What somebody kept in its place between two states of a bed, and what they let go of again.
+ * Not: what was not planned so before, or is not any more; it is told as new, moved or gone.
+ */
+export const pinsBetween = (
+  before: Pick<PlayBed, 'pins' | 'plan'>,
+  after: Pick<PlayBed, 'pins' | 'plan'>,
+): { stuck: Placement[]; loose: Placement[] } => ({
+  stuck: after.pins.filter((pin) => !among(before.pins, pin) && among(before.plan ?? [], pin)),
+  loose: before.pins.filter((pin) => !among(after.pins, pin) && among(after.plan ?? [], pin)),
+});
+
 /** What went and what came between two plans, from a minute on. */
 export function changesBetween(
   old: readonly Placement[],
@@ -247,10 +263,8 @@ export function changesBetween(
   now: DayMinute,
 ): { gone: Placement[]; come: Placement[]; moved: { from: DayMinute; placement: Placement }[] } {
   const later = (list: readonly Placement[]) => list.filter(({ from }) => from >= now);
-  const same = (a: Placement, b: Placement) =>
-    a.idea === b.idea && a.from === b.from && a.minutes === b.minutes;
-  const lost = later(old).filter((one) => !fresh.some((other) => same(one, other)));
-  const found = later(fresh).filter((one) => !old.some((other) => same(one, other)));
+  const lost = later(old).filter((one) => !among(fresh, one));
+  const found = later(fresh).filter((one) => !among(old, one));
   const moved = found.flatMap((placement) => {
     const was = lost.find(({ idea }) => idea === placement.idea);
     return was ? [{ from: was.from, placement }] : [];
