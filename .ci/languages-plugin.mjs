@@ -17,8 +17,14 @@ export function languageData(override = {}) {
     ? process.env.BARE_TOES_HIDE_UNREVIEWED === 'true'
     : (override.hideUnreviewed ?? ward.hideUnreviewed);
   const review = reviewOf(root);
-  const statusOf = (lang) =>
-    Object.fromEntries(Object.entries(review[lang] ?? {}).map(([area, row]) => [area, row.status]));
+  const statusOf = (lang) => {
+    const all = Object.fromEntries(
+      Object.entries(review[lang] ?? {}).map(([area, row]) => [area, row.status]),
+    );
+    // what is said where there is no call button may stand on any page: `common`, which is on each, speaks for both
+    const worst = ['stale', 'draft'].find((state) => all.common === state || all.called === state);
+    return { ...all, ...(worst && { common: worst }) };
+  };
   // the ward's own language is always there: the nurse's sentence needs it
   const ready = shownLanguages(root, { hideUnreviewed, always: ward.wardLanguage });
   const shown = ward.languages.filter((lang) => ready.includes(lang));

@@ -6,7 +6,7 @@ import path from 'node:path';
 
 const SOURCE_LANGUAGE = 'en';
 /** Areas that carry safety texts. A language counts as checked where all of these are signed. */
-export const SAFETY_AREAS = ['common', 'look', 'signs', 'say'];
+export const SAFETY_AREAS = ['called', 'common', 'look', 'signs', 'say'];
 const REVIEW = 'review.json';
 const PLURAL = /_(zero|one|two|few|many|other)$/;
 

@@ -288,13 +288,15 @@ for (const language of ['en', 'es', 'pl', 'ar'])
     expect(await brokenWords(page.locator('h1'))).toEqual([]);
   });
 
-test('Polish, with text at twice its size: the figures of the notes, what comes now and the child’s button at night stand in whole words', async ({
+test('Polish, with text at twice its size: what is to be done, the figures of the notes, what comes now and the child’s button at night stand in whole words', async ({
   page,
 }) => {
   await page.clock.install({ time: new Date('2026-11-25T23:10:00Z') });
   // without a note there are no figures
   await page.goto(resultAddress('pl', 'toes-colour'));
   await expect(page.locator('[data-written]')).toBeVisible();
+  await page.addStyleTag({ content: TWICE });
+  expect(await brokenWords(page.locator('.banner.ring-now .words'))).toEqual([]);
   for (const [address, place] of [
     ['our-notes/', 'main dt'],
     ['our-day/grown-up/', '[data-comes-now]'],

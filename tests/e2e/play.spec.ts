@@ -33,8 +33,13 @@ test('a good plan stands while the best is looked for; what is changed meanwhile
   await page.locator('[data-action="plan"]').tap();
   await page.waitForURL('**/things-to-do/plan/');
   await expect(strip(page).first()).toBeVisible();
-  await expect(page.getByText(english['play:planning.busy']!)).toBeVisible();
+  const busy = page.getByRole('status').filter({ hasText: english['play:planning.busy']! });
+  await expect(busy).toBeVisible();
   await expect(page.locator('[data-bound]')).toHaveCount(0);
+  // screens below the line that says so, the button says it itself
+  const again = page.locator('[data-action="plan"]');
+  await expect(again).toHaveText(english['play:planning.busy']!);
+  await expect(again).toHaveAttribute('aria-disabled', 'true');
 
   const idea = strip(page).first();
   const id = (await idea.getAttribute('data-idea'))!;
@@ -42,7 +47,19 @@ test('a good plan stands while the best is looked for; what is changed meanwhile
   await idea.locator('[data-action="ban"]').tap();
   await expect.poll(async () => (await bestComes(), page.locator('[data-bound]').count())).toBe(1);
   await expect(page.locator(`[data-strip] [data-idea="${id}"]`)).toHaveCount(0);
-  await expect(page.getByText(english['play:planning.busy']!)).toHaveCount(0);
+  await expect(busy).toHaveCount(0);
+  await expect(again).toHaveText(english['play:planning.make']!);
+
+  // what came up is seen to be pressed until the rest of the day is planned for it
+  const sore = page.locator('[data-came="sore"]');
+  await expect(sore).toHaveAttribute('aria-busy', 'false');
+  await sore.tap();
+  await expect(sore).toHaveAttribute('aria-busy', 'true');
+  await expect(page.locator('[data-changed]')).toHaveCount(0);
+  await expect
+    .poll(async () => (await bestComes(), page.locator('[data-came-up] [data-changed]').count()))
+    .toBe(1);
+  await expect(sore).toHaveAttribute('aria-busy', 'false');
 });
 
 test('scene 12: a hard moment is ticked, the day is planned, and the moment has its idea', async ({
@@ -72,6 +89,13 @@ test('each idea says why it stands there and why others do not; what is kept by 
   await expect(idea.locator('[data-other]').first()).toBeVisible();
   await idea.locator('[data-action="pin"]').tap();
   await expect(idea).toContainText(english['play:planning.pinned']!);
+  const name = english[`ideas:${id}.name`]!;
+  await expect(page.locator('[data-changed] [data-stuck]')).toContainText(name);
+  await idea.locator('[data-action="pin"]').tap();
+  await expect(page.locator('[data-changed] [data-loose]')).toContainText(name);
+  await expect(page.locator('[data-stuck]')).toHaveCount(0);
+  await idea.locator('[data-action="pin"]').tap();
+  await expect(page.locator('[data-changed] [data-stuck]')).toContainText(name);
   await page.reload();
   await expect(page.locator(`[data-strip] [data-idea="${id}"]`)).toContainText(
     english['play:planning.pinned']!,
@@ -351,6 +375,12 @@ test('a hard moment moves only once its time was taken, and never to one that is
   await expect(page.locator('[data-row="moment"]')).toContainText('09:40');
   await expect(page.locator('[data-changed]')).toBeFocused();
   expect(await from()).toBe(580);
+  // what is refused does not stand under the list of what was not
+  await page.locator('[data-came="early"]').tap();
+  await page.locator('[name="early"]').fill('08:00');
+  await page.locator('[data-action="move-moment"]').tap();
+  await expect(page.locator('[data-wrong="early"]')).toBeVisible();
+  await expect(page.locator('[data-changed]')).toHaveCount(0);
 });
 
 test.describe('on a tablet', () => {

@@ -7,6 +7,7 @@ import {
   clockAt,
   doorsAt,
   hardMomentNear,
+  isEveningIn,
   isNightIn,
   mayPush,
   pathOf,
@@ -409,5 +410,17 @@ describe('the day of a bed', () => {
     expect(evening.map(({ kind }) => kind)).toEqual(['teeth', 'story', 'song', 'curtain-time', 'goodnight']);
     expect(evening.at(-1)!.to).toBe(TYPICAL_DAY.lightsOut);
     expect(isNightIn(TYPICAL_DAY, TYPICAL_DAY.lightsOut, offsetAt)).toBe(true);
+  });
+
+  it('is over at lights-out, which is evening still until it is night for everybody', () => {
+    const { wake, lightsOut } = TYPICAL_DAY;
+    for (let now = wake - 360; now < lightsOut + 360; now += 5) {
+      const at = now as typeof wake;
+      const evening = isEveningIn(TYPICAL_DAY, at, offsetAt);
+      if (evening) expect(isNightIn(TYPICAL_DAY, at, offsetAt)).toBe(true);
+      if (at < lightsOut) expect(evening, `${at - wake} minutes after waking`).toBe(false);
+    }
+    expect(isEveningIn(TYPICAL_DAY, lightsOut, offsetAt)).toBe(true);
+    expect(isEveningIn(TYPICAL_DAY, (lightsOut + 300) as typeof wake, offsetAt)).toBe(false);
   });
 });

@@ -5,6 +5,7 @@ import { IDEAS } from '#content/ideas.ts';
 import {
   cameUp,
   changesBetween,
+  pinsBetween,
   pushedOut,
   pinsWith,
   restOfDay,
@@ -275,4 +276,19 @@ it('what changed is told once: gone, new, or moved', () => {
     come: [at('d', 50)],
     moved: [{ from: 20, placement: at('b', 40) }],
   });
+});
+
+it('a pin is told where its idea stays as it was planned; one that brings another time or another idea is told as that', () => {
+  const at = (idea: string, from: number, minutes = 10): Placement => ({ idea, window: 'w', from, minutes });
+  const plan = [at('a', 10), at('b', 20)];
+  const free = { pins: [], plan };
+  const pinned = { pins: [at('a', 10)], plan };
+  expect(pinsBetween(free, pinned)).toEqual({ stuck: [at('a', 10)], loose: [] });
+  expect(pinsBetween(pinned, free)).toEqual({ stuck: [], loose: [at('a', 10)] });
+  expect(pinsBetween(pinned, pinned)).toEqual({ stuck: [], loose: [] });
+  // five minutes longer, and another idea in its place
+  for (const other of [at('a', 10, 15), at('c', 10)])
+    expect(pinsBetween(free, { pins: [other], plan })).toEqual({ stuck: [], loose: [] });
+  // not today: it is gone, not let go of
+  expect(pinsBetween(pinned, { pins: [], plan: [at('b', 20)] })).toEqual({ stuck: [], loose: [] });
 });
