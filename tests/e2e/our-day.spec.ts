@@ -44,6 +44,10 @@ test('a child of three pushes breakfast through the first of three doors, and ha
   await expect(now).toHaveAttribute('data-event', 'breakfast');
   // nothing has to be read: every control has a picture and a name
   expect((await page.locator('[data-doors]').innerText()).trim()).toBe('');
+  // but how the door for grown-ups opens: a word that stands in its name, too
+  const hold = page.locator('[data-hold]');
+  await expect(hold).toHaveText(english['day:holdShort']!);
+  await expect(hold).toHaveAccessibleName(new RegExp(`^${english['day:holdShort']!}\\b.*grown-ups`));
   const size = await now.boundingBox();
   expect(Math.min(size!.width, size!.height)).toBeGreaterThanOrEqual(56);
 
@@ -223,6 +227,11 @@ test('a day of play from waking on: nobody wakes up behind it, and at noon the w
       Math.min(...[...svg.querySelectorAll('.ray')].map((ray) => ray.getBoundingClientRect().top)),
     ]);
   expect(rays).toBeGreaterThanOrEqual(sky!);
+  // put to bed before the ward's night begins: it is not still night
+  await page.clock.fastForward('07:00:00');
+  await expect(page.locator('[data-night] h1')).toHaveText(english['day:event.goodnight']!);
+  await page.clock.fastForward('02:00:00');
+  await expect(page.locator('[data-night] h1')).toHaveText(english['day:night.title']!);
 });
 
 test('at night three things are there: a resting child, a story, the call button; it goes black and comes back', async ({

@@ -141,6 +141,14 @@ describe('the ward’s night', () => {
       false,
       true,
     ]);
+    // a child that was put to bed at seven is not told that it is "still" night before the ward's night
+    const early = dayOf({ ...TYPICAL_BOOK, lightsOut: 1140 }, TABLE, {}, offsetAt);
+    expect(
+      ['18:59', '19:00', '21:59', '22:00', '23:59'].map((clock) =>
+        isEveningIn(early, inLondon(`2026-11-25T${clock}`), offsetAt),
+      ),
+    ).toEqual([false, true, true, false, false]);
+    expect(isEveningIn(early, inLondon('2026-11-25T06:10'), offsetAt)).toBe(false);
     for (const clock of ['04:00', '05:59', '22:00', '23:30']) {
       const [now, { tile }] = [inLondon(`2026-11-25T${clock}`), seen(clock).now!];
       expect([tile.kind, tile.from <= now && now < tile.to]).toEqual(['night', true]);
