@@ -113,7 +113,10 @@ test('each message after a press comes where the reader is already listening, an
     if (typed) await page.locator(typed[0]).fill(typed[1]);
     if (refused) await refuse(page);
     const button = page.locator(`main ${press}`).first();
+    // a button that waits for the notes cannot be focused yet
+    await expect(button, what).toBeEnabled();
     await button.focus();
+    await expect(button, what).toBeFocused();
     await expect(page.locator(`main ${says}`), `${what}, before the press`).toHaveCount(0);
     await page.evaluate(() => {
       const heard = [...document.querySelectorAll('[role="status"], [aria-live="polite"]')];
