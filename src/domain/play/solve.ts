@@ -36,16 +36,15 @@ const CASE_NODES = 1000;
 const LOOK = 200;
 const NEARBY = 8_000;
 /**
- * Cases at most, and how sure what is settled first may be; another order finds what the one before does not reach. The last
- * one is for ties alone: of 600 days it settled the points of one that the others had left open.
+ * Cases at most, and how sure what is settled first may be; another order finds what the one before does not reach. Those
+ * from the last two on are for what is worth more by little or nothing: for points the first of them, for ties both.
  */
 const ORDERS = [
-  [16, 0.9],
   [30, 0.4],
+  [20, 0.7],
   [30, 0.6],
   [60, 0.3],
 ] as const;
-/** Of these, those for plans that are better by little. */
 const LAST = 2;
 
 export interface Outcome {
@@ -149,14 +148,15 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
     afresh();
     return take(branch(board, goal, Math.min(cases, left), most, STEP_NODES, next));
   };
-  for (const [cases, most] of ORDERS.slice(0, LAST + 1))
+  for (const [cases, most] of ORDERS.slice(0, LAST))
     while (bound > best.score) {
       const { steps, whole } = settle(bound, cases, most);
       if (steps || !whole) break;
       bound -= POINT;
     }
   // what was not ruled out may lie far above the best plan: a last look for any better one
-  if (bound > best.score) settle(next(best), ...ORDERS[LAST], next);
+  if (bound > next(best))
+    settle(next(best), ...ORDERS[LAST], (found) => (next(found) < bound ? next(found) : Infinity));
   if (effort.pointsAlone) return outcome(best, bound);
   // points once settled, as many with fewer minutes of a grown-up: the limit on these falls until no plan is left
   const limit = model.ideas.length + LIMIT;
@@ -181,14 +181,13 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
     );
     whole = board.squares;
     prices.set(board.price);
-    const [cases, most] = ORDERS[LAST];
-    if (!settle(best.score, 1, most).whole && thing) {
+    if (!settle(best.score, 1, 0.6).whole && thing) {
       afresh();
       // a step below what is looked for, so that a plan without the thing is one that is better
       const near = improve({ ...best, score: best.score - 1 }, best.score, NEARBY, 1);
-      if (near.score < best.score) settle(best.score, cases, most);
+      if (near.score < best.score) settle(best.score, ...ORDERS[LAST]);
     }
-    // at first nothing is left out, and what no plan worth as much can hold goes for good
+    // at first nothing is left out; what no plan worth as much can hold, and what the last case was without, goes for good
     if (!thing) among = board.squares;
   }
   whole = squares;
