@@ -27,7 +27,7 @@ export interface Pair {
   contradicted?: Answers;
 }
 
-/** Notes that answered for a pair, by what they said. */
+/** Notes that answered for a pair, by what they said, in an order of their own: phones may get them in any. */
 interface Answers {
   one: readonly string[];
   two: readonly string[];
@@ -129,7 +129,8 @@ function answersIn(entries: readonly Entry[], struck: ReadonlySet<string>): Map<
     if (entry.kind !== 'pair' || struck.has(entry.id)) continue;
     const key = pairKey(entry.first, entry.second);
     const { one, two } = answers.get(key) ?? { one: [], two: [] };
-    answers.set(key, entry.same ? { one: [...one, entry.id], two } : { one, two: [...two, entry.id] });
+    const also = (said: readonly string[]) => [...said, entry.id].sort();
+    answers.set(key, entry.same ? { one: also(one), two } : { one, two: also(two) });
   }
   return answers;
 }
