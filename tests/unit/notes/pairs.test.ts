@@ -266,15 +266,13 @@ describe('laws of pairs', () => {
   });
 
   test('who said what of a pair is told alike, in whichever order the answers came', () => {
-    const [a, b] = [1, 2].map((id) => `${`${id}`.repeat(6)}-1`) as [string, string];
-    const wee = [a, b].map((id): Entry => ({ id, t: 29_882_820, off: 0, ...WEE }));
-    const answers = [false, false, true, true].map((same, n): Entry => ({
-      ...{ id: `dddddd-${n + 1}`, t: 29_882_830, off: 0 },
-      ...{ kind: 'pair', first: a, second: b, same },
-    }));
-    const told = { one: ['dddddd-3', 'dddddd-4'], two: ['dddddd-1', 'dddddd-2'] };
-    expect(pairsOf([...wee, ...answers])[0]!.contradicted).toEqual(told);
-    expect(pairsOf([...answers].reverse().concat(wee))[0]!.contradicted).toEqual(told);
+    const notes = wees(['a', 0], ['b', 5]);
+    const [pair] = pairsOf(notes);
+    const answers = [false, false, true, true].map((same) => say(pair!, same));
+    const [two, other, one, another] = answers.map(({ id }) => id);
+    const told = { one: [one, another].sort(), two: [two, other].sort() };
+    expect(pairsOf([...notes, ...answers])[0]!.contradicted).toEqual(told);
+    expect(pairsOf([...answers.reverse(), ...notes])[0]!.contradicted).toEqual(told);
   });
 
   test('it makes no difference in which order the notes came', () => {
