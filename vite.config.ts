@@ -17,6 +17,9 @@ const FIRST = new RegExp(
   ].join('|'),
 );
 
+/** Of comments only licences stay: what is pure is known by then. */
+const COMMENTS = { legal: true, annotation: false, jsdoc: false };
+
 const ROUTES = '.svelte-kit/generated/client-optimized/app.js';
 
 /** Whether a script is the page of a part or of a sign: the router numbers its pages in the list it writes. */
@@ -63,11 +66,13 @@ export default defineConfig({
     },
     rollupOptions: {
       output: {
+        comments: COMMENTS,
         // What the first page needs anyway, in one file: a score of small files cost 5 KiB more.
         advancedChunks: { groups: [{ name: 'first', test: FIRST }] },
       },
     },
   },
+  worker: { rolldownOptions: { output: { comments: COMMENTS } } },
   test: {
     include: ['tests/{unit,reference,rules}/**/*.test.ts'],
     environment: 'node',

@@ -43,35 +43,34 @@ export interface Puts {
   /** Worth at the prices for which the board was solved. */
   net: Int32Array;
 }
-/**
- * What may stand in a stage. A sort is all that is alike but for its ideas: kinds, units, calm, messy and late; lists of
- * `sort…` have one entry for each.
- */
+/** One entry for each sort: all that is alike but for its ideas. */
+export interface Sorts {
+  /** Kinds of the first idea and of the last. */
+  kind: Int32Array;
+  last: Int32Array;
+  units: Int32Array;
+  /** Units that count as play: none in a moment or a pin. */
+  play: Int32Array;
+  /** From the next place on: how much further in `then` a placement of the sort leads. */
+  step: Int32Array;
+}
+/** What may stand in a stage. Sorts are those that still hold a put: of like kinds, units, calm, messy and late. */
 export interface Square {
   puts: Puts;
-  /** Kinds of the first idea and of the last. */
-  sortKind: Int32Array;
-  sortLast: Int32Array;
-  sortUnits: Int32Array;
-  /** Units that count as play: none in a moment or a pin. */
-  sortPlay: Int32Array;
-  /** From the next place on: how much further in `then` a placement of the sort leads. */
-  sortStep: Int32Array;
-  /** By place and sort: points it loses there in grains, or −1 where it may not begin. */
-  sortCost: Int32Array;
-  /** Best worth at prices, and the put that has it. */
+  sorts: Sorts;
+  /** By place what each sort loses there in grains, or −1 where it may not begin. */
+  losses: Int32Array[];
+  /** Of each sort the best worth at prices, and the put that has it. */
   sortBest: Int32Array;
   sortPut: Int32Array;
-  /** Sorts that still hold a put. */
-  alive: Int32Array;
   /** Kinds that can be the last. */
-  lasts: Int32Array;
-  /** By number placed and next place: whether puts can lead there. */
-  reached: Uint8Array;
+  lasts: number[];
+  /** By next place: how many placements can lead there, as bits. */
+  reached: Int32Array;
   /** Next places before which the last placement of the stage can end. */
-  ends: Int32Array;
+  ends: number[];
   /** Of what is reached that from which more may follow: number and next place by turns, the last place first. */
-  joints: Int32Array;
+  joints: number[];
   /** What follows a placement: by number, next place, half-hour and last kind. */
   then: Int32Array;
   /** Room to work in, of the same shape. */
@@ -100,6 +99,8 @@ export interface Board {
   after: Int32Array;
   /** The same where the stage stays empty. */
   afterEmpty: Int32Array;
+  /** Per stage with what half-hour it can begin: with one only behind a stage that can leave it free. */
+  kepts: number[][];
   /** Per stage, and one after the last: a placement that ends then or later is followed shortly; and what staying empty costs. */
   nearFrom: Int32Array;
   empty: Int32Array;
@@ -132,14 +133,14 @@ export function keptAtStart({ stages, freeWanted }: Model, s: number): number {
 const freeUnits = ({ budget }: Model) => Math.ceil(budget / GRID) + GROWN_UP_STEP / GRID - 1;
 
 /** A stage before it is known where its puts lead. */
-type Bare = Omit<Square, 'lasts' | 'reached' | 'ends' | 'joints'>;
+type Bare = Pick<Square, 'puts' | 'sorts' | 'losses' | 'then' | 'grown'>;
 
 function squareOf(model: Model, s: number): Bare {
   const { room, from, fillings, most, open, settleUntil } = model.stages[s]!;
   const sortOf = new Map<string, number>();
   const sorts: number[][] = [];
   const puts: number[][] = [];
-  for (const { ideas, units, worth } of fillings) {
+  for (const { ideas, units, worth } of most ? fillings : []) {
     const [one, two = -1] = ideas as [number, number?];
     const { energy, mess } = model.ideas[one]!;
     const total = units.reduce((sum, each) => sum + each);
@@ -154,29 +155,25 @@ function squareOf(model: Model, s: number): Bare {
     const grownUp = ideas.reduce((sum, idea, n) => sum + (model.grownUp[idea] ? units[n]! : 0), 0);
     puts.push([one, two, units[0]!, sortOf.get(key)!, POINT * worth - grownUp, grownUp]);
   }
-  const size = sorts.length;
-  const sortCost = new Int32Array(size * (room + 2)).fill(-1);
-  sorts.forEach(([, , units, , , calm, messy, late], g) => {
-    for (let place = 0; place + units! <= room; place++) {
+  const losses = Array.from({ length: room + 2 }, (_, place) =>
+    Int32Array.from(sorts, ([, , units, , , calm, messy, late]) => {
       const start = from + GRID * place;
       const end = start + GRID * units!;
-      if (end > late! || (start <= settleUntil && !calm)) continue;
-      sortCost[place * size + g] = messy && shortlyBefore(model.starts, end) ? POINT : 0;
-    }
-  });
+      if (place + units! > room || end > late! || (start <= settleUntil && !calm)) return -1;
+      return messy && shortlyBefore(model.starts, end) ? POINT : 0;
+    }),
+  );
   const column = (rows: readonly number[][], n: number) => Int32Array.from(rows, (row) => row[n]!);
-  const blank = () => new Int32Array(size);
   const table = () => new Int32Array((most + 1) * (room + 2) * 2 * K).fill(NEVER);
   return {
-    sortKind: column(sorts, 0),
-    sortLast: column(sorts, 1),
-    sortUnits: column(sorts, 2),
-    sortPlay: column(sorts, 3),
-    sortStep: column(sorts, 4),
-    sortCost,
-    sortBest: blank(),
-    sortPut: blank(),
-    alive: blank().map((_, g) => g),
+    sorts: {
+      kind: column(sorts, 0),
+      last: column(sorts, 1),
+      units: column(sorts, 2),
+      play: column(sorts, 3),
+      step: column(sorts, 4),
+    },
+    losses,
     puts: {
       one: column(puts, 0),
       two: column(puts, 1),
@@ -205,6 +202,13 @@ export function boardOf(model: Model): Board {
     const next = keptAtStart(model, s + 1);
     return [-1, next];
   });
+  let most = 0;
+  const kepts = stages.map((stage, s) => {
+    const before = stages[s - 1];
+    const least = keptAtStart(model, s);
+    most = before?.morning === stage.morning ? most || freeAt(before, 0) : least;
+    return least < most ? [0, 1] : [most];
+  });
   const pairs = () => new Int32Array(2 * stages.length + 2);
   return {
     model,
@@ -221,6 +225,7 @@ export function boardOf(model: Model): Board {
     afterEmpty: Int32Array.from(
       stages.flatMap((stage, s) => [0, 1].map((kept) => after[2 * s + (kept || freeAt(stage, 0))]!)),
     ),
+    kepts,
     nearFrom: Int32Array.from([...stages, undefined], (stage) =>
       stage && model.terms.day ? stage.from - NEAR_MINUTES : LATER_THAN_ANY,
     ),
@@ -232,48 +237,66 @@ export function boardOf(model: Model): Board {
   };
 }
 
-/** The sorts that still hold a put, and the places that they lead to. */
-function tidied({ room, most }: Stage, here: Bare): Square {
-  const width = room + 2;
-  const sorts = here.sortKind.length;
-  const holds = new Uint8Array(sorts);
-  for (const g of here.puts.sort) holds[g] = 1;
-  const alive = here.alive.filter((g) => holds[g]);
-  const reached = new Uint8Array((most + 1) * width);
-  const ends = new Set<number>();
+/** Some entries of a list. */
+function some(list: Int32Array, left: readonly number[]): Int32Array {
+  const less = new Int32Array(left.length);
+  for (let n = 0; n < left.length; n++) less[n] = list[left[n]!]!;
+  return less;
+}
+/** The same entries of several lists. */
+const ofEach = <Lists extends object>(lists: Lists, left: readonly number[]) =>
+  Object.fromEntries(
+    Object.entries(lists).map(([name, list]: [string, Int32Array]) => [name, some(list, left)]),
+  ) as Lists;
+
+/** Without the sorts that no longer hold a put, and with the places that the others lead to. */
+function tidied({ room, most }: Stage, here: Bare | Square): Square {
+  const all = here.sorts.kind.length;
+  const number = new Int32Array(all);
+  const left: number[] = [];
+  for (const g of here.puts.sort) number[g] = 1;
+  for (let g = 0; g < all; g++) if (number[g]) number[g] = left.push(g) - 1;
+  // the same sorts lead to the same places
+  if (left.length === all && 'reached' in here) return here;
+  const sorts = ofEach(here.sorts, left);
+  const losses = here.losses.map((list) => some(list, left));
+  const puts = { ...here.puts, sort: some(number, [...here.puts.sort]) };
+  const reached = new Int32Array(room + 2);
+  const ends: number[] = [];
   const joints: number[] = [];
   reached[0] = 1;
-  for (let count = 0; count < most; count++)
-    for (let place = 0; place < width; place++) {
-      if (!reached[count * width + place]) continue;
-      for (const g of alive) {
-        if (here.sortCost[place * sorts + g]! < 0) continue;
-        const next = place + here.sortUnits[g]! + 1;
-        reached[(count + 1) * width + next] = 1;
-        ends.add(next);
-      }
-    }
-  for (let place = room + 1; place >= 2; place--)
+  for (let place = 0; place < room; place++)
+    for (let g = 0; g < left.length; g++)
+      if (losses[place]![g]! >= 0)
+        reached[place + sorts.units[g]! + 1]! |= (reached[place]! << 1) & ((2 << most) - 1);
+  for (let place = room + 1; place >= 2; place--) {
+    if (reached[place]) ends.push(place);
     for (let count = most - 1; count >= 1; count--)
-      if (reached[count * width + place]) joints.push(count, place);
-  const lasts = Int32Array.from(new Set(alive.map((g) => here.sortLast[g]!)));
-  return { ...here, alive, lasts, reached, ends: Int32Array.from(ends), joints: Int32Array.from(joints) };
+      if ((reached[place]! >> count) & 1) joints.push(count, place);
+  }
+  joints.push(0, 0);
+  return {
+    ...here,
+    puts,
+    sorts,
+    losses,
+    sortBest: new Int32Array(left.length),
+    sortPut: new Int32Array(left.length),
+    lasts: [...new Set(sorts.last)],
+    reached,
+    ends,
+    joints,
+  };
 }
 
 /** Leaves in a stage only the puts for which `stays` says so; lists are made anew, so old ones can be kept. */
 export function sift(board: Board, s: number, stays: (put: number) => boolean): void {
   const here = board.squares[s]!;
-  const { puts } = here;
+  const puts = here.puts.one.length;
   const left: number[] = [];
-  for (let p = 0; p < puts.one.length; p++) if (stays(p)) left.push(p);
-  if (left.length === puts.one.length) return;
-  const some = (list: Int32Array) => {
-    const less = new Int32Array(left.length);
-    for (let n = 0; n < left.length; n++) less[n] = list[left[n]!]!;
-    return less;
-  };
-  const less = Object.entries(puts).map(([name, list]: [string, Int32Array]) => [name, some(list)]);
-  board.squares[s] = tidied(board.model.stages[s]!, { ...here, puts: Object.fromEntries(less) as Puts });
+  for (let p = 0; p < puts; p++) if (stays(p)) left.push(p);
+  if (left.length < puts)
+    board.squares[s] = tidied(board.model.stages[s]!, { ...here, puts: ofEach(here.puts, left) });
 }
 
 /** Leaves in a stage only the puts of which every idea may stand there. */

@@ -59,11 +59,11 @@ export function narrow(board: Board, goal: number): void {
   };
   stages.forEach((stage, s) => {
     const here = board.squares[s]!;
-    const { alive, sortKind, sortCost, sortStep, sortBest, reached, then } = here;
+    const { sorts, losses, sortBest, reached, then } = here;
     const width = stage.room + 2;
     const grown = here.grown.fill(NEVER);
-    const through = new Int32Array(sortKind.length).fill(NEVER);
-    for (let kept = keptAtStart(model, s); kept <= 1; kept++) {
+    const through = new Int32Array(sortBest.length).fill(NEVER);
+    for (const kept of board.kepts[s]!) {
       const far = ways.far[2 * s + kept]!;
       if (!beforeEach(ways.near, (2 * s + kept) * K, far)) continue;
       const empty = board.afterEmpty[2 * s + kept]!;
@@ -73,17 +73,16 @@ export function narrow(board: Board, goal: number): void {
       }
       for (let count = 0; count < stage.most; count++)
         for (let place = 0; place <= stage.room; place++) {
-          if (!reached[count * width + place]) continue;
+          if (!((reached[place]! >> count) & 1)) continue;
           if (count && !beforeEach(grown, thenAt(width, count, place, kept), NEVER)) continue;
           const cost = (count ? NOT_FIRST : stage.firstCost) * POINT;
           const next = thenAt(width, count + 1, place + 1, kept);
           const on = thenAt(width, count + 1 === stage.most ? 0 : count + 1, place + 1, kept);
-          for (let n = 0; n < alive.length; n++) {
-            const g = alive[n]!;
-            const loss = sortCost[place * sortKind.length + g]!;
+          for (let g = 0; g < sortBest.length; g++) {
+            const loss = losses[place]![g]!;
             if (loss < 0) continue;
-            const bare = before[sortKind[g]!]! - cost - loss;
-            const to = sortStep[g]!;
+            const bare = before[sorts.kind[g]!]! - cost - loss;
+            const to = sorts.step[g]!;
             const all = bare + then[on + to]!;
             if (all > through[g]!) through[g] = all;
             const worth = bare + sortBest[g]!;
@@ -92,7 +91,7 @@ export function narrow(board: Board, goal: number): void {
         }
       for (let count = 1; count <= stage.most; count++)
         for (let place = 2; place < width; place++) {
-          if (!reached[count * width + place]) continue;
+          if (!((reached[place]! >> count) & 1)) continue;
           const at = thenAt(width, count, place, kept);
           const after = board.after[2 * s + keptAt(board, s, place, kept)]!;
           if (after < 0) continue;

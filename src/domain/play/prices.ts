@@ -77,8 +77,8 @@ export function improvePrices(
     for (let n = 0; n < way.length; n += 2) {
       const s = way[n]!;
       const p = way[n + 1]!;
-      const { puts, sortPlay } = board.squares[s]!;
-      const play = sortPlay[puts.sort[p]!]!;
+      const { puts, sorts } = board.squares[s]!;
+      const play = sorts.play[puts.sort[p]!]!;
       over[ideas + PLAY]! += play;
       if (model.screen[puts.one[p]!]) over[ideas + SCREEN]! += play;
       over[ideas + GROWN_UP]! += puts.grownUp[p]!;

@@ -17,7 +17,7 @@ import {
 } from './board.ts';
 import { beside, isNear, restFrom } from './bound.ts';
 import { GRID } from './feasible.ts';
-import { FAMILY, grownUpCost, NOT_FIRST, SAME_KIND } from './objective.ts';
+import { FAMILY, GROWN_UP_STEP, grownUpCost, NOT_FIRST, SAME_KIND } from './objective.ts';
 
 /** One placement of a plan. */
 export interface Step {
@@ -52,6 +52,7 @@ interface Part {
   end: number;
   play: number;
   screen: number;
+  /** Units that needed a grown-up. */
   grownUp: number;
   met: number;
   /** Placements that the window may still take. */
@@ -142,7 +143,7 @@ export function search(board: Board, goal: number, width: number, ties = false):
   const words = wanted[0]!.length;
   const same = terms.day ? SAME_KIND * POINT : 0;
   const familyPrice = (idea: number) => price[model.ideas.length + FAMILIES_AT + model.family[idea]!]!;
-  const most = GRID * board.supply[model.ideas.length + LIMIT]!;
+  const most = board.supply[model.ideas.length + LIMIT]!;
   let count = 0;
   let whole = true;
   const none = new Int32Array(marks[0]?.length ?? words);
@@ -190,7 +191,7 @@ export function search(board: Board, goal: number, width: number, ties = false):
     if (a.kind !== b.kind || a.end > b.end) worth -= same;
     if (terms.day) {
       worth -= FAMILY * POINT * bitsOf(b.met & ~a.met);
-      if (a.grownUp > b.grownUp) worth -= POINT * Math.ceil((a.grownUp - b.grownUp) / 15);
+      if (a.grownUp > b.grownUp) worth -= POINT * Math.ceil((GRID * (a.grownUp - b.grownUp)) / GROWN_UP_STEP);
     }
     if (ties && worth === b.worth) return a.list <= b.list && a.list + END <= b.list + END;
     return worth >= b.worth;
@@ -218,7 +219,7 @@ export function search(board: Board, goal: number, width: number, ties = false):
   for (let s = 0; s < stages.length; s++) {
     const stage = stages[s]!;
     const here = board.squares[s]!;
-    const { puts, sortKind, sortPlay, sortCost, sortStep } = here;
+    const { puts, sorts, losses } = here;
     const ended = new Shortlist(goal, width, ties);
     const end = (part: Part) => {
       const after = board.after[2 * s + keptAt(board, s, part.place, part.kept)]!;
@@ -243,7 +244,7 @@ export function search(board: Board, goal: number, width: number, ties = false):
       const cost = (n ? NOT_FIRST : stage.firstCost) * POINT;
       /** What it costs that a sort follows its own kind shortly. */
       const follows = (part: Part, g: number) =>
-        part.kind === sortKind[g] && isNear(board, s, part.end) ? same : 0;
+        part.kind === sorts.kind[g] && isNear(board, s, part.end) ? same : 0;
       /** What comes back because families of a put were met before. */
       const again = ({ met }: Part, p: number) => {
         const one = puts.one[p]!;
@@ -254,8 +255,8 @@ export function search(board: Board, goal: number, width: number, ties = false):
         if (part.left < takes) continue;
         const next = thenAt(rows, n + 1 === stage.most ? 0 : n + 1, part.place + 1, part.kept);
         for (const { sort: g, best, nets } of ranked) {
-          const loss = sortCost[part.place * sortKind.length + g]!;
-          const play = sortPlay[g]!;
+          const loss = losses[part.place]![g]!;
+          const play = sorts.play[g]!;
           if (loss < 0 || play > part.play) continue;
           const bare =
             part.priced -
@@ -263,7 +264,7 @@ export function search(board: Board, goal: number, width: number, ties = false):
             loss -
             follows(part, g) +
             again(part, best[0]!) +
-            here.then[next + sortStep[g]!]!;
+            here.then[next + sorts.step[g]!]!;
           for (let n = 0; n < best.length; n++) {
             const bound = bare + nets[n]!;
             if (bound < list.least) break;
@@ -272,9 +273,9 @@ export function search(board: Board, goal: number, width: number, ties = false):
             const two = puts.two[put]!;
             if (uses(part, one) || (two >= 0 && uses(part, two))) continue;
             if (model.screen[one] && play > part.screen) continue;
-            if (part.grownUp + GRID * puts.grownUp[put]! > most) continue;
+            if (part.grownUp + puts.grownUp[put]! > most) continue;
             const rank = ties
-              ? -needs(part, marks[one], marks[two]) - MANY * (part.grownUp + GRID * puts.grownUp[put]!)
+              ? -needs(part, marks[one], marks[two]) - MANY * (part.grownUp + puts.grownUp[put]!)
               : bound;
             list.add(rank, part, put);
           }
@@ -284,7 +285,7 @@ export function search(board: Board, goal: number, width: number, ties = false):
         const one = puts.one[p]!;
         const two = puts.two[p]!;
         const g = puts.sort[p]!;
-        const loss = cost + sortCost[from.place * sortKind.length + g]! + follows(from, g);
+        const loss = cost + losses[from.place]![g]! + follows(from, g);
         const part = copyOf(from, from.used.slice());
         let at = stage.from + GRID * from.place;
         let units = puts.first[p]!;
@@ -293,7 +294,7 @@ export function search(board: Board, goal: number, width: number, ties = false):
           steps.push({ stage: s, idea, units, from: at });
           part.list += String.fromCharCode(at, idea);
           at += GRID * units;
-          units = here.sortUnits[g]! - units;
+          units = sorts.units[g]! - units;
           for (let w = 0; w < part.used.length; w++) part.used[w]! |= marks[idea]![w]!;
           part.met |= 1 << model.family[idea]!;
         }
@@ -301,14 +302,14 @@ export function search(board: Board, goal: number, width: number, ties = false):
         part.steps = steps;
         part.worth += puts.worth[p]! - loss;
         part.priced += puts.net[p]! - loss + again(from, p);
-        part.kind = here.sortLast[g]!;
+        part.kind = sorts.last[g]!;
         part.end = at;
-        part.grownUp += GRID * puts.grownUp[p]!;
+        part.grownUp += puts.grownUp[p]!;
         part.count++;
         part.left -= takes;
-        part.place += here.sortUnits[g]! + 1;
-        part.play -= sortPlay[g]!;
-        if (model.screen[one]) part.screen -= sortPlay[g]!;
+        part.place += sorts.units[g]! + 1;
+        part.play -= sorts.play[g]!;
+        if (model.screen[one]) part.screen -= sorts.play[g]!;
         return part;
       });
     }
@@ -326,7 +327,7 @@ export function search(board: Board, goal: number, width: number, ties = false):
   let score = NEVER;
   let tie = END;
   for (const part of parts) {
-    const day = terms.day ? FAMILY * bitsOf(part.met) - grownUpCost(part.grownUp, model.budget) : 0;
+    const day = terms.day ? FAMILY * bitsOf(part.met) - grownUpCost(GRID * part.grownUp, model.budget) : 0;
     const worth = part.worth + POINT * day;
     if (worth < Math.max(goal, score)) continue;
     const own = String.fromCharCode(needs(part)) + part.list;

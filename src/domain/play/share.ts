@@ -71,9 +71,9 @@ function gainsAt(
   const { model, price } = board;
   const ideas = model.ideas.length;
   const gains = new Int32Array(ideas + places).fill(NEVER);
-  const { puts, sortUnits } = board.squares[stage]!;
+  const { puts, sorts } = board.squares[stage]!;
   puts.one.forEach((idea, p) => {
-    if (puts.two[p]! < 0 && sortUnits[puts.sort[p]!] === units && !taken.has(idea))
+    if (puts.two[p]! < 0 && sorts.units[puts.sort[p]!] === units && !taken.has(idea))
       gains[idea] = puts.net[p]! + price[idea]!;
   });
   return gains.fill(model.stages[stage]!.open ? 0 : -EMPTY_MOMENT * POINT, ideas);
@@ -92,11 +92,11 @@ export function shareDay(board: Board, goal: number): Found {
   const way = walk(board);
   for (let n = 0; n < way.length; n += 2) {
     const stage = way[n]!;
-    const { puts, sortUnits } = board.squares[stage]!;
+    const { puts, sorts } = board.squares[stage]!;
     const { one, two } = puts;
     const put = way[n + 1]!;
     if (two[put]! < 0) {
-      places.push({ stage, units: sortUnits[puts.sort[put]!]! });
+      places.push({ stage, units: sorts.units[puts.sort[put]!]! });
       continue;
     }
     for (const idea of [one[put]!, two[put]!]) {

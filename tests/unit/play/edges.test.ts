@@ -240,10 +240,10 @@ describe('a moment late in the evening', () => {
   const board = boardOf(modelOf(day));
 
   it('is filled by the film and then, whichever comes first by name, by the other: that one ends it, and is wanted', () => {
-    const { puts, sortKind, sortLast } = board.squares[0]!;
+    const { puts, sorts } = board.squares[0]!;
     expect([[...puts.one], [...puts.two]]).toEqual([[1], [0]]);
     const { kind } = board.model;
-    expect([sortKind[puts.sort[0]!], sortLast[puts.sort[0]!]]).toEqual([kind[1], kind[0]]);
+    expect([sorts.kind[puts.sort[0]!], sorts.last[puts.sort[0]!]]).toEqual([kind[1], kind[0]]);
     board.price.set([3 * POINT, POINT]);
     solveAt(board);
     expect(puts.net[0]).toBe(puts.worth[0]! - 4 * POINT);

@@ -16,6 +16,7 @@ import {
   pointsOf,
   SCREEN,
   type Board,
+  type Sorts,
 } from '#domain/play/board.ts';
 import { solveAt, walk } from '#domain/play/bound.ts';
 import { branch } from '#domain/play/branch.ts';
@@ -141,8 +142,10 @@ function recounted(board: Board, ways: readonly (readonly Way[])[], steps: reado
 }
 
 const putsOf = ({ squares }: Board, s: number) => {
-  const { puts, sortUnits } = squares[s]!;
-  return [...puts.one].map((one, p) => [one, puts.two[p]!, puts.first[p]!, sortUnits[puts.sort[p]!]!].join());
+  const { puts, sorts } = squares[s]!;
+  return [...puts.one].map((one, p) =>
+    [one, puts.two[p]!, puts.first[p]!, sorts.units[puts.sort[p]!]!].join(),
+  );
 };
 
 describe('at any prices', () => {
@@ -318,6 +321,22 @@ describe('the board', () => {
     expect(atNoon).toBeGreaterThan(0);
   });
 
+  it('knows with what half-hour a stage can begin: with none as its half of the day, with one where some way before leaves it free', () => {
+    let spared = 0;
+    for (const { seed, model, ways } of smallDays()) {
+      const { kepts } = boardOf(model);
+      let can = new Set<number>();
+      model.stages.forEach(({ morning }, s) => {
+        if (model.stages[s - 1]?.morning !== morning) can = new Set([keptAtStart(model, s)]);
+        const each = new Set([keptAtStart(model, s), ...can]);
+        expect([seed, s, ...kepts[s]!]).toEqual([seed, s, ...each]);
+        if (each.size === 1) spared++;
+        can = new Set([...can].flatMap((kept) => ways[s]!.map(({ free }) => kept || +free)));
+      });
+    }
+    expect(spared).toBeGreaterThan(DAYS);
+  });
+
   it('leaves in a stage what may stand there, and knows what is left', () => {
     for (const { seed, model, ways } of smallDays()) {
       const board = boardOf(model);
@@ -325,11 +344,19 @@ describe('the board', () => {
       const gone = model.ideas.map(() => maybe(0.3));
       model.stages.forEach(({ fillings, most, room }, s) => {
         const before = putsOf(board, s);
+        const all = board.squares[s]!;
         leave(board, s, (idea) => !gone[idea]);
         const stays = fillings.map(({ ideas }) => !ideas.some((idea) => gone[idea]));
         expect([seed, putsOf(board, s)]).toEqual([seed, before.filter((_, f) => stays[f])]);
-        const { puts, alive, reached, ends, joints, lasts } = board.squares[s]!;
-        expect([...alive]).toEqual([...new Set(puts.sort)].sort((a, b) => a - b));
+        const { puts, sorts, losses, reached, ends, joints, lasts } = board.squares[s]!;
+        // of the sorts only those that hold a put, in their order, each put with the one it had
+        const left = [...all.sorts.kind.keys()].filter((g) =>
+          all.puts.sort.some((sort, p) => sort === g && most && stays[p]),
+        );
+        for (const [name, list] of Object.entries(sorts) as [keyof Sorts, Int32Array][])
+          expect([seed, name, ...list]).toEqual([seed, name, ...left.map((g) => all.sorts[name][g]!)]);
+        losses.forEach((list, place) => expect([...list]).toEqual(left.map((g) => all.losses[place]![g]!)));
+        expect([...puts.sort].map((g) => left[g])).toEqual([...all.puts.sort].filter((_, p) => stays[p]));
         const width = room + 2;
         const there = new Uint8Array((most + 1) * width);
         const last = new Uint8Array(width);
@@ -338,13 +365,17 @@ describe('the board', () => {
           there[way.fillings.length * width + way.place] = 1;
           if (way.place) last[way.place] = 1;
         }
-        expect([seed, s, reached]).toEqual([seed, s, there]);
+        const bits = [...reached].flatMap((counts) => [...Array(32).keys()].map((n) => (counts >> n) & 1));
+        const wanted = [...reached.keys()].flatMap((place) =>
+          [...Array(32).keys()].map((n) => there[n * width + place] ?? 0),
+        );
+        expect([seed, s, ...bits]).toEqual([seed, s, ...wanted]);
         expect([...ends].sort((a, b) => a - b)).toEqual([...last.keys()].filter((place) => last[place]));
-        // from the last place to the first, and at a place from the most placed to the fewest
+        // from the last place to the first, and at a place from the most placed to the fewest; where none stands yet last
         const more = [...there.keys()].filter((at) => there[at] && at >= width && at < most * width);
         more.sort((a, b) => (b % width) - (a % width) || b - a);
-        expect([...joints]).toEqual(more.flatMap((at) => [Math.floor(at / width), at % width]));
-        expect(new Set(lasts)).toEqual(new Set([...alive].map((g) => board.squares[s]!.sortLast[g])));
+        expect(joints).toEqual([...more, 0].flatMap((at) => [Math.floor(at / width), at % width]));
+        expect(lasts).toEqual([...new Set(sorts.last)]);
       });
     }
   });
