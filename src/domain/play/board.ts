@@ -155,15 +155,19 @@ function squareOf(model: Model, s: number): Bare {
     const grownUp = ideas.reduce((sum, idea, n) => sum + (model.grownUp[idea] ? units[n]! : 0), 0);
     puts.push([one, two, units[0]!, sortOf.get(key)!, POINT * worth - grownUp, grownUp]);
   }
-  const losses = Array.from({ length: room + 2 }, (_, place) =>
-    Int32Array.from(sorts, ([, , units, , , calm, messy, late]) => {
-      const start = from + GRID * place;
-      const end = start + GRID * units!;
-      if (place + units! > room || end > late! || (start <= settleUntil && !calm)) return -1;
-      return messy && shortlyBefore(model.starts, end) ? POINT : 0;
-    }),
+  const losses = Array.from(
+    { length: room + 2 },
+    (_, place) =>
+      new Int32Array(
+        sorts.map(([, , units, , , calm, messy, late]) => {
+          const start = from + GRID * place;
+          const end = start + GRID * units!;
+          if (place + units! > room || end > late! || (start <= settleUntil && !calm)) return -1;
+          return messy && shortlyBefore(model.starts, end) ? POINT : 0;
+        }),
+      ),
   );
-  const column = (rows: readonly number[][], n: number) => Int32Array.from(rows, (row) => row[n]!);
+  const column = (rows: readonly number[][], n: number) => new Int32Array(rows.map((row) => row[n]!));
   const table = () => new Int32Array((most + 1) * (room + 2) * 2 * K).fill(NEVER);
   return {
     sorts: {

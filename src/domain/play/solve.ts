@@ -19,7 +19,7 @@ export interface Effort {
   /** Ends once the points are settled: of plans worth the same any may come. */
   pointsAlone?: boolean;
 }
-export const EFFORT: Effort = { steps: 400, tries: 30, nodes: 140_000 };
+export const EFFORT: Effort = { steps: 400, tries: 20, nodes: 140_000 };
 /** Just enough that every part of the search has run: the engine then knows it, and the next day takes far less. */
 export const WARM_UP: Effort = { steps: 60, tries: 10, nodes: 1500 };
 
