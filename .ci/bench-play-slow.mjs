@@ -13,12 +13,12 @@ function timeWarmUp([any, effort]) {
 }
 
 /** Runs in the page: the same days one after the other, as the worker of the page would be asked. */
-function timeDays(days) {
+function timeDays([days, effort]) {
   const { planSound } = globalThis.planner;
   return days.map((problem) => {
     const start = performance.now();
     let early;
-    const result = planSound(problem, [], undefined, () => (early ??= performance.now() - start));
+    const result = planSound(problem, [], effort, () => (early ??= performance.now() - start));
     const whole = performance.now() - start;
     const { score, bound } = result.kind === 'plan' ? result : result.rest;
     return { early: early ?? whole, whole, gap: bound - score };
@@ -35,7 +35,7 @@ function timeSums() {
 
 /** Shape: figures of one fresh page, once it has got ready. CPU throttling reaches a page's own thread alone, so it is timed there. */
 export async function slowPlayFigures(root, browser) {
-  const { IDEAS, WARM_UP, madeUpDay } = await loadBuilt(root, [
+  const { IDEAS, EFFORT, WARM_UP, madeUpDay } = await loadBuilt(root, [
     'src/content/ideas.ts',
     'src/domain/play/solve.ts',
     'tests/helpers/play-days.ts',
@@ -50,7 +50,8 @@ export async function slowPlayFigures(root, browser) {
   await devtools.send('Emulation.setCPUThrottlingRate', { rate: RATE });
   const slowed = await page.evaluate(timeSums);
   const warmUp = await page.evaluate(timeWarmUp, [days[DAYS - 1], WARM_UP]);
-  const [first, ...rest] = await page.evaluate(timeDays, days);
+  const [first, ...rest] = await page.evaluate(timeDays, [days, EFFORT]);
+  const settled = await page.evaluate(timeDays, [days.slice(1), { ...EFFORT, pointsAlone: true }]);
   await context.close();
   const row = (name, value, target) => ({
     name: `slow Chromium, ${name}`,
@@ -60,9 +61,9 @@ export async function slowPlayFigures(root, browser) {
     target,
     reference: 'slow Chromium, plain sums took',
   });
-  const of = (key, share) =>
+  const of = (key, share, all = rest) =>
     at(
-      rest.map((day) => day[key]),
+      all.map((day) => day[key]),
       share,
     );
   return [
@@ -78,7 +79,9 @@ export async function slowPlayFigures(root, browser) {
     row('the first day after that, whole', first.whole),
     row(`good plan, median of ${DAYS - 1} days`, of('early', 0.5)),
     row('good plan, 99th percentile', of('early', 0.99), 100),
-    row('whole, median', of('whole', 0.5)),
-    row('whole, 99th percentile', of('whole', 0.99), 1500),
+    row('points settled, median', of('whole', 0.5, settled)),
+    row('points settled, 99th percentile', of('whole', 0.99, settled), 1500),
+    row('whole, with ties, median', of('whole', 0.5)),
+    row('whole, with ties, 99th percentile', of('whole', 0.99), 1500),
   ];
 }
