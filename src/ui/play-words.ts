@@ -28,15 +28,19 @@ export function dayTime(locale: string, minute: DayMinute): string {
   return text;
 }
 
-/** A length, as the language shortens it. */
-export const lengthOf = (locale: string, minutes: number): string =>
-  isolated(new Intl.NumberFormat(locale, { style: 'unit', unit: 'minute' }).format(minutes));
+/** Minutes as the language shortens them: the number and its unit stay on one line. */
+const inMinutes = (locale: string, minutes: number, signDisplay: 'auto' | 'always'): string =>
+  isolated(
+    new Intl.NumberFormat(locale, { style: 'unit', unit: 'minute', signDisplay })
+      .format(minutes)
+      .replaceAll(' ', '\u00a0'),
+  );
+
+/** A length. */
+export const lengthOf = (locale: string, minutes: number): string => inMinutes(locale, minutes, 'auto');
 
 /** By how much something is put later, or with a minus earlier. */
-export const minutesMoved = (locale: string, by: number): string =>
-  isolated(
-    new Intl.NumberFormat(locale, { style: 'unit', unit: 'minute', signDisplay: 'always' }).format(by),
-  );
+export const minutesMoved = (locale: string, by: number): string => inMinutes(locale, by, 'always');
 
 /** The name of a fixed event of the ward's day. */
 export const eventName = ({ t }: Words, id: string): string => t(`play:event.${eventKind(id)}`);
