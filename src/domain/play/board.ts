@@ -69,7 +69,7 @@ export interface Square {
   reached: Int32Array;
   /** Next places before which the last placement of the stage can end. */
   ends: number[];
-  /** Of what is reached that from which more may follow: number and next place by turns, the last place first. */
+  /** Of what is reached that from which more may follow: number and next place by turns, the last place first, the start last. */
   joints: number[];
   /** What follows a placement: by number, next place, half-hour and last kind. */
   then: Int32Array;

@@ -181,7 +181,7 @@ export function solve(model: Model, effort: Effort, first?: (found: Outcome) => 
     );
     whole = board.squares;
     prices.set(board.price);
-    if (!settle(best.score, 1, 0.6).whole && thing) {
+    if (!settle(best.score, 1, ORDERS[LAST][1]).whole && thing) {
       afresh();
       // a step below what is looked for, so that a plan without the thing is one that is better
       const near = improve({ ...best, score: best.score - 1 }, best.score, NEARBY, 1);
