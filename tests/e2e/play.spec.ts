@@ -166,7 +166,7 @@ test('an X-ray in the hour of the leg bandage: what has no time any more is said
   await page.reload();
   await expect(page.locator('[data-pushed]')).toHaveCount(0);
   await page.locator('[data-came="x-ray"]').tap();
-  await expect(page.locator('[data-minutes="30"]')).toHaveText(/^\u2068?30 min\u2069?$/);
+  await expect(page.locator('[data-minutes="30"]')).toHaveText(/^\u2068?30\u00a0min\u2069?$/);
   await page.locator('[data-minutes="30"]').tap();
   const pushed = page.locator('[data-changed] [data-pushed="bandage-1"]');
   await expect(pushed).toContainText(english['play:moment.bandage']!);
