@@ -4,18 +4,8 @@ import { defineConfig } from 'vitest/config';
 import { firstDrawingPlugin, languagesPlugin } from './.ci/languages-plugin.mjs';
 import { namedImportsPlugin } from './.ci/named-imports-plugin.mjs';
 import { ownBindingsPlugin } from './.ci/own-bindings-plugin.mjs';
+import { groups } from './.ci/together.mjs';
 import { wardPlugin } from './.ci/ward-plugin.mjs';
-
-/** Modules of every first page. Notes, rules, the drawing and codes are not among them: they come when needed. */
-const FIRST = new RegExp(
-  [
-    'node_modules/(?!(uqr|qr|idb-keyval|minisearch)/)|preload-helper',
-    'src/i18n/(?!called|word-files|format|find|since)|src/content/(parts|second-steps)|src/domain/(units|clock/night|bed-card/holds)',
-    'src/ui/(BellBar|Ribbon|paths|child-spec)|src/routes/_live/(PageFoot|WaitingReports)',
-    'src/scene/(Thing|TractionScene|spec)|src/state/(family|now)',
-    'src/device/(preferences|clock|has-notes|note-place|came-back)',
-  ].join('|'),
-);
 
 /** Of comments only licences stay: what is pure is known by then. */
 const COMMENTS = { legal: true, annotation: false, jsdoc: false };
@@ -67,8 +57,7 @@ export default defineConfig({
     rollupOptions: {
       output: {
         comments: COMMENTS,
-        // What the first page needs anyway, in one file: a score of small files cost 5 KiB more.
-        advancedChunks: { groups: [{ name: 'first', test: FIRST }] },
+        codeSplitting: { groups },
       },
     },
   },

@@ -2,7 +2,7 @@
 import { expect, test, type Page } from '@playwright/test';
 import { IDEAS } from '#content/ideas.ts';
 import { LANGUAGES, keptNotes, scriptRuns, words } from '../helpers/pages.ts';
-import { MORNING, planned, ticked } from '../helpers/planned-day.ts';
+import { MORNING, planned, plannedByTaps, ticked } from '../helpers/planned-day.ts';
 import { leaveNotes, noted } from '../helpers/kept-notes.ts';
 
 const english = words('en');
@@ -65,7 +65,7 @@ test('a good plan stands while the best is looked for; what is changed meanwhile
 test('scene 12: a hard moment is ticked, the day is planned, and the moment has its idea', async ({
   page,
 }) => {
-  await planned(page);
+  await plannedByTaps(page);
   const moment = page.locator('[data-row="moment"]');
   await expect(moment).toContainText(english['play:moment.bandage']!);
   await expect(moment).toContainText('10:00');

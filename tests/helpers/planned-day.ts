@@ -16,10 +16,27 @@ export async function ticked(page: Page) {
 }
 
 /** The same day with the best plan for it. */
-export async function planned(page: Page) {
+export async function plannedByTaps(page: Page) {
   await ticked(page);
   await page.locator('[data-action="plan"]').tap();
   await page.waitForURL('**/things-to-do/plan/');
   // nothing better is looked for any more
   await expect(page.locator('[data-bound]')).toBeVisible();
+}
+
+let keptOnDevice: Record<string, string> | undefined;
+
+/** That plan on the plan page: made by taps once, and later brought back as the device kept it. */
+export async function planned(page: Page) {
+  if (!keptOnDevice) {
+    await plannedByTaps(page);
+    keptOnDevice = await page.evaluate(() => ({ ...localStorage }));
+    return;
+  }
+  await page.clock.install({ time: MORNING });
+  // any file of the site: what the device keeps belongs to its origin
+  await page.goto('/manifest.webmanifest');
+  await page.evaluate((kept) => void Object.assign(localStorage, kept), keptOnDevice);
+  await page.goto('/en/things-to-do/plan/');
+  await expect(page.locator('[data-strip] [data-idea]').first()).toBeVisible();
 }

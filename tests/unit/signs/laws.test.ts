@@ -23,6 +23,10 @@ const rank = (report: Report, given: Context) => rankOf(assess(report, given).ur
 const RUNS = 1_000_000;
 const NOW = at('14:00');
 
+const anyDetail = fc.constantFrom(
+  ...ALL_SIGN_IDS.flatMap((id) => Object.keys(SIGN_ROWS[id]!.details ?? {}).map((d) => `${id}/${d}`)),
+);
+
 /** One way to make a report worse; the answer must not get lower. */
 const worse: Record<string, (report: Report, given: Context, pick: fc.GeneratorValue) => [Report, Context]> =
   {
@@ -38,13 +42,7 @@ const worse: Record<string, (report: Report, given: Context, pick: fc.GeneratorV
       return [{ ...report, sightings: [...(report.sightings ?? []), more] }, given];
     },
     'one more sub-answer': (report, given, pick) => {
-      const all = ALL_SIGN_IDS.flatMap((id) =>
-        Object.keys(SIGN_ROWS[id]!.details ?? {}).map((d) => `${id}/${d}`),
-      );
-      return [
-        { ...report, details: [...(report.details ?? []), pick(() => fc.constantFrom(...all))] },
-        given,
-      ];
+      return [{ ...report, details: [...(report.details ?? []), pick(() => anyDetail)] }, given];
     },
     'a raise of the ward': (report, given, pick) => {
       const raise = { ...given.ward.raise, [pick(() => anySign)]: 'ring-now' as const };
