@@ -98,9 +98,15 @@ const PRETTIER_PATHS = [
   'package.json',
   'tsconfig.json',
 ];
-/** They only read, and each keeps to one core: side by side, the longest first. */
-const READERS = {
+/** What keeps to one core each, side by side, the longest first. All but the build only read, and not what it writes. */
+const BESIDE = {
   'svelte-check': (name) => tool(name, ['svelte-check', '--fail-on-warnings', '--output', 'human']),
+  'vite build': async (name) => {
+    rmSync(path.join(root, 'build'), { recursive: true, force: true });
+    const outcome = await tool(name, ['vite', 'build', '--logLevel', 'warn']);
+    builds = outcome.failed === 0;
+    return outcome;
+  },
   eslint: (name) => tool(name, ['eslint', '-c', '.ci/eslint.config.mjs', '--max-warnings', '0', '.']),
   prettier: (name) =>
     tool(name, ['prettier', '--check', '--log-level', 'warn', ...PRETTIER_PATHS, '*.{ts,js,md}']),
@@ -108,7 +114,8 @@ const READERS = {
   'import directions': (name) => tool(name, ['depcruise', '-c', '.ci/dependency-cruiser.cjs', 'src']),
   'types of the worker': (name) => tool(name, ['tsc', '-p', '.ci/tsconfig.worker.json']),
 };
-const STEPS = {
+/** Side by side, too: nginx and its tests mostly wait. */
+const WITHOUT_BROWSER = {
   'unit, reference, rules': (name) =>
     tests(
       name,
@@ -124,12 +131,6 @@ const STEPS = {
       unitFailures,
       unitReport,
     ),
-  'vite build': async (name) => {
-    rmSync(path.join(root, 'build'), { recursive: true, force: true });
-    const outcome = await tool(name, ['vite', 'build', '--logLevel', 'warn']);
-    builds = outcome.failed === 0;
-    return outcome;
-  },
   'on a real nginx': async (name) => {
     const why = whyNoNginx();
     if (why) {
@@ -142,6 +143,7 @@ const STEPS = {
     return tests(name, [...command, ...reporters], {}, unitFailures, serverReport);
   },
 };
+const IN_BROWSER = {};
 if (withBrowser) {
   let problem = '';
   try {
@@ -150,7 +152,7 @@ if (withBrowser) {
     problem = error.message;
     console.error(problem);
   }
-  STEPS['in the browser'] = async (name) => {
+  IN_BROWSER['in the browser'] = async (name) => {
     if (problem) return { passed: 0, failed: 1, messages: [`${name}: ${problem}`] };
     if (!builds) return { passed: 0, failed: 1, messages: [`${name}: nothing to open, the build failed`] };
     const env = { CI: 'true', BARE_TOES_PORT: String(await freePort()) };
@@ -178,9 +180,10 @@ async function work(pile) {
 }
 const begin = performance.now();
 await work([['svelte-kit sync', (name) => tool(name, ['svelte-kit', 'sync'])]]);
-const readers = Object.entries(READERS);
-await Promise.all([work(readers), work(readers)]);
-await work(Object.entries(STEPS));
+for (const steps of [BESIDE, WITHOUT_BROWSER, IN_BROWSER]) {
+  const pile = Object.entries(steps);
+  await Promise.all([work(pile), work(pile)]);
+}
 const inAll = ((performance.now() - begin) / 1000).toFixed(1);
 
 const sum = (key) => rows.reduce((total, row) => total + Number(row[key]), 0);

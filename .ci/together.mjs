@@ -1,5 +1,7 @@
 // Which modules share a script. A file costs a phone more than the few bytes in it, so what is loaded together anyway
-// is one file; what only some pages need stays out, or they would carry what they never use.
+// is one file; what only some pages need stays out, or they would carry what they never use. So does what is imported
+// when it is needed, if it has styles: SvelteKit would then leave the styles of its file out of the pages as they lie on
+// the server (tests/e2e/without-script.spec.ts).
 
 const files = (folder, names) => names.split(' ').map((name) => `/src/${folder}/${name}.`);
 
@@ -11,8 +13,8 @@ const FIRST = new RegExp(
     'src/ui/(BellBar|Ribbon|paths|child-spec)|src/routes/_live/(PageFoot|WaitingReports)',
     'src/scene/(Thing|TractionScene|spec)|src/state/(family|now)',
     'src/device/(preferences|clock|has-notes|note-place|came-back)',
-    // the styles of both layouts
-    'src/styles/index|src/routes/(\\[locale=locale\\]/)?\\+layout\\.svelte\\?.*style',
+    // the styles of both layouts, and of what one of them loads late and two pages at once
+    'src/styles/index|src/(routes/(\\[locale=locale\\]/)?\\+layout|ui/LongPress)\\.svelte\\?.*style',
   ].join('|'),
 );
 
@@ -21,14 +23,13 @@ export const TOGETHER = {
   asked: [...files('content', 'signs'), ...files('domain/signs', 'ids'), ...files('ui', 'sign-words')],
   ward: [
     ...files('content', 'ward'),
-    ...files('device', 'places'),
+    ...files('device', 'places result'),
     ...files('domain/clock', 'calendar local'),
     ...files('domain/notes', 'kinds'),
     ...files('i18n', 'format'),
     ...files('state', 'bedside'),
   ],
   fields: [
-    ...files('device', 'result'),
     ...files('routes/_live', 'NotWritten'),
     ...files('ui', 'Chips ChipSet ClockBehind Fold OutlineMark Picker Whose'),
   ],
@@ -42,7 +43,7 @@ export const TOGETHER = {
     ...files('domain/signs', 'assess over-time rules urgency'),
     ...files('state', 'notes'),
   ],
-  reports: files('ui', 'OpenReports Reasons SecondStep UrgencyBanner reason-words'),
+  reports: files('ui', 'Reasons SecondStep UrgencyBanner reason-words'),
   card: [
     ...files('device', 'card-place json-place'),
     ...files('domain/bed-card', 'card code letters limits version-1'),
@@ -68,18 +69,22 @@ export const TOGETHER = {
     ...files('ui', 'TimeField plan-words play-words'),
   ],
   childsDay: [
-    ...files('device', 'voice'),
     ...files('domain/day', 'grown-up medicine'),
     ...files('routes/_live', 'DayDark DayKeys DaySpeak'),
     ...files('scene', 'DayPicture'),
     ...files('state', 'day'),
-    ...files('ui', 'DayEdge LongPress TilePicture day-words'),
+    ...files('ui', 'DayEdge TilePicture day-words'),
   ],
   play: [
+    ...files('domain/play-bed', 'answers clash'),
+    ...files('routes/_live', 'IdeaAnswers NothingByMouth PlanOutgrown PlayAlerts WhichBed'),
+    ...files('ui', 'BedShape IdeaCard IdeaDetails bed-words'),
+  ],
+  planning: [
     ...files('domain/play', 'impossible model vet'),
-    ...files('domain/play-bed', 'answers choose clash offer open-moments'),
-    ...files('routes/_live', 'CameUp IdeaAnswers NothingByMouth PlanOutgrown PlanTaken PlayAlerts WhichBed'),
-    ...files('ui', 'BedShape IdeaCard IdeaDetails OpenMoment bed-words'),
+    ...files('domain/play-bed', 'choose offer open-moments'),
+    ...files('routes/_live', 'CameUp PlanTaken'),
+    ...files('ui', 'OpenMoment'),
   ],
 };
 

@@ -1,7 +1,10 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
 import { expect, test, type Page } from '@playwright/test';
 import { PART_IDS } from '#content/parts.ts';
 import { signsOfPart } from '#content/signs.ts';
 import {
+  built,
   directionOf,
   kindsOf,
   LANGUAGES,
@@ -220,4 +223,29 @@ test('with script the line that it may be more goes, once script knows what else
   await expect(page.locator('[data-written]')).toBeVisible();
   await expect(page.locator('article[data-urgency]')).toHaveAttribute('data-urgency', 'tell-nurse');
   await expect(page.locator('[data-lower-bound]')).not.toBeVisible();
+});
+
+test('each page, as it lies on the server, names the style sheets of all that stands in it', () => {
+  const scopes = (text: string) => new Set(text.match(/\bsvelte-[a-z0-9]+/g));
+  const folder = path.join(built, '_app/immutable/assets');
+  const sheets = readdirSync(folder).filter((name) => name.endsWith('.css'));
+  const styled = new Map(sheets.map((name) => [name, scopes(readFileSync(path.join(folder, name), 'utf8'))]));
+  const pages = readdirSync(built, { recursive: true, encoding: 'utf8' }).filter((name) =>
+    name.endsWith('.html'),
+  );
+  const unstyled: string[] = [];
+  let dressed = 0;
+  for (const page of pages) {
+    const text = readFileSync(path.join(built, page), 'utf8');
+    const named = new Set([...text.matchAll(/\/([^"/]+\.css)" rel="stylesheet"/g)].map(([, name]) => name!));
+    if (named.size) dressed++;
+    for (const scope of new Set(
+      [...text.matchAll(/class="([^"]*)"/g)].flatMap(([, all]) => [...scopes(all!)]),
+    )) {
+      const needed = sheets.filter((name) => styled.get(name)!.has(scope));
+      if (needed.length && !needed.some((name) => named.has(name))) unstyled.push(`${page}: ${needed}`);
+    }
+  }
+  expect(unstyled).toEqual([]);
+  expect(dressed).toBeGreaterThan(600);
 });
