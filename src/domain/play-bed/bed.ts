@@ -55,6 +55,9 @@ export function freeId(kind: string, used: readonly { id: string }[]): string {
   for (let n = 1; ; n++) if (!used.some(({ id }) => id === `${kind}-${n}`)) return `${kind}-${n}`;
 }
 
+/** What "I want to be alone" places: the one idea that is no pastime. */
+export const ALONE = 'do-nothing';
+
 /** What may frighten a child; a plan leaves out what touches it. */
 export const FEARS = ['masks', 'noise', 'dark', 'water', 'strangers', 'needles'] as const;
 export type Fear = (typeof FEARS)[number];

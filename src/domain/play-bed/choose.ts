@@ -11,12 +11,10 @@ import {
   type PlayWindow,
 } from '../play/types.ts';
 import { wasDone } from './answers.ts';
-import type { PlayBed } from './bed.ts';
+import { ALONE, type PlayBed } from './bed.ts';
 import { restOfDay } from './came-up.ts';
 import { mayLeaveMore, otherOf, withMark } from './child-chooses.ts';
 
-/** What "I want to be alone" places. */
-export const ALONE = 'do-nothing';
 const FREE_MINUTES = 30;
 const MOST_IN_WINDOW = 3;
 
@@ -71,8 +69,8 @@ function roomFor(
   const { planned } = slot;
   const plan = without(bed, planned, onGrid(minute));
   const pins = bed.pins.filter((pin) => !planned || !same(pin, planned));
-  // with its pin the slot's own mark is gone, too: the other idea may stand here
-  const { problem } = restOfDay({ ...bed, plan, pins }, library, minute);
+  // with its pin the slot's own mark is gone, too: the other idea may stand here; and who asks to be alone is not bored
+  const { problem } = restOfDay({ ...bed, plan, pins, bored: false }, library, minute);
   const window = windowAt(problem, slot.from);
   if (!window) return undefined;
   const gap = window.kind === 'hard' ? 0 : GRID;

@@ -11,6 +11,7 @@ import {
   type Placement,
   type PlayWindow,
 } from '../play/types.ts';
+import { ALONE } from './bed.ts';
 
 /** So many minutes before a hard moment what is kept for it is not used up. Source: design 4-play, H15. */
 export const KEPT_BEFORE = 180;
@@ -115,8 +116,10 @@ export function ideasForNow(
   const kept = keptIdeas(problem, placements, minute);
   const done = (problem.done ?? []).map(({ idea }) => idea);
   const window = windowNow(at, minute);
-  const found = best(problem, window, new Set([...kept, ...done]));
   const planned = placements.find((one) => one.from <= minute && minute < endOf(one))?.idea;
+  // a child who is bored is offered something to do
+  const idle = problem.bored && planned !== ALONE ? [ALONE] : [];
+  const found = best(problem, window, new Set([...kept, ...done, ...idle]));
   const first = found.filter(({ id }) => id === planned);
   return ofDifferentFamilies([...first, ...found.filter(({ id }) => id !== planned)], count).map(
     ({ id }) => id,

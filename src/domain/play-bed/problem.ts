@@ -3,7 +3,14 @@ import { monthsOf, type BedCard } from '../bed-card/card.ts';
 import { windowsOf, type DaySketch } from '../play/day.ts';
 import { GRID } from '../play/feasible.ts';
 import type { DayMinute, DayProblem, Fault, Idea } from '../play/types.ts';
-import { UNDER_THREE, usualLightsOut, usualScreenMinutes, type BedShape, type PlayBed } from './bed.ts';
+import {
+  ALONE,
+  UNDER_THREE,
+  usualLightsOut,
+  usualScreenMinutes,
+  type BedShape,
+  type PlayBed,
+} from './bed.ts';
 import { reservedIn } from './child-chooses.ts';
 import { clashesOf, momentsHeeded } from './heeded.ts';
 import { ideaOf } from './own-idea.ts';
@@ -12,11 +19,24 @@ import { WHOLE_DAY } from './stretches.ts';
 /** Grown-up minutes a day that are planned without a word of the family. Source: our proposal. */
 const USUAL_GROWN_UP_MINUTES = 120;
 
+/** How long a child who is bored is left with nothing to do. Source: our proposal. */
+const IDLE_MINUTES = 15;
+
+/** The planner's own idea for a child who wants to be alone is short where the child is bored; what a hand put there stays. */
+function asAsked(bed: PlayBed, idea: Idea): Idea {
+  if (!bed.bored || idea.id !== ALONE) return idea;
+  const kept = [...bed.pins, ...bed.done].filter((one) => one.idea === ALONE);
+  const [least, most] = idea.minutes;
+  const longest = Math.max(IDLE_MINUTES, ...kept.map(({ minutes }) => minutes));
+  return { ...idea, minutes: [least, Math.min(most, longest)] };
+}
+
 /**
  * What the planner is asked for this bed.
  *
  * Shape: a bed and the library -> the problem, and what of the day could not be used; the rest is kept. What frightens the
- * child, needs words that nobody shares, is too loud or waits for the child's choice stands among what is never wanted.
+ * child, needs words that nobody shares, is too loud or waits for the child's choice stands among what is never wanted;
+ * doing nothing is short for a child who is bored.
  * Errors: none; see `faults`.
  */
 export function problemOf(bed: PlayBed, library: readonly Idea[]): { problem: DayProblem; faults: Fault[] } {
@@ -24,7 +44,7 @@ export function problemOf(bed: PlayBed, library: readonly Idea[]): { problem: Da
     { ...bed.sketch, moments: momentsHeeded(bed) },
     bed.child.ageMonths,
   );
-  const ideas = [...library, ...bed.own.map(ideaOf)];
+  const ideas = [...library, ...bed.own.map(ideaOf)].map((idea) => asAsked(bed, idea));
   const unsuited = ideas.filter((idea) => clashesOf(bed, idea).length > 0).map(({ id }) => id);
   // what was done outside every window of the day holds no place in it, and is still not planned a second time
   const elsewhere = bed.done

@@ -1,11 +1,11 @@
 /** A slot that is left to the child: two ideas wait there, and no plan spends either of them elsewhere. */
 import { describe, expect, it } from 'vitest';
 import { IDEAS } from '#content/ideas.ts';
-import type { PlayBed } from '#domain/play-bed/bed.ts';
+import { ALONE, type PlayBed } from '#domain/play-bed/bed.ts';
 import { readBed } from '#domain/play-bed/bed-store.ts';
 import { otherOf, reservedIn, withMark } from '#domain/play-bed/child-chooses.ts';
 import { restOfDay, settled } from '#domain/play-bed/came-up.ts';
-import { ALONE, choiceAt, leftToChild, otherStill, withChoice } from '#domain/play-bed/choose.ts';
+import { choiceAt, leftToChild, otherStill, withChoice } from '#domain/play-bed/choose.ts';
 import { nextDay } from '#domain/play-bed/problem.ts';
 import { checkPlan } from '#domain/play/check.ts';
 import { daySheet } from '#domain/play-bed/sheet.ts';

@@ -2,9 +2,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { IDEAS } from '#content/ideas.ts';
-import type { PlayBed } from '#domain/play-bed/bed.ts';
+import { ALONE, type PlayBed } from '#domain/play-bed/bed.ts';
 import { restOfDay, settled } from '#domain/play-bed/came-up.ts';
-import { ALONE, choiceAt, notNow, withChoice } from '#domain/play-bed/choose.ts';
+import { choiceAt, notNow, withChoice } from '#domain/play-bed/choose.ts';
 import { ideaOf } from '#domain/play-bed/own-idea.ts';
 import { checkPlan } from '#domain/play/check.ts';
 import { planWith } from '#domain/play/plan.ts';
@@ -146,12 +146,13 @@ describe('whatever a child chooses, at any minute', () => {
     expect(asked).toBeGreaterThan(2);
   });
 
-  it('before anything is planned, a child who wants to be alone is left alone from now on', () => {
-    const { plan: _plan, ...unplanned } = { ...FULL, pins: [], done: [] };
+  it('before anything is planned, a child who wants to be alone is left alone from now on, bored or not', () => {
+    const { plan: _plan, ...unplanned } = { ...FULL, pins: [], done: [], bored: true };
     const now = 16 * 60 + 32;
     expect(choiceAt(unplanned, IDEAS, now)).toMatchObject({ from: 16 * 60 + 35, alone: true });
     const { bed } = chosen(unplanned, now, ALONE);
     expect(stands(bed.plan, ALONE, 16 * 60 + 35)).toBe(true);
+    expect(bed.plan!.find(({ idea }) => idea === ALONE)!.minutes).toBe(30);
   });
 });
 

@@ -2,13 +2,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { IDEAS } from '#content/ideas.ts';
-import { FEARS, type PlayBed } from '#domain/play-bed/bed.ts';
+import { ALONE, FEARS, type PlayBed } from '#domain/play-bed/bed.ts';
 import { clashesOf, FRIGHTENING } from '#domain/play-bed/heeded.ts';
 import { ideasForNow } from '#domain/play-bed/offer.ts';
 import { problemOf } from '#domain/play-bed/problem.ts';
 import { brokenIn } from '#domain/play/feasible.ts';
 import { nightIdeas } from '#domain/play/night.ts';
 import { planDay } from '#domain/play/plan.ts';
+import { vetted } from '#domain/play/vet.ts';
 import { anyBed, TYPICAL } from '../../helpers/play-beds.ts';
 
 const idea = (id: string) => IDEAS.find((one) => one.id === id)!;
@@ -72,6 +73,35 @@ describe('what is heeded at a bed', () => {
       const known = problem.ideas.filter(({ id }) => offered.includes(id));
       for (const one of known) expect(clashesOf(bed, one), one.id).toEqual([]);
     }
+  });
+
+  it('leaves a child who is bored with nothing for a quarter of an hour at most, and offers it to nobody who is', () => {
+    const bed: PlayBed = { ...TYPICAL, own: [], plan: [], done: [], pins: [] };
+    const longest = (one: PlayBed) =>
+      problemOf(one, IDEAS).problem.ideas.find(({ id }) => id === ALONE)!.minutes[1];
+    expect([false, true].map((bored) => longest({ ...bed, bored }))).toEqual([60, 15]);
+    // nothing else is left to do: what is planned shows what may be
+    const only = IDEAS.filter(({ id }) => id === ALONE);
+    const at = { grownUp: true, propped: true, quiet: false, energy: 1 as const };
+    for (const bored of [false, true]) {
+      const { problem } = problemOf({ ...bed, bored }, only);
+      const found = planDay(problem, { steps: 20, tries: 10, nodes: 50 });
+      const { placements } = found.kind === 'plan' ? found : found.rest;
+      expect(placements.map(({ minutes }) => minutes > 15)).toEqual([!bored]);
+      expect(ideasForNow(problem, [], 16 * 60, at, 200)).toEqual(bored ? [] : [ALONE]);
+      const alone = { idea: ALONE, window: 'now', from: 16 * 60, minutes: 30 };
+      expect(ideasForNow(problem, [alone], 16 * 60, at, 200)).toEqual([ALONE]);
+    }
+  });
+
+  it('keeps what the child chose: alone for half an hour stays half an hour, bored or not', () => {
+    const { windows } = problemOf(TYPICAL, IDEAS).problem;
+    const window = windows.find(({ kind, minutes }) => kind === 'ordinary' && minutes >= 30)!;
+    const pin = { idea: ALONE, window: window.id, from: window.from, minutes: 30 };
+    const bed: PlayBed = { ...TYPICAL, plan: [], done: [], pins: [pin], bored: true };
+    const { problem } = problemOf(bed, IDEAS);
+    expect(vetted(problem).refused).toEqual([]);
+    expect(problem.ideas.find(({ id }) => id === ALONE)!.minutes).toEqual([10, 30]);
   });
 
   it('knows every idea it names, and finds at least two for each fear', () => {
