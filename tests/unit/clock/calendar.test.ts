@@ -9,13 +9,16 @@ describe('the calendar', () => {
   it('numbers each day as the calendar of the engine does, and names it again', () => {
     for (let number = FIRST; number < 65_000; number += 1) {
       const text = new Date(number * 86_400_000).toISOString().slice(0, 10);
-      expect([text, dayNumberOf(text), dateOf(number)]).toEqual([text, number, text]);
+      // a plain condition: tens of thousands of expectations take their time
+      if (dayNumberOf(text) !== number || dateOf(number) !== text)
+        throw new Error(`${text}: ${dayNumberOf(text)}, ${number}: ${dateOf(number)}`);
     }
   });
 
   it('names the days of a phone whose clock begins in 1970 anew', () => {
     for (let number = 0; number < FIRST; number += 1)
-      expect(dateOf(number)).toBe(new Date(number * 86_400_000).toISOString().slice(0, 10));
+      if (dateOf(number) !== new Date(number * 86_400_000).toISOString().slice(0, 10))
+        throw new Error(`${number}: ${dateOf(number)}`);
   });
 
   it('knows no 30 February, no year before there was this page, and no words', () => {
