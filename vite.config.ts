@@ -21,8 +21,7 @@ function isNextToLook(asked: string): boolean {
 }
 
 /** Files that take longest. */
-const LONG =
-  /(reference\/play-days|signs\/laws|content\/made-up|notes\/pack|play\/(proven|laws)|weight-for-age)\.test/;
+const LONG = /(reference\/play-days|signs\/laws|content\/made-up|notes\/pack|play\/(proven|laws))\.test/;
 async function longestFirst() {
   const { BaseSequencer } = await import('vitest/node');
   return class extends BaseSequencer {
